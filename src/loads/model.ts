@@ -1,0 +1,79 @@
+/** Load cases and combinations. Forces act on the roof surfaces' own frames; nothing here is distributed to members yet. */
+import type { Vec2, Vec3 } from '../base/vec.js';
+
+export type LoadKind = 'D' | 'Lr' | 'S' | 'W';
+
+/**
+ * How an area load acts:
+ *  - `slope`: vertical, per unit of sloping area (dead load of layers);
+ *  - `plan`: vertical, per unit of horizontal projection (roof live, snow);
+ *  - `normal`: square to the surface, positive pushing onto its top face (wind net pressure).
+ */
+export type LoadAction = 'slope' | 'plan' | 'normal';
+
+export interface AreaLoad {
+  readonly surface: string;
+  /** Part of the surface in its own (u, v) frame; absent = the whole surface. Convex, counter-clockwise. */
+  readonly region?: readonly Vec2[];
+  readonly psf: number;
+  readonly acts: LoadAction;
+}
+
+/** Line load along an edge v = const of a surface, lb/in, acting down: fascia, gutter. */
+export interface EdgeLoad {
+  readonly surface: string;
+  readonly v: number;
+  readonly weight: number;
+}
+
+export interface LoadCase {
+  /** Short and stable: `D`, `Lr`, `S`, `W+y·A·clear`. */
+  readonly id: string;
+  readonly kind: LoadKind;
+  readonly title: string;
+  readonly areas: readonly AreaLoad[];
+  readonly edges: readonly EdgeLoad[];
+  /** Weight of members (dead case only). */
+  readonly selfWeight: boolean;
+  /** Horizontal wind on edges, fascia and gable ends not on a roof surface: a force at a point of a roof, lb. */
+  readonly side: readonly { readonly roof: string; readonly at: Vec3; readonly force: Vec3; readonly why: string }[];
+  readonly clause: string;
+}
+
+export interface Combination {
+  /** `D+0.6W (W+y·A·clear)`. */
+  readonly id: string;
+  /** Family without the case: `D + 0.6W`. */
+  readonly label: string;
+  /** Factor for each case, by index into the case list. */
+  readonly terms: readonly { readonly case: number; readonly factor: number }[];
+  /** Load duration factor of its shortest load (NDS Table 2.3.2). */
+  readonly CD: number;
+  readonly clause: string;
+  /** True for the combinations whose purpose is uplift (0.6D + 0.6W). */
+  readonly uplift: boolean;
+}
+
+/** Numbers behind the cases, printed in the design criteria and reached by `why`. */
+export interface LoadBasis {
+  readonly rows: readonly {
+    readonly symbol: string;
+    readonly meaning: string;
+    readonly value: number;
+    readonly unit: string;
+    readonly clause: string;
+    readonly from: readonly string[];
+    readonly provenance?: 'read' | 'memory';
+  }[];
+}
+
+export interface Loads {
+  readonly cases: readonly LoadCase[];
+  /** Allowable-stress combinations. */
+  readonly combinations: readonly Combination[];
+  /** Strength combinations for concrete. */
+  readonly strength: readonly Combination[];
+  readonly basis: LoadBasis;
+  /** Load questions outside the provisions' range: each blocks issue. */
+  readonly outside: readonly { readonly about: string; readonly why: string }[];
+}

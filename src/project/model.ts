@@ -1,0 +1,434 @@
+/**
+ * The project after reading: every length in inches, every angle in radians, every choice spelled out. Values the
+ * office decides carry where they came from; values we assumed are listed once in `assumptions`. Later stages never
+ * ask "was this given?": they read the value, and the cover sheet reads the lists.
+ */
+import type { Inches, Mph, Pcf, Psf, Radians } from '../base/units.js';
+import type { Vec2 } from '../base/vec.js';
+
+/**
+ * A value the building department (or the site) decides. `unknown` keeps a stated placeholder in `value` so that a
+ * preliminary set can be drawn; it also puts a question on the cover and keeps the set from being issuable.
+ */
+export interface Office<T> {
+  readonly value: T;
+  readonly state: 'given' | 'assumed' | 'unknown';
+  /** Who said so, as printed: `county design criteria sheet`. Empty when not given. */
+  readonly from: string;
+  readonly path: string;
+}
+
+export interface Assumption {
+  readonly path: string;
+  /** What was assumed, with its value as printed: `Post base standoff 1"`. */
+  readonly text: string;
+  readonly why: string;
+}
+
+export interface Question {
+  readonly path: string;
+  /** A question for the office, printed on the cover: `What is the frost depth here?` */
+  readonly text: string;
+  /** Placeholder used meanwhile, as printed. */
+  readonly meanwhile: string;
+}
+
+export type UnitChoice = 'us' | 'metric';
+export type SheetSizeName = 'ARCH D' | 'ARCH C' | 'ANSI B' | 'ANSI D';
+
+export interface Job {
+  readonly title: string;
+  readonly address: string;
+  readonly owner: string;
+  readonly parcel: string;
+  readonly preparedBy: string;
+  /** ISO date printed in the title block; the program has no clock. */
+  readonly date: string;
+  readonly units: UnitChoice;
+  readonly sheetSize: SheetSizeName;
+  /** Plain-words scope of work for the cover. */
+  readonly scope: string;
+}
+
+/** A consistent set of editions; a mixed set is refused on reading. */
+export interface CodeBundle {
+  readonly id: '2018' | '2021';
+  readonly residential: string;
+  readonly building: string;
+  readonly loads: '7-16';
+  readonly wood: 'NDS 2018';
+  readonly concrete: string;
+}
+
+export type Exposure = 'B' | 'C' | 'D';
+export type RiskCategory = 'I' | 'II' | 'III' | 'IV';
+export type SnowExposure = 'fully' | 'partially' | 'sheltered';
+export type SeismicCategory = 'A' | 'B' | 'C' | 'D0' | 'D1' | 'D2' | 'E';
+export type Yard = 'front' | 'rear' | 'left' | 'right' | 'street-side';
+/** Edge of the new work from which the office measures a setback. */
+export type ReferenceEdge = 'post' | 'eave';
+
+export interface Basis {
+  readonly codes: CodeBundle;
+  readonly riskCategory: RiskCategory;
+  readonly wind: {
+    readonly speed: Office<Mph>;
+    readonly exposure: Office<Exposure>;
+    /** Topographic factor Kzt. */
+    readonly topographic: Office<number>;
+    /** Ground elevation above sea level, for Ke. */
+    readonly elevation: Inches;
+    /** Wind blockage under the roof that can occur; `both` runs clear and obstructed flow. */
+    readonly flow: 'clear' | 'obstructed' | 'both';
+  };
+  readonly snow: { readonly ground: Office<Psf>; readonly exposure: Office<SnowExposure> };
+  readonly roofLive: {
+    readonly minimum: Office<Psf>;
+    /** Patio-cover appendix adopted by name in this jurisdiction. */
+    readonly patioAppendix: Office<boolean>;
+    /** Whether the area and slope reductions may be used. */
+    readonly reduce: boolean;
+  };
+  readonly seismic: { readonly category: Office<SeismicCategory> };
+  readonly frost: Office<Inches>;
+  readonly soil: {
+    readonly bearing: Office<Psf>;
+    /** Lateral bearing, psf per foot of depth. */
+    readonly lateral: Office<number>;
+    readonly density: Pcf;
+    readonly description: string;
+  };
+  readonly zoning: {
+    readonly coverageLimit: Office<number>;
+    readonly coverageOf: 'lot' | 'rear-yard';
+    readonly setbacks: Readonly<Record<Yard, Office<Inches>>>;
+    readonly referenceEdge: Office<ReferenceEdge>;
+    readonly heightLimit: Office<Inches>;
+    /** Lowest clear height under beams and framing above the walking surface. */
+    readonly headroom: Inches;
+  };
+  /** Rows of the design-criteria block that nothing computes with, printed as given: weathering, termite, ice barrier… */
+  readonly criteria: readonly { readonly label: string; readonly value: Office<string> }[];
+}
+
+export interface Course {
+  readonly azimuth: Radians;
+  readonly distance: Inches;
+  readonly yard: Yard;
+  readonly name: string;
+  readonly path: string;
+}
+
+export interface Easement {
+  readonly name: string;
+  /** Index of the course it runs along, inside the lot. */
+  readonly course: number;
+  readonly width: Inches;
+}
+
+export type SiteItemKind = 'septic-tank' | 'leach-field' | 'well' | 'meter' | 'service-drop' | 'tree' | 'air-conditioner' | 'cleanout';
+
+export interface Lot {
+  /** Traverse in order round the lot from the point of beginning. */
+  readonly courses: readonly Course[];
+  /** House origin (x=0, y=0) from the point of beginning, east and north. */
+  readonly origin: { readonly east: Inches; readonly north: Inches };
+  /** Azimuth of the house y axis (out from the wall). */
+  readonly outward: Radians;
+  readonly easements: readonly Easement[];
+  /** Other buildings that count in coverage, corners in house axes. */
+  readonly buildings: readonly { readonly name: string; readonly outline: readonly Vec2[]; readonly counts: boolean }[];
+  readonly items: readonly { readonly kind: SiteItemKind; readonly at: Vec2; readonly label: string }[];
+  readonly street: { readonly name: string; readonly course: number };
+  /** Existing driveway and other paving outlines, drawn on the lot plan. */
+  readonly paving: readonly { readonly name: string; readonly outline: readonly Vec2[] }[];
+}
+
+export type Cladding = 'lap-siding' | 'stucco' | 'panel-siding' | 'brick-veneer' | 'stone-veneer' | 'concrete-masonry';
+
+export interface WallBuild {
+  readonly name: string;
+  readonly studSize: string;
+  readonly studSpacing: Inches;
+  readonly cladding: Cladding;
+  readonly claddingThickness: Inches;
+  readonly sheathing: string;
+  /** Floor band at the height where something could be fastened, verified or not. */
+  readonly verified: Office<boolean>;
+}
+
+export interface HouseWall {
+  readonly name: string;
+  /** Left end as seen from inside; the wall runs to the next wall's start (corners clockwise seen from above). */
+  readonly start: Vec2;
+  readonly end: Vec2;
+  /** Top plate above finished floor. */
+  readonly plate: Inches;
+  readonly stories: number;
+  readonly build: WallBuild;
+  readonly path: string;
+}
+
+export type OpeningKind = 'window' | 'door' | 'sliding-door' | 'french-door' | 'vent' | 'garage-door';
+
+export interface Opening {
+  readonly mark: string;
+  readonly kind: OpeningKind;
+  readonly wall: number;
+  /** From the wall's left end as seen from inside to the near jamb. */
+  readonly offset: Inches;
+  readonly width: Inches;
+  readonly sill: Inches;
+  readonly head: Inches;
+  readonly room: string;
+  readonly escape: boolean;
+  readonly path: string;
+}
+
+export type HouseRoofKind = 'gable' | 'hip' | 'shed';
+
+export interface HouseRoof {
+  readonly kind: HouseRoofKind;
+  /** Wall-line rectangle it covers, before overhangs. */
+  readonly min: Vec2;
+  readonly max: Vec2;
+  /** Direction of the ridge (gable, hip) or of the fall (shed falls along +y or -y, +x or -x). */
+  readonly ridge: 'x' | 'y';
+  readonly fall?: '+x' | '-x' | '+y' | '-y';
+  readonly pitch: Radians;
+  readonly plate: Inches;
+  readonly overhang: Inches;
+  readonly rake: Inches;
+  readonly covering: string;
+  readonly path: string;
+}
+
+export interface House {
+  readonly walls: readonly HouseWall[];
+  readonly openings: readonly Opening[];
+  readonly roofs: readonly HouseRoof[];
+  readonly stories: number;
+}
+
+export type WorkState = 'existing' | 'new' | 'removed';
+
+export interface Slab {
+  readonly mark: string;
+  readonly state: WorkState;
+  readonly outline: readonly Vec2[];
+  readonly thickness: Inches;
+  /** Top of slab at y = 0, relative to finished floor (negative is below). */
+  readonly topAtHouse: Inches;
+  /** Fall per inch of y, away from the house; positive drains away. */
+  readonly fall: number;
+  readonly path: string;
+}
+
+export interface Step {
+  readonly outline: readonly Vec2[];
+  readonly risers: number;
+  readonly top: Inches;
+  readonly state: WorkState;
+  readonly path: string;
+}
+
+export interface Patio {
+  readonly slabs: readonly Slab[];
+  readonly steps: readonly Step[];
+  readonly grade: { readonly atHouse: Inches; readonly fall: number };
+}
+
+export type Treatment = 'none' | 'above-ground' | 'ground-contact';
+
+export interface WoodChoice {
+  readonly species: string;
+  readonly grade: string;
+  readonly treatment: Treatment;
+  readonly incised: boolean;
+  /** In-service moisture: wet is over 19 % (16 % for glulam). */
+  readonly service: 'dry' | 'wet';
+}
+
+export type SectionChoice =
+  | ({ readonly kind: 'solid'; readonly size: string } & WoodChoice)
+  | ({
+      readonly kind: 'built-up';
+      readonly plies: number;
+      readonly ply: string;
+      /** Plywood strips between the plies: weight and width only. */
+      readonly spacers: number;
+      readonly spacerThickness: Inches;
+      readonly fastening: string;
+    } & WoodChoice)
+  | { readonly kind: 'glulam'; readonly combination: string; readonly width: Inches; readonly depth: Inches; readonly treatment: Treatment; readonly service: 'dry' | 'wet' }
+  | { readonly kind: 'lvl'; readonly grade: string; readonly plies: number; readonly thickness: Inches; readonly depth: Inches; readonly fastening: string; readonly treatment: Treatment; readonly service: 'dry' | 'wet' };
+
+export type SectionKind = SectionChoice['kind'];
+
+export type FootingChoice =
+  | { readonly kind: 'round-pier'; readonly diameter: Inches; readonly bottom: Inches; readonly top: Inches; readonly fc: number; readonly steel: string }
+  | { readonly kind: 'square-pad'; readonly width: Inches; readonly thickness: Inches; readonly bottom: Inches; readonly fc: number; readonly steel: string }
+  | {
+      readonly kind: 'pier-on-pad';
+      readonly diameter: Inches;
+      readonly width: Inches;
+      readonly thickness: Inches;
+      readonly bottom: Inches;
+      readonly top: Inches;
+      readonly fc: number;
+      readonly steel: string;
+    };
+// `bottom` is the depth of the underside below the adjacent finished grade or slab top; `top` is how far the pier
+// stands above that surface (0 = flush). A square pad without pier carries its post base at `bottom - thickness`.
+
+export type FootingKind = FootingChoice['kind'];
+
+export interface PostSpec {
+  readonly mark: string;
+  /** Distance of the post centre from the beam's start. */
+  readonly at: Inches;
+  readonly section: string;
+  readonly footing: string;
+  readonly footingMark: string;
+  readonly path: string;
+}
+
+export interface BeamLine {
+  readonly mark: string;
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly section: string;
+  readonly posts: readonly PostSpec[];
+  /** Distances from the start where the beam is spliced; each must be over a post. */
+  readonly splices: readonly Inches[];
+  readonly path: string;
+}
+
+export interface LedgerSpec {
+  readonly mark: string;
+  /** Index into house.walls. */
+  readonly wall: number;
+  /** Extent along the house x axis. */
+  readonly from: Inches;
+  readonly to: Inches;
+  readonly section: string;
+  readonly path: string;
+}
+
+export type FramingChoice =
+  | {
+      readonly kind: 'common-truss' | 'scissor-truss';
+      readonly spacing: Inches;
+      /** Nominal chord size and lumber assumed for weight and drawing; the truss plant's engineer decides. */
+      readonly chord: string;
+      readonly wood: WoodChoice;
+      /** Plumb height of the top chord's upper edge above the bearing at the outer face of the beam. */
+      readonly heel: Inches;
+      readonly bottomPitch: Radians;
+      /** Weight of one truss per foot of span, as printed on the order. */
+      readonly weight: number;
+    }
+  | { readonly kind: 'rafter'; readonly spacing: Inches; readonly section: string };
+
+export type FramingKind = FramingChoice['kind'];
+
+export interface RoofFinish {
+  /** Catalogue id of the covering. */
+  readonly covering: string;
+  readonly underlayment: string;
+  /** Catalogue id of the sheathing panel; empty when none (then it is no diaphragm). */
+  readonly sheathing: string;
+  /** Catalogue id of a ceiling on the underside; empty when open. */
+  readonly ceiling: string;
+  /** Other dead load on the slope (lights, fans, future solar): psf. */
+  readonly allowance: Psf;
+  readonly fascia: string;
+  readonly gutter: boolean;
+}
+
+interface RoofCommon {
+  readonly mark: string;
+  readonly pitch: Radians;
+  /** Rise per foot as the file gave it, for printing. */
+  readonly pitchText: string;
+  /** Top of the (high-side) bearing above finished floor. */
+  readonly bearing: Inches;
+  readonly framing: FramingChoice;
+  readonly finish: RoofFinish;
+  /** Horizontal overhang past the outer beam face (eave) and past the end frame (rake). */
+  readonly eave: Inches;
+  readonly rake: Inches;
+  readonly path: string;
+}
+
+export interface GableRoof extends RoofCommon {
+  readonly kind: 'gable';
+  /** The two beam lines it bears on, parallel to the ridge: left and right of the ridge looking along +ridge axis. */
+  readonly beams: readonly [string, string];
+  readonly ridge: 'x' | 'y';
+  /** First and last frame centre along the ridge axis. */
+  readonly from: Inches;
+  readonly to: Inches;
+}
+
+export interface ShedRoof extends RoofCommon {
+  readonly kind: 'shed';
+  /** High side: a ledger or a beam. Low side: a beam. The roof falls along +y. */
+  readonly high: { readonly ledger: string } | { readonly beam: string };
+  readonly low: string;
+  /** First and last rafter centre along x. */
+  readonly from: Inches;
+  readonly to: Inches;
+  /** Overhang past the high support (beam only), horizontal. */
+  readonly highOverhang: Inches;
+}
+
+export type CoverRoof = GableRoof | ShedRoof;
+export type RoofKind = CoverRoof['kind'];
+
+export type LateralSystem = 'house' | 'knee-braces' | 'fixed-posts' | 'none' | 'unknown';
+
+export interface Cover {
+  readonly attachment: 'attached' | 'free-standing';
+  readonly roofs: readonly CoverRoof[];
+  readonly beams: readonly BeamLine[];
+  readonly ledgers: readonly LedgerSpec[];
+  /** What resists side load in each direction. */
+  readonly lateral: { readonly x: LateralSystem; readonly y: LateralSystem };
+  readonly use: 'recreation' | 'carport' | 'storage' | 'other';
+}
+
+export interface Choices {
+  readonly sections: Readonly<Record<string, SectionChoice>>;
+  readonly footings: Readonly<Record<string, FootingChoice>>;
+  /** Gap between post end and concrete made by the post base. */
+  readonly standoff: Inches;
+  /** Deflection limits as span divisors. */
+  readonly deflection: { readonly live: number; readonly total: number };
+}
+
+export interface Log {
+  readonly revisions: readonly { readonly number: string; readonly date: string; readonly note: string }[];
+  readonly approvals: readonly { readonly body: string; readonly state: 'needed' | 'applied' | 'granted' | 'refused'; readonly date: string; readonly note: string }[];
+}
+
+export interface PriceRow {
+  readonly item: string;
+  readonly unit: string;
+  readonly price: number;
+}
+
+export interface Project {
+  readonly version: 1;
+  readonly job: Job;
+  readonly basis: Basis;
+  readonly lot: Lot;
+  readonly house: House;
+  readonly patio: Patio;
+  readonly cover: Cover;
+  readonly choices: Choices;
+  readonly prices: readonly PriceRow[];
+  readonly log: Log;
+  readonly assumptions: readonly Assumption[];
+  readonly questions: readonly Question[];
+}

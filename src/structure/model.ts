@@ -1,0 +1,280 @@
+/**
+ * The placed structure: every part in three dimensions with a short stable mark. House axes (src/base/vec.ts).
+ * Nothing here knows a load; nothing after this stage branches on a roof or framing kind, it reads these properties.
+ */
+import type { Vec2, Vec3 } from '../base/vec.js';
+import type { Opening, WorkState } from '../project/model.js';
+
+/** Convex solid; faces list vertex indices counter-clockwise seen from outside. */
+export interface Solid {
+  readonly vertices: readonly Vec3[];
+  readonly faces: readonly (readonly number[])[];
+}
+
+export type MaterialClass = 'wood' | 'engineered-wood' | 'concrete' | 'covering' | 'sheathing' | 'metal' | 'earth' | 'house-wall' | 'house-roof' | 'glass';
+
+/** Reference design values of the section's material, unadjusted (psi; G dimensionless), with their origin. */
+export interface DesignValues {
+  readonly Fb: number;
+  /** Tension on the normally compressed face (unbalanced glulam); equals Fb otherwise. */
+  readonly FbNeg: number;
+  /** Bending about the weak axis. */
+  readonly FbY: number;
+  readonly Ft: number;
+  readonly Fv: number;
+  readonly FcPerp: number;
+  readonly Fc: number;
+  readonly E: number;
+  readonly Emin: number;
+  readonly EminY: number;
+  readonly G: number;
+  readonly source: string;
+  readonly provenance: 'read' | 'memory';
+}
+
+export type SectionFamily = 'sawn-dimension' | 'sawn-timber' | 'glulam' | 'lvl';
+
+export interface Section {
+  /** As drawn: `6x10 DF-L No. 1`, `(3) 2x10 + (2) 1/2" ply`, `5-1/2" x 12" 24F-V4 glulam`. */
+  readonly label: string;
+  /** Name of the choice in the project file and its path. */
+  readonly choice: string;
+  readonly path: string;
+  /** Overall width and depth, inches. */
+  readonly width: number;
+  readonly depth: number;
+  /** Width that counts in strength, stiffness and bearing (plywood spacers left out). */
+  readonly b: number;
+  readonly d: number;
+  readonly plies: number;
+  /** Width of one structural ply. */
+  readonly plyWidth: number;
+  readonly family: SectionFamily;
+  /** Nominal thickness and width of one ply for size factors, inches: 2 and 10 for a 2x10. Zero for glulam, LVL. */
+  readonly nominal: { readonly thickness: number; readonly width: number };
+  readonly species: string;
+  readonly grade: string;
+  readonly sizeClass: 'dimension' | 'beams-stringers' | 'posts-timbers' | 'glulam' | 'lvl';
+  /** True when size factors are already in the tabulated values (Southern Pine Table 4B). */
+  readonly sizeInTable: boolean;
+  readonly values: DesignValues;
+  readonly treatment: 'none' | 'above-ground' | 'ground-contact';
+  readonly incised: boolean;
+  readonly wet: boolean;
+  /** Weight per inch of length, lb/in (all plies and spacers). */
+  readonly weight: number;
+}
+
+export type MemberRole = 'rafter' | 'truss' | 'gable-truss' | 'ledger' | 'beam' | 'post' | 'fascia' | 'gutter' | 'blocking';
+
+/** Part of a roof surface a framing member carries: the strip u0..u1 along the eave direction, full height of the surface. */
+export interface Strip {
+  readonly surface: string;
+  readonly u0: number;
+  readonly u1: number;
+}
+
+export interface TrussShape {
+  readonly kind: 'common-truss' | 'scissor-truss';
+  readonly span: number;
+  readonly topPitch: number;
+  readonly bottomPitch: number;
+  readonly heel: number;
+  readonly overhang: readonly [number, number];
+  readonly chordDepth: number;
+  /** Total weight of one truss, lb, as assumed for the order. */
+  readonly weight: number;
+  /** Overall height from bearing to peak, inches. */
+  readonly height: number;
+}
+
+export interface Member {
+  /** Unique: `P1`, `B1`, `RF1-07`, `T1-03`. */
+  readonly id: string;
+  /** As drawn and scheduled: equal members of a repeated row share one, e.g. `RF1`, `T1`. */
+  readonly mark: string;
+  readonly role: MemberRole;
+  readonly section: Section;
+  /** Axis through the section's centre. Posts run up; framing runs from the low or left bearing side upward. */
+  readonly start: Vec3;
+  readonly end: Vec3;
+  /** Unit vector of the depth direction (perpendicular to the axis). */
+  readonly up: Vec3;
+  /** Cut length to buy and cut, inches (long point to long point). */
+  readonly length: number;
+  readonly state: WorkState;
+  /** Strips of roof surface carried directly; empty for all but framing. */
+  readonly strips: readonly Strip[];
+  readonly truss?: TrussShape;
+  /** Roof it belongs to, when it does. */
+  readonly roof?: string;
+  /** Depth of a seat cut over the low or outer bearing, measured square to the axis; 0 when none. */
+  readonly notch: number;
+  /** Cut list geometry as printed: bevels at both ends in degrees, seat cut. */
+  readonly cuts: readonly string[];
+  /** Distance between points where the compression edge is held, top edge and bottom edge; 0 = held throughout. */
+  readonly unbraced: { readonly top: number; readonly bottom: number };
+  readonly path: string;
+}
+
+export type JointKind =
+  | 'rafter-to-ledger'
+  | 'rafter-to-beam'
+  | 'truss-to-beam'
+  | 'beam-to-post'
+  | 'beam-splice'
+  | 'post-to-footing'
+  | 'ledger-to-house'
+  | 'fascia-to-framing';
+
+export interface Tie {
+  /** Member id, footing id, or house wall id. */
+  readonly part: string;
+  /** Distance of the joint along that member's axis from its start; 0 for a footing or wall. */
+  readonly along: number;
+}
+
+export interface Joint {
+  /** Unique: `J3-07`. */
+  readonly id: string;
+  /** As drawn and scheduled; every joint of one kind between the same marks of section shares it: `J3`. */
+  readonly mark: string;
+  readonly kind: JointKind;
+  readonly at: Vec3;
+  /** Load comes down from the first to the last. */
+  readonly ties: readonly Tie[];
+  /** Length and width of the wood-to-wood or wood-to-plate contact, inches; 0 when load goes through a connector only. */
+  readonly contact: { readonly length: number; readonly width: number };
+  readonly path: string;
+}
+
+/**
+ * A roof plane. Local frame: `origin`, unit `u` horizontal along the eave, unit `v` up the slope, `n = u × v` outward (up).
+ * `outline` is in (u, v) inches, counter-clockwise. Strips of framing members tile it exactly.
+ */
+export interface Surface {
+  readonly id: string;
+  readonly mark: string;
+  readonly roof: string;
+  readonly origin: Vec3;
+  readonly u: Vec3;
+  readonly v: Vec3;
+  readonly n: Vec3;
+  readonly outline: readonly Vec2[];
+  /** Radians from horizontal. */
+  readonly slope: number;
+  /** Horizontal unit vector pointing down the slope. */
+  readonly downhill: Vec2;
+  /** Layers from top to bottom; psf on the slope. */
+  readonly layers: readonly { readonly name: string; readonly psf: number; readonly source: string }[];
+  readonly slippery: boolean;
+  readonly sheathed: boolean;
+  /** Thickness of sheathing and covering above the framing's top edge, square to the slope. */
+  readonly thickness: number;
+  /** Aerodynamic shape of the whole roof it belongs to (ASCE 7 Figs. 27.3-4 to 27.3-7). */
+  readonly shape: 'monoslope' | 'pitched' | 'troughed';
+  /** Edge weights along v = const edges, lb/in: fascia, gutter. */
+  readonly edges: readonly { readonly name: string; readonly v: number; readonly weight: number }[];
+  readonly path: string;
+}
+
+export interface RoofPlaced {
+  readonly mark: string;
+  readonly surfaces: readonly string[];
+  /** Mean roof height above the adjacent grade, inches (ASCE 7 26.2). */
+  readonly meanHeight: number;
+  /** Plan extents including overhangs. */
+  readonly min: Vec2;
+  readonly max: Vec2;
+  /** Ridge direction, or the direction across the fall for a shed. */
+  readonly ridgeAxis: 'x' | 'y';
+  readonly slope: number;
+  readonly highestPoint: number;
+  readonly lowestEave: number;
+  /** Part of it touching the house wall line, so that wind cannot pass under that side freely. */
+  readonly attached: boolean;
+  readonly path: string;
+}
+
+export interface Footing {
+  readonly id: string;
+  readonly mark: string;
+  readonly kind: 'round-pier' | 'square-pad' | 'pier-on-pad';
+  readonly at: Vec2;
+  /** Top of concrete (pier top, or pad top), bottom of concrete, adjacent grade or slab surface: z, inches. */
+  readonly top: number;
+  readonly bottom: number;
+  readonly surface: number;
+  /** Bearing area on soil, square inches, and its plan size (diameter or side). */
+  readonly bearingArea: number;
+  readonly size: number;
+  readonly round: boolean;
+  readonly pierDiameter: number;
+  readonly padThickness: number;
+  /** Concrete volume in cubic inches; soil resting on the pad, cubic inches. */
+  readonly concrete: number;
+  readonly soilOver: number;
+  readonly fc: number;
+  readonly steel: string;
+  readonly choice: string;
+  readonly path: string;
+}
+
+/** z = z0 + gx·x + gy·y */
+export interface Incline {
+  readonly z0: number;
+  readonly gx: number;
+  readonly gy: number;
+}
+
+export interface SlabPlaced {
+  readonly mark: string;
+  readonly state: WorkState;
+  readonly outline: readonly Vec2[];
+  readonly top: Incline;
+  readonly thickness: number;
+  readonly path: string;
+}
+
+export interface WallPlaced {
+  readonly id: string;
+  readonly name: string;
+  readonly start: Vec2;
+  readonly end: Vec2;
+  /** Unit outward normal. */
+  readonly out: Vec2;
+  readonly base: number;
+  readonly plate: number;
+  readonly openings: readonly Opening[];
+  readonly path: string;
+}
+
+export interface HousePlane {
+  readonly id: string;
+  readonly outline: readonly Vec3[];
+  readonly state: WorkState;
+}
+
+/** What a picture needs of a part: convex pieces with the mark they belong to. */
+export interface Piece {
+  readonly part: string;
+  readonly mark: string;
+  readonly role: MemberRole | 'footing' | 'slab' | 'step' | 'wall' | 'opening' | 'house-roof' | 'roof-surface' | 'grade';
+  readonly state: WorkState;
+  readonly material: MaterialClass;
+  readonly solid: Solid;
+}
+
+export interface Structure {
+  readonly attachment: 'attached' | 'free-standing';
+  readonly roofs: readonly RoofPlaced[];
+  readonly members: readonly Member[];
+  readonly joints: readonly Joint[];
+  readonly surfaces: readonly Surface[];
+  readonly footings: readonly Footing[];
+  readonly slabs: readonly SlabPlaced[];
+  readonly walls: readonly WallPlaced[];
+  readonly housePlanes: readonly HousePlane[];
+  readonly grade: Incline;
+}
+// Convex pieces for pictures are made on demand by `piecesOf(structure, project)` in pieces.ts: derive does not pay for them.
