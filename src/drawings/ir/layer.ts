@@ -1,0 +1,77 @@
+/**
+ * Layer names in the form of the US National CAD Standard (discipline, major group, minor groups, status), so that the
+ * PDF's layers and the DXF file sort the way an office expects. A new layer is one row here.
+ * Source: form and discipline letters per the national CAD standard's layer module; minor groups from memory.
+ */
+export const LAYERS = {
+  'A-WALL': 'walls, new',
+  'A-WALL-EXST': 'walls, existing to remain',
+  'A-WALL-DEMO': 'walls, to be removed',
+  'A-WALL-PATT': 'walls, hatch',
+  'A-DOOR-EXST': 'doors, existing',
+  'A-GLAZ-EXST': 'windows, existing',
+  'A-FLOR': 'floor, steps, existing and new edges',
+  'A-FLOR-EXST': 'floor, existing',
+  'A-ROOF': 'roof edges, ridges, valleys',
+  'A-ROOF-EXST': 'roof, existing',
+  'A-ROOF-DEMO': 'roof, to be removed',
+  'A-ROOF-PATT': 'roof covering hatch',
+  'A-ROOF-OTLN': 'outline of the roof above',
+  'A-ELEV': 'elevation, new work',
+  'A-ELEV-EXST': 'elevation, existing work',
+  'A-ELEV-PATT': 'elevation hatch',
+  'A-SECT': 'section, beyond the cut',
+  'A-SECT-MCUT': 'section, cut parts',
+  'A-SECT-PATT': 'section hatch',
+  'A-DETL': 'details',
+  'A-DETL-MCUT': 'details, cut parts',
+  'A-DETL-PATT': 'details, hatch',
+  'S-GRID': 'structural grid',
+  'S-FNDN': 'footings and foundations',
+  'S-FNDN-PATT': 'foundation hatch',
+  'S-SLAB': 'slab, new',
+  'S-SLAB-EXST': 'slab, existing',
+  'S-COLS': 'posts and columns',
+  'S-BEAM': 'beams',
+  'S-FRAM': 'framing: trusses, rafters, purlins, blocking',
+  'S-BRCE': 'braces',
+  'S-JNTS': 'connectors and fasteners',
+  'S-DETL': 'structural details',
+  'S-DETL-MCUT': 'structural details, cut parts',
+  'S-DETL-PATT': 'structural details, hatch',
+  'C-PROP': 'property lines',
+  'C-PROP-ESMT': 'easements',
+  'C-PROP-STBK': 'setbacks',
+  'C-BLDG': 'buildings on the lot, new',
+  'C-BLDG-EXST': 'buildings on the lot, existing',
+  'C-PVMT': 'paving and walks',
+  'C-TOPO': 'ground line and slopes',
+  'C-UTIL': 'utilities',
+  'E-LITE': 'electrical devices shown for reference',
+  'G-ANNO-TTLB': 'border and title block',
+  'G-ANNO-NOTE': 'general notes',
+  'G-ANNO-SCHD': 'schedules and tables',
+  'G-ANNO-TITL': 'view titles, north arrow, scale bar',
+  'G-ANNO-STMP': 'space kept clear for the office’s stamp',
+  'A-ANNO-DIMS': 'dimensions, architectural',
+  'A-ANNO-NOTE': 'notes and leaders, architectural',
+  'A-ANNO-SYMB': 'section, elevation and detail marks',
+  'S-ANNO-DIMS': 'dimensions, structural',
+  'S-ANNO-NOTE': 'notes and leaders, structural',
+  'S-ANNO-SYMB': 'tags and marks, structural',
+  'C-ANNO-DIMS': 'dimensions, site',
+  'C-ANNO-NOTE': 'notes and leaders, site',
+  'C-ANNO-SYMB': 'marks, site',
+  'G-ANNO-REVS': 'revision clouds and deltas',
+} as const satisfies Record<string, string>;
+
+export type LayerName = keyof typeof LAYERS;
+
+/** Discipline letters of sheet ids and layers, with the words the index prints. */
+export const DISCIPLINES = {
+  G: 'General',
+  C: 'Civil and site',
+  A: 'Architectural',
+  S: 'Structural',
+} as const satisfies Record<string, string>;
+export type Discipline = keyof typeof DISCIPLINES;

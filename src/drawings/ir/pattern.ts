@@ -1,0 +1,81 @@
+import type { Vec2 } from '../../base/vec.js';
+import { batts, diagonals, lineFamily, rings, type Strokes, scatter } from './hatch.js';
+import type { PenName } from './pen.js';
+
+/**
+ * Material patterns as they are drawn in sections and elevations: common practice of the trade, no source. Spacings are
+ * paper inches. A pattern is one row of the table: a function from loops to strokes, clipped here so that back-ends need
+ * not know hatching.
+ */
+export interface Pattern {
+  readonly means: string;
+  readonly pen: PenName;
+  readonly strokes: (loops: readonly (readonly Vec2[])[], angle: number, spacing: number) => Strokes;
+}
+
+const D45 = Math.PI / 4;
+const D90 = Math.PI / 2;
+
+/** Parallel families of lines, each `[angle, spacing, offset, dash?]`. */
+const lines =
+  (...families: readonly (readonly [number, number, number?, (readonly number[])?])[]): Pattern['strokes'] =>
+  (loops, angle, k) =>
+    families.flatMap(([a, s, o = 0, dash]) =>
+      lineFamily(
+        loops,
+        a + angle,
+        s * k,
+        o * k,
+        dash?.map((d) => d * k),
+      ),
+    );
+
+const both =
+  (...parts: readonly Pattern['strokes'][]): Pattern['strokes'] =>
+  (loops, angle, k) =>
+    parts.flatMap((p) => p(loops, angle, k));
+
+export const PATTERNS = {
+  generic: { means: 'cut part, any material', pen: 'hatch', strokes: lines([D45, 0.07]) },
+  concrete: { means: 'concrete in section', pen: 'hatch', strokes: (l, _a, k) => scatter(l, 0.16 * k, 'stone') },
+  gravel: { means: 'gravel or crushed rock', pen: 'hatch', strokes: (l, _a, k) => scatter(l, 0.085 * k, 'pebble') },
+  sand: { means: 'sand, mortar, plaster', pen: 'hatch', strokes: (l, _a, k) => scatter(l, 0.05 * k, 'dot') },
+  earth: { means: 'undisturbed soil', pen: 'hatch', strokes: (l, _a, k) => scatter(l, 0.21 * k, 'furrow') },
+  fill: {
+    means: 'compacted fill',
+    pen: 'hatch',
+    strokes: both(lines([-D45, 0.16, 0, [0.12, 0.06]]), (l, _a, k) => scatter(l, 0.12 * k, 'dot')),
+  },
+  'wood-cross': { means: 'continuous wood member, cut', pen: 'hatch-bold', strokes: (l) => diagonals(l, 2) },
+  'wood-block': { means: 'wood blocking, cut', pen: 'hatch-bold', strokes: (l) => diagonals(l, 1) },
+  'wood-end': { means: 'finish wood, end grain', pen: 'hatch', strokes: (l, _a, k) => rings(l, 0.05 * k) },
+  'wood-grain': {
+    means: 'wood seen along the grain',
+    pen: 'hatch',
+    strokes: lines([0, 0.055, 0, [0.5, 0.06, 0.9, 0.09]]),
+  },
+  plywood: { means: 'plywood in section', pen: 'hatch', strokes: lines([0, 0.028], [D45 * 1.35, 0.06]) },
+  'insulation-batt': { means: 'batt insulation', pen: 'hatch', strokes: (l, a) => batts(l, a) },
+  'insulation-rigid': { means: 'rigid insulation', pen: 'hatch', strokes: lines([D45, 0.09], [-D45, 0.09]) },
+  steel: { means: 'steel in section', pen: 'hatch', strokes: lines([D45, 0.06], [D45, 0.06, 0.016]) },
+  masonry: { means: 'brick or block in section', pen: 'hatch', strokes: lines([D45, 0.085], [D45, 0.085, 0.022]) },
+  existing: { means: 'existing construction, cut', pen: 'hatch', strokes: lines([D45, 0.05]) },
+  roofing: {
+    means: 'roof covering in elevation',
+    pen: 'hatch',
+    strokes: lines([0, 0.08], [D90, 0.3, 0, [0.08, 0.08]], [D90, 0.3, 0.15, [0, 0.08, 0.08, 0]]),
+  },
+  seams: { means: 'standing-seam roof covering', pen: 'hatch', strokes: lines([D90, 0.2]) },
+  siding: { means: 'horizontal siding in elevation', pen: 'hatch', strokes: lines([0, 0.1]) },
+  glass: {
+    means: 'glass in elevation',
+    pen: 'hatch',
+    strokes: lines([D45, 0.32, 0, [0.35, 0.5]], [D45, 0.32, 0.035, [0.22, 0.63]]),
+  },
+  paver: {
+    means: 'paving in plan',
+    pen: 'hatch',
+    strokes: lines([0, 0.15], [D90, 0.3, 0, [0.15, 0.15]], [D90, 0.3, 0.15, [0, 0.15, 0.15, 0]]),
+  },
+} as const satisfies Record<string, Pattern>;
+export type PatternName = keyof typeof PATTERNS;
