@@ -1,0 +1,114 @@
+/**
+ * The command line. Composable and quiet: results on stdout, progress on stderr when it is a terminal, and an exit code a
+ * script can trust: 0 issuable, 1 not issuable, 2 bad input, 3 our own fault.
+ */
+import { Command, CommanderError } from 'commander';
+import { check } from './commands/check.js';
+import { draw } from './commands/draw.js';
+import { create } from './commands/new.js';
+import { start } from './commands/start.js';
+import { whyCommand } from './commands/why.js';
+import { UserFault } from './files.js';
+
+export const EXIT = { issuable: 0, notIssuable: 1, badInput: 2, ourFault: 3 } as const;
+
+export interface Io {
+  out(text: string): void;
+  err(text: string): void;
+  /** Progress, shown only when stderr is a terminal. */
+  progress(text: string): void;
+}
+
+const processIo: Io = {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+  progress: (text) => {
+    if (process.stderr.isTTY) process.stderr.write(text);
+  },
+};
+
+export async function main(args: readonly string[], io: Io = processIo): Promise<number> {
+  let code: number = EXIT.issuable;
+  const program = new Command('eavewright')
+    .description('From one project file to a permit set for a roof over a patio.')
+    .version('0.1.0')
+    .showHelpAfterError('(add --help for the options and an example)')
+    .exitOverride()
+    .configureOutput({ writeOut: io.out, writeErr: io.err })
+    .addHelpText(
+      'after',
+      `
+Examples:
+  eavewright new gable-attached -o patio.json    a commented project file to start from
+  eavewright check patio.json                    every check; exit 0 only when the set can be issued
+  eavewright draw patio.json -o out              out/set.pdf and one SVG a sheet in out/sheets
+  eavewright why patio.json B1                   the numbers behind beam B1, step by step
+
+Exit codes: 0 issuable, 1 not issuable, 2 bad input, 3 our own fault.
+This program helps prepare a submittal; it certifies nothing. The authority having jurisdiction decides.`,
+    );
+  const run =
+    <A extends unknown[]>(action: (io: Io, ...args: A) => Promise<number>) =>
+    async (...args: A) => {
+      code = await action(io, ...args);
+    };
+
+  program
+    .command('new')
+    .description('write a commented starter project for a chosen roof')
+    .argument('<roof>', 'gable-attached, gable-free, shed-attached or shed-free')
+    .option('-o, --output <file>', 'file to write; standard output when left out')
+    .option('--force', 'replace the file when it exists')
+    .addHelpText('after', '\nExample:\n  eavewright new shed-attached -o patio.json')
+    .action((roof: string, o: { output?: string; force?: boolean }) => run(create)(roof, o));
+
+  program
+    .command('check')
+    .description('read, place, load, analyse and check a project')
+    .argument('<file>', 'project file, or - for standard input')
+    .option('--json', 'print issues, results, balance and verdict as JSON')
+    .option('--all', 'list passing results too')
+    .addHelpText('after', '\nExample:\n  eavewright check patio.json --json | jq .issuable')
+    .action((file: string, o: { json?: boolean; all?: boolean }) => run(check)(file, o));
+
+  program
+    .command('draw')
+    .description('write the drawing set')
+    .argument('<file>', 'project file, or - for standard input')
+    .requiredOption('-o, --output <dir>', 'folder for set.pdf and sheets/')
+    .option('--only <ids>', 'sheets to write, e.g. S-101,A-201')
+    .option('--size <name>', 'sheet size in place of the project’s, e.g. "ANSI B"')
+    .option('--json', 'list the files written as JSON')
+    .addHelpText('after', '\nExample:\n  eavewright draw patio.json -o out --only S-101,S-102')
+    .action((file: string, o: { output: string; only?: string; size?: string; json?: boolean }) => run(draw)(file, o));
+
+  program
+    .command('why')
+    .description('show the steps behind the numbers of a member, joint, footing or roof')
+    .argument('<file>', 'project file, or - for standard input')
+    .argument('<mark>', 'mark as drawn, e.g. B1, P2, F1, J3, RF1, R1')
+    .option('--json', 'print the trace as JSON')
+    .addHelpText('after', '\nExample:\n  eavewright why patio.json B1')
+    .action((file: string, mark: string, o: { json?: boolean }) => run(whyCommand)(file, mark, o));
+
+  program
+    .command('start')
+    .description('check and draw the first example and say where the set is')
+    .option('-o, --output <dir>', 'folder for the set', 'out')
+    .action((o: { output: string }) => run(start)(o));
+
+  try {
+    await program.parseAsync([...args], { from: 'user' });
+    return code;
+  } catch (e) {
+    if (e instanceof CommanderError) {
+      return e.code === 'commander.helpDisplayed' || e.code === 'commander.version' ? EXIT.issuable : EXIT.badInput;
+    }
+    if (e instanceof UserFault) {
+      io.err(`${e.message}\n`);
+      return EXIT.badInput;
+    }
+    io.err(`eavewright met a fault of its own; nothing was written half.\n${(e as Error).stack ?? String(e)}\n`);
+    return EXIT.ourFault;
+  }
+}

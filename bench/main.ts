@@ -1,0 +1,46 @@
+/**
+ * Benchmarks against the budgets of ARCHITECTURE.md, first example, warm. `--json` prints one line a benchmark:
+ * {"name","median_ms","budget_ms","runs","cases","freedoms"}. Nothing here fails a build: a shared machine has moods.
+ */
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { Bench } from 'tinybench';
+import { fonts } from '../apps/cli/commands/draw.js';
+import { derive, drawingInput, drawSet, pdfOf, svgOf } from '../src/index.js';
+
+const json = process.argv.includes('--json');
+const file = join(import.meta.dirname, '../examples/01-gable-scissor-kept-slab/project.json');
+const text = await readFile(file, 'utf8');
+const derived = derive(text);
+const input = drawingInput(derived);
+if (!input || !derived.effects) throw new Error('the first example does not derive');
+const sheets = drawSet(input);
+const faces = await fonts();
+const meta = { title: 'bench', author: 'bench', date: '2026-01-01' };
+
+/** Milliseconds on two shared cores. */
+const BUDGETS: readonly { name: string; budget: number; run: () => unknown }[] = [
+  { name: 'derive, warm', budget: 16, run: () => derive(text) },
+  { name: 'all sheets drawn, hidden lines removed', budget: 100, run: () => drawSet(input).map(svgOf) },
+  { name: 'the whole PDF set', budget: 500, run: () => pdfOf(sheets, faces, meta) },
+];
+
+for (const { name, budget, run } of BUDGETS) {
+  const bench = new Bench({ time: 1500, iterations: 10, warmupTime: 500, warmupIterations: 5, throws: true });
+  bench.add(name, async () => void (await run()));
+  const [task] = await bench.run();
+  const result = task?.result as unknown as { latency: { p50: number; samplesCount?: number; samples?: number[] } };
+  const line = {
+    name,
+    median_ms: Number(result.latency.p50.toFixed(2)),
+    budget_ms: budget,
+    runs: result.latency.samplesCount ?? result.latency.samples?.length ?? 0,
+    cases: derived.effects.size.cases,
+    freedoms: derived.effects.size.freedoms,
+  };
+  process.stdout.write(
+    json
+      ? `${JSON.stringify(line)}\n`
+      : `${line.name.padEnd(42)} ${line.median_ms.toFixed(2).padStart(8)} ms  budget ${budget} ms  (${line.runs} runs, ${line.cases} cases, ${line.freedoms} freedoms)\n`,
+  );
+}
