@@ -1,0 +1,183 @@
+/**
+ * Soil pressure under a rigid footing that carries its load off centre (statics): linear pressure, no tension between
+ * footing and soil. Inside the kern the whole base bears; beyond it a part lifts.
+ */
+import type { Recorder } from '../../../base/trace.js';
+import { say } from '../say.js';
+import type { Point } from './polygon-integrals.js';
+import { areaIntegrals, clipPositive } from './polygon-integrals.js';
+
+export interface FootingPressure {
+  /** Greatest and least pressure, psf. */
+  readonly qMax: number;
+  readonly qMin: number;
+  /** Share of the base in contact, 1 inside the kern. */
+  readonly contact: number;
+}
+
+/** Resultant so near the edge that the pressure has no sensible value: the footing counts as overturned. */
+const EDGE_MARGIN = 1e-6;
+
+/**
+ * Rectangular footing `B` (along x) by `L` (along y) inches, vertical load `P` pounds at (`ex`, `ey`) inches from the
+ * centre. `undefined` where the load does not press (P ≤ 0) or falls outside the base: the footing would overturn.
+ */
+export function rectangularFootingPressure(
+  B: number,
+  L: number,
+  P: number,
+  ex: number,
+  ey: number,
+  rec?: Recorder,
+): FootingPressure | undefined {
+  const x = Math.abs(ex);
+  const y = Math.abs(ey);
+  if (P <= 0 || x >= B / 2 - EDGE_MARGIN * B || y >= L / 2 - EDGE_MARGIN * L) return undefined;
+  const mean = (P / (B * L)) * 144;
+  const kern = (6 * x) / B + (6 * y) / L;
+  let result: FootingPressure;
+  let formula: string;
+  if (kern <= 1) {
+    result = { qMax: mean * (1 + kern), qMin: mean * (1 - kern), contact: 1 };
+    formula = 'P/(B·L) · (1 + 6·ex/B + 6·ey/L)';
+  } else if (x === 0 || y === 0) {
+    // One-way beyond the kern: a triangle of pressure three times the edge distance long.
+    const side = x > 0 ? B : L;
+    const length = 3 * (side / 2 - Math.max(x, y));
+    result = { qMax: (2 * mean * side) / length, qMin: 0, contact: length / side };
+    formula = '2·P/(3·b·(side/2 − e))';
+  } else {
+    const base = [
+      { x: -B / 2, y: -L / 2 },
+      { x: B / 2, y: -L / 2 },
+      { x: B / 2, y: L / 2 },
+      { x: -B / 2, y: L / 2 },
+    ];
+    const plane = noTensionPlane(base, P, x, y);
+    result = {
+      qMax: (plane.a + (plane.b * B) / 2 + (plane.c * L) / 2) * 144,
+      qMin: 0,
+      contact: plane.contact / (B * L),
+    };
+    formula = 'no-tension plane in equilibrium with P, P·ex, P·ey';
+  }
+  rec?.step({
+    symbol: 'qmax',
+    meaning:
+      kern <= 1 ? 'greatest soil pressure, load inside the kern' : 'greatest soil pressure, part of the base lifts',
+    formula,
+    substituted: `P = ${say(P)} lb, B = ${say(B)} in, L = ${say(L)} in, ex = ${say(x)} in, ey = ${say(y)} in`,
+    value: result.qMax,
+    unit: 'psf',
+    clause: 'statics',
+  });
+  return result;
+}
+
+/** Sides of the polygon that stands for a circle of equal area beyond the kern. */
+const CIRCLE_SIDES = 96;
+
+/** Round footing of diameter `D` inches, load `P` pounds `e` inches off centre; `undefined` as above. */
+export function roundFootingPressure(D: number, P: number, e: number, rec?: Recorder): FootingPressure | undefined {
+  const off = Math.abs(e);
+  if (P <= 0 || off >= D / 2 - EDGE_MARGIN * D) return undefined;
+  const area = (Math.PI / 4) * D * D;
+  const kern = (8 * off) / D;
+  const mean = (P / area) * 144;
+  let result: FootingPressure;
+  if (kern <= 1) result = { qMax: mean * (1 + kern), qMin: mean * (1 - kern), contact: 1 };
+  else {
+    const angle = (2 * Math.PI) / CIRCLE_SIDES;
+    const r = Math.sqrt(area / (0.5 * CIRCLE_SIDES * Math.sin(angle)));
+    const base = Array.from({ length: CIRCLE_SIDES }, (_, i) => ({
+      x: r * Math.cos(i * angle),
+      y: r * Math.sin(i * angle),
+    }));
+    const plane = noTensionPlane(base, P, off, 0);
+    result = { qMax: (plane.a + (plane.b * D) / 2) * 144, qMin: 0, contact: plane.contact / area };
+  }
+  rec?.step({
+    symbol: 'qmax',
+    meaning:
+      kern <= 1 ? 'greatest soil pressure, load inside the kern' : 'greatest soil pressure, part of the base lifts',
+    formula: kern <= 1 ? 'P/A · (1 + 8·e/D)' : 'no-tension plane in equilibrium with P and P·e',
+    substituted: `P = ${say(P)} lb, D = ${say(D)} in, e = ${say(off)} in`,
+    value: result.qMax,
+    unit: 'psf',
+    clause: 'statics',
+  });
+  return result;
+}
+
+interface Plane {
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+  /** Area in contact, in². */
+  readonly contact: number;
+}
+
+/**
+ * Pressure plane q = a + b·x + c·y (psi) whose positive part balances P at (ex, ey). It minimises the convex energy
+ * ½∫q₊² − P·q(ex, ey), so damped Newton steps from the full-contact plane always arrive. The load lies inside the base.
+ */
+function noTensionPlane(base: readonly Point[], P: number, ex: number, ey: number): Plane {
+  const energy = (a: number, b: number, c: number): number => {
+    const m = areaIntegrals(clipPositive(base, a, b, c));
+    const square = a * a * m.A + b * b * m.Sxx + c * c * m.Syy + 2 * (a * b * m.Sx + a * c * m.Sy + b * c * m.Sxy);
+    return square / 2 - P * (a + b * ex + c * ey);
+  };
+  const whole = areaIntegrals(base);
+  let a = P / whole.A;
+  let b = (P * ex) / whole.Sxx;
+  let c = (P * ey) / whole.Syy;
+  let now = energy(a, b, c);
+  let contact = whole.A;
+  for (let step = 0; step < 100; step += 1) {
+    const m = areaIntegrals(clipPositive(base, a, b, c));
+    contact = m.A;
+    const ra = P - (a * m.A + b * m.Sx + c * m.Sy);
+    const rb = P * ex - (a * m.Sx + b * m.Sxx + c * m.Sxy);
+    const rc = P * ey - (a * m.Sy + b * m.Sxy + c * m.Syy);
+    const [da, db, dc] = solveSymmetric3(m.A, m.Sx, m.Sy, m.Sxx, m.Sxy, m.Syy, ra, rb, rc);
+    let t = 1;
+    let next = energy(a + da, b + db, c + dc);
+    while (next > now && t > 1e-6) {
+      t /= 2;
+      next = energy(a + t * da, b + t * db, c + t * dc);
+    }
+    a += t * da;
+    b += t * db;
+    c += t * dc;
+    const done = Math.abs(now - next) <= 1e-14 * Math.abs(now);
+    now = next;
+    if (done) break;
+  }
+  return { a, b, c, contact };
+}
+
+/** Solves [[p,q,r],[q,s,t],[r,t,u]]·x = (x1,x2,x3) by Cramer's rule. */
+function solveSymmetric3(
+  p: number,
+  q: number,
+  r: number,
+  s: number,
+  t: number,
+  u: number,
+  x1: number,
+  x2: number,
+  x3: number,
+): readonly [number, number, number] {
+  const c11 = s * u - t * t;
+  const c12 = r * t - q * u;
+  const c13 = q * t - r * s;
+  const det = p * c11 + q * c12 + r * c13;
+  const c22 = p * u - r * r;
+  const c23 = q * r - p * t;
+  const c33 = p * s - q * q;
+  return [
+    (c11 * x1 + c12 * x2 + c13 * x3) / det,
+    (c12 * x1 + c22 * x2 + c23 * x3) / det,
+    (c13 * x1 + c23 * x2 + c33 * x3) / det,
+  ];
+}
