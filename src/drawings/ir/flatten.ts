@@ -5,7 +5,7 @@ import type { FaceName } from './faces.js';
 import type { LayerName } from './layer.js';
 import { PATTERNS, type Pattern } from './pattern.js';
 import type { FillName, InkName, PenName } from './pen.js';
-import type { Common, Dimension, HAlign, Hatch, Primitive, PrimitiveKind, Symbol, Text } from './primitive.js';
+import type { Common, Dimension, HAlign, Hatch, PaperSymbol, Primitive, PrimitiveKind, Text } from './primitive.js';
 import type { Rect, Sheet, Viewport } from './sheet.js';
 import { descent, textWidth } from './text.js';
 
@@ -201,7 +201,7 @@ function addDimension(d: Dimension, f: Frame, sink: Sink): void {
   for (const p of explodeDimension(placed)) add(p, PAPER, { ...sink, inherit: d });
 }
 
-function addSymbol(s: Symbol, f: Frame, sink: Sink): void {
+function addSymbol(s: PaperSymbol, f: Frame, sink: Sink): void {
   const at = map(f, s.at);
   if (sink.clip !== undefined && !within(at.x, at.y, sink.clip)) return;
   const angle = f.angle + (s.angle ?? 0);

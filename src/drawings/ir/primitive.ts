@@ -109,7 +109,7 @@ export interface Dimension extends Common {
 }
 
 /** Paper-size contents (tag, bubble, arrowhead, note) anchored at a point of the drawing. */
-export interface Symbol extends Common {
+export interface PaperSymbol extends Common {
   readonly kind: 'symbol';
   readonly at: Vec2;
   readonly angle?: number;
@@ -117,5 +117,5 @@ export interface Symbol extends Common {
   readonly items: readonly Primitive[];
 }
 
-export type Primitive = Line | Polyline | Circle | Arc | Text | Hatch | Dimension | Symbol;
+export type Primitive = Line | Polyline | Circle | Arc | Text | Hatch | Dimension | PaperSymbol;
 export type PrimitiveKind = Primitive['kind'];
