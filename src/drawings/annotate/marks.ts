@@ -17,7 +17,7 @@ const symbol = (layer: LayerName, at: Vec2, items: readonly Primitive[], angle?:
 });
 
 /** Lettering that fits a bubble: smaller when the text is long. */
-const fit = (text: string, width: number, h: number): number =>
+const fitted = (text: string, width: number, h: number): number =>
   Math.min(h, (h * width) / Math.max(1e-9, textWidth(text, h, 'condensed-bold')));
 
 /** Circle halved by a line: number above, sheet below. */
@@ -28,8 +28,8 @@ function addressBubble(number: string, sheet: string, o: MarkBase): Primitive[] 
   return [
     p.circle(0, 0, r, 'symbol', 'paper'),
     p.line(-r, 0, r, 0),
-    p.text(0, 0.28 * r, number, fit(number, 1.1 * r, h * 1.05), { face: 'condensed-bold', align: 'center' }),
-    p.text(0, -0.2 * r, sheet, fit(sheet, 1.5 * r, h * 0.85), { face: 'condensed', align: 'center', valign: 'top' }),
+    p.text(0, 0.28 * r, number, fitted(number, 1.1 * r, h * 1.05), { face: 'condensed-bold', align: 'center' }),
+    p.text(0, -0.2 * r, sheet, fitted(sheet, 1.5 * r, h * 0.85), { face: 'condensed', align: 'center', valign: 'top' }),
   ];
 }
 
@@ -51,7 +51,7 @@ export function gridLine(
   const bubble = (at: Vec2, sign: number): PaperSymbol => ({
     ...symbol(layer, at, [
       p.circle(u.x * r * sign, u.y * r * sign, r, 'symbol', 'paper'),
-      p.text(u.x * r * sign, u.y * r * sign, label, fit(label, 1.5 * r, style.note * 1.25), {
+      p.text(u.x * r * sign, u.y * r * sign, label, fitted(label, 1.5 * r, style.note * 1.25), {
         face: 'condensed-bold',
         align: 'center',
         valign: 'middle',

@@ -1,0 +1,1 @@
+export { type FontBytes, type PdfOptions, pdfOf } from './document.js';
