@@ -55,6 +55,8 @@ export interface SuiteRecord {
 export interface Suite {
   compare(c: Comparison): void;
   leaveOut(l: LeftOut): void;
+  /** Ids answered so far, compared or left out; a last test asks it whether any published check was forgotten. */
+  ids(): ReadonlySet<string>;
 }
 
 export const OUT = join(dirname(fileURLToPath(import.meta.url)), 'out');
@@ -106,5 +108,6 @@ export function verificationSuite(suite: string): Suite {
       claim(key(l));
       leftOut.push(l);
     },
+    ids: () => new Set([...compared, ...leftOut].map((r) => r.id)),
   };
 }
