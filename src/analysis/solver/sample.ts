@@ -45,14 +45,15 @@ export function sampleElement(
     shearZ: e.Az ? 1 / (e.G * e.Az) : 0,
   };
   // Displacements are first found from a start that neither moves nor turns, then moved and turned to fit the nodes.
+  // The turn takes up all that grows with x alone: also the shear strain of the end forces, left out here.
   const last = stations.length;
   const tip = [0, 0, 0] as [number, number, number];
   for (let i = 0; i <= last; i++) {
     const x = i < last ? stations[i]! : l;
     const half = (x * x) / 2;
     const dx = -f[at]! * x * flex.axial;
-    const dy = (f[at + 1]! * half * (x / 3) - f[at + 5]! * half) * flex.bendY - f[at + 1]! * x * flex.shearY;
-    const dz = (f[at + 2]! * half * (x / 3) + f[at + 4]! * half) * flex.bendZ - f[at + 2]! * x * flex.shearZ;
+    const dy = (f[at + 1]! * half * (x / 3) - f[at + 5]! * half) * flex.bendY;
+    const dz = (f[at + 2]! * half * (x / 3) + f[at + 4]! * half) * flex.bendZ;
     if (i === last) {
       tip[0] = dx;
       tip[1] = dy;
