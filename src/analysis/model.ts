@@ -8,7 +8,7 @@ import type { Vec3 } from '../base/vec.js';
 /**
  * Effects along one member, per load case. Local axes: x from start to end, y the depth direction (`member.up`), z = x × y.
  * `m` is moment about local z (strong axis), positive when the edge away from `up` (the bottom) is in tension;
- * `v` shear in the depth direction; `n` axial, tension positive; `mWeak`, `vWeak` about the other axis;
+ * `v` shear in the depth direction, dm/dx; `n` axial, tension positive; `mWeak`, `vWeak` about the other axis;
  * `sag` deflection along −up relative to the chord between the supports that bound each station, positive down.
  * Each case's array is stations long: value = m[case][station].
  */
@@ -41,7 +41,11 @@ export interface JointForces {
   readonly force: readonly Vec3[];
 }
 
-/** Actions at the top of a footing's soil contact, per case: vertical (down positive), horizontal, moments about x and y. */
+/**
+ * Actions at the top of a footing's soil contact (its underside), per case: `force.z` vertical, down positive; `force.x`,
+ * `force.y` horizontal, house axes; `moment.x`, `moment.y` about those axes by the right-hand rule. The footing's own
+ * weight and the soil on it are not in these: they are dead load the checks add with its factor.
+ */
 export interface FootingForces {
   readonly footing: string;
   readonly force: readonly Vec3[];
@@ -66,7 +70,7 @@ export interface Balance {
   readonly applied: Vec3;
   /** The same from an independent integral of the project's own geometry, lb. */
   readonly integral: Vec3;
-  /** Sum of all reactions (footings, house, and sway restraints), lb. */
+  /** Sum of what all supports receive (footings, house, and sway restraints), lb: same sense as the loads. */
   readonly reactions: Vec3;
   /** Greatest relative differences, per largest component. */
   readonly errorApplied: number;
@@ -75,7 +79,7 @@ export interface Balance {
 
 /**
  * Side force that the model holds at roof level by a notional restraint because the sway system has not been worked
- * out; it is reported so that nothing is lost, per case, per roof, in house axes.
+ * out (what the restraint receives, same sense as the load); it is reported so that nothing is lost, per case, per roof, in house axes.
  */
 export interface SwayForce {
   readonly roof: string;

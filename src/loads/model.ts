@@ -26,12 +26,29 @@ export interface EdgeLoad {
   readonly weight: number;
 }
 
+/**
+ * The same area load said on the plan of a whole roof, without surfaces or regions, so that the balance can integrate
+ * it from the project's own numbers. `from` and `to` are horizontal distances from the windward edge of the roof along
+ * `toward`, inches; absent = the whole roof.
+ */
+export interface PlanLoad {
+  readonly roof: string;
+  readonly psf: number;
+  readonly acts: LoadAction;
+  readonly zone?: { readonly toward: WindDirection; readonly from: number; readonly to: number };
+}
+
+/** Direction the wind blows toward, house axes. */
+export type WindDirection = '+x' | '-x' | '+y' | '-y';
+
 export interface LoadCase {
   /** Short and stable: `D`, `Lr`, `S`, `W+y·A·clear`. */
   readonly id: string;
   readonly kind: LoadKind;
   readonly title: string;
   readonly areas: readonly AreaLoad[];
+  /** `areas` said roof by roof on the plan; what the design criteria print and the balance integrates. */
+  readonly plan: readonly PlanLoad[];
   readonly edges: readonly EdgeLoad[];
   /** Weight of members (dead case only). */
   readonly selfWeight: boolean;

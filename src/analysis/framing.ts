@@ -1,0 +1,247 @@
+/**
+ * Tier 1: rafters and trusses, each on its two bearings. A unit of every term is solved once for each distinct geometry;
+ * a case is a sum of units. Members whose units are all the same share one set of curves.
+ */
+import { distance } from '../base/vec.js';
+import type { Member, Surface } from '../structure/model.js';
+import type { Bearing, StructureIndex } from './index-structure.js';
+import type { MemberEffects } from './model.js';
+import { edgeWidth, type Profile, profileArea, profileMoment, stripProfile } from './profile.js';
+import { type Bar, type BarLoad, type BarUnit, DOWN, makeBar, placeOnBar, profileOnBar, solveBar } from './rafter.js';
+import { addTo, makeRows, type Rows, rowsOf } from './rows.js';
+import type { Term, Terms } from './terms.js';
+import { seatTruss, type TrussUnit } from './truss.js';
+import { makeSpans, makeStations } from './two-bearings.js';
+
+export interface Framing {
+  readonly members: ReadonlyMap<string, MemberEffects>;
+  /** What each framing joint hands to the part below, per case. */
+  readonly joints: ReadonlyMap<string, Rows>;
+  /** Sum of all loads put on framing, per case. */
+  readonly applied: Rows;
+  /** One sentence for each member that cannot be worked out. */
+  readonly failures: readonly string[];
+}
+
+export const isFraming = (m: Member): boolean => m.role === 'rafter' || m.role === 'truss' || m.role === 'gable-truss';
+
+/** Lengths that agree to a micro-inch count as equal when work is shared. */
+const key = (x: number): number => Math.round(x * 1e6) / 1e6;
+const vecKey = (v: { x: number; y: number; z: number }): string => `${key(v.x)},${key(v.y)},${key(v.z)}`;
+
+/** What one member catches of each term: a profile for areas, a width for edges. Index = term. */
+type Catch = readonly (Profile | number | undefined)[];
+
+function catchTerms(member: Member, terms: readonly Term[], surfaces: ReadonlyMap<string, Surface>): Catch {
+  return terms.map((term) => {
+    let found: Profile | number | undefined;
+    for (const strip of member.strips) {
+      if (strip.surface !== term.surface) continue;
+      const { outline } = surfaces.get(strip.surface)!;
+      if (term.kind === 'edge') {
+        found = ((found as number | undefined) ?? 0) + edgeWidth(outline, term.v, strip.u0, strip.u1);
+      } else {
+        const more = stripProfile(outline, term.region, strip.u0, strip.u1);
+        if (more.length > 0) found = found ? [...(found as Profile), ...more] : more;
+      }
+    }
+    return found;
+  });
+}
+
+const catchKey = (c: Profile | number): string =>
+  typeof c === 'number' ? `${key(c)}` : c.map((q) => `${key(q.a)},${key(q.b)},${key(q.wa)},${key(q.wb)}`).join(';');
+
+/** Which share of the horizontal force each bearing takes: all of it where one is held by the house, else half each. */
+function horizontalShares(a: Bearing, b: Bearing, index: StructureIndex): readonly [number, number] {
+  const onHouse = (p: Bearing): boolean => index.members.get(p.lower)?.role === 'ledger' || index.walls.has(p.lower);
+  const first = onHouse(a);
+  const second = onHouse(b);
+  return first === second ? [0.5, 0.5] : first ? [1, 0] : [0, 1];
+}
+
+function rafterLoad(bar: Bar, term: Term, surface: Surface, caught: Profile | number): BarLoad {
+  if (typeof caught !== 'number') return profileOnBar(bar, surface, caught, term.kind === 'vertical');
+  const { at, rate } = placeOnBar(bar, surface, true);
+  const place = Math.min(Math.max(at + rate * term.v, 0), bar.beam.length);
+  return { direction: DOWN, lines: [], points: [{ at: place, p: caught }] };
+}
+
+function trussUnit(a: Bearing, b: Bearing, term: Term, surface: Surface, caught: Profile | number): TrussUnit {
+  const isEdge = typeof caught === 'number';
+  const amount = isEdge ? caught : profileArea(caught);
+  const v = isEdge ? term.v : amount === 0 ? 0 : profileMoment(caught) / amount;
+  const { origin: o, v: up, n } = surface;
+  const at = { x: o.x + v * up.x, y: o.y + v * up.y, z: o.z + v * up.z };
+  const push = term.kind === 'normal' ? amount : 0;
+  const down = term.kind === 'normal' ? 0 : amount;
+  const force = { x: -push * n.x, y: -push * n.y, z: -push * n.z - down };
+  return seatTruss({ first: a.joint.at, second: b.joint.at }, force, at);
+}
+
+interface Unit {
+  readonly first: { x: number; y: number; z: number };
+  readonly second: { x: number; y: number; z: number };
+  readonly total: { x: number; y: number; z: number };
+}
+
+/** Adds a member's units, case by case, to its two joints and to the applied total. */
+function spread(
+  terms: Terms,
+  units: readonly (Unit | undefined)[],
+  self: Unit,
+  first: Rows,
+  second: Rows,
+  applied: Rows,
+): void {
+  const put = (c: number, u: Unit, factor: number): void => {
+    addTo(first, c, u.first.x, u.first.y, u.first.z, factor);
+    addTo(second, c, u.second.x, u.second.y, u.second.z, factor);
+    addTo(applied, c, u.total.x, u.total.y, u.total.z, factor);
+  };
+  terms.cases.forEach((c, i) => {
+    if (c.self !== 0) put(i, self, c.self);
+    for (let k = 0; k < c.term.length; k++) {
+      const u = units[c.term[k]!];
+      if (u) put(i, u, c.factor[k]!);
+    }
+  });
+}
+
+type Curves = Omit<MemberEffects, 'member'>;
+
+function barCurves(
+  bar: Bar,
+  terms: Terms,
+  units: readonly (BarUnit | undefined)[],
+  self: BarUnit,
+  supports: readonly number[],
+): Curves {
+  const size = bar.stations.x.length;
+  const zero = new Float64Array(size);
+  const sum = (pick: 'm' | 'v' | 'n' | 'sag'): Float64Array[] =>
+    terms.cases.map((c) => {
+      const out = new Float64Array(size);
+      if (c.self !== 0) for (let i = 0; i < size; i++) out[i] = c.self * self[pick][i]!;
+      for (let k = 0; k < c.term.length; k++) {
+        const unit = units[c.term[k]!];
+        if (!unit) continue;
+        const values = unit[pick];
+        const factor = c.factor[k]!;
+        for (let i = 0; i < size; i++) out[i] = out[i]! + factor * values[i]!;
+      }
+      return out;
+    });
+  const flat = terms.cases.map(() => zero);
+  return {
+    stations: bar.stations.x,
+    spanOf: bar.stations.spanOf,
+    spans: makeSpans(bar.beam.length, supports),
+    m: sum('m'),
+    v: sum('v'),
+    n: sum('n'),
+    mWeak: flat,
+    vWeak: flat,
+    sag: sum('sag'),
+  };
+}
+
+/** EI of a member for bending in its depth direction, lb·in², from the unadjusted modulus. */
+export const bendingStiffness = (m: Member): number => (m.section.values.E * m.section.b * m.section.d ** 3) / 12;
+
+export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
+  const cases = terms.cases.length;
+  const joints = new Map<string, Rows>();
+  const members = new Map<string, MemberEffects>();
+  const applied = makeRows(cases);
+  const failures: string[] = [];
+  const bars = new Map<string, { bar: Bar; self: BarUnit; supports: readonly number[] }>();
+  const barUnits = new Map<string, BarUnit>();
+  const shared = new Map<string, Curves>();
+
+  for (const member of index.structure.members) {
+    if (!isFraming(member)) continue;
+    const bearings = index.below.get(member.id) ?? [];
+    const [a, b] = bearings;
+    if (!a || !b || bearings.length > 2) {
+      failures.push(
+        `${member.id} has ${bearings.length} bearing${bearings.length === 1 ? '' : 's'}; the framing tier needs two`,
+      );
+      continue;
+    }
+    const caught = catchTerms(member, terms.terms, index.surfaces);
+    const first = rowsOf(joints, a.joint.id, cases);
+    const second = rowsOf(joints, b.joint.id, cases);
+    if (member.truss) {
+      if (Math.hypot(b.joint.at.x - a.joint.at.x, b.joint.at.y - a.joint.at.y) < 1) {
+        failures.push(`${member.id} has both bearings at one place`);
+        continue;
+      }
+      const units = caught.map((c, i) => {
+        const term = terms.terms[i]!;
+        return c === undefined ? undefined : trussUnit(a, b, term, index.surfaces.get(term.surface)!, c);
+      });
+      const middle = {
+        x: (a.joint.at.x + b.joint.at.x) / 2,
+        y: (a.joint.at.y + b.joint.at.y) / 2,
+        z: (a.joint.at.z + b.joint.at.z) / 2,
+      };
+      const self = seatTruss(
+        { first: a.joint.at, second: b.joint.at },
+        { x: 0, y: 0, z: -member.truss.weight },
+        middle,
+      );
+      spread(terms, units, self, first, second, applied);
+      continue;
+    }
+    const length = distance(member.start, member.end);
+    if (
+      b.upperAlong - a.upperAlong < 1 ||
+      Math.hypot(member.end.x - member.start.x, member.end.y - member.start.y) < 1
+    ) {
+      failures.push(`${member.id} has both bearings at one place, or stands upright`);
+      continue;
+    }
+    const share = horizontalShares(a, b, index);
+    const EI = bendingStiffness(member);
+    const w = member.section.weight;
+    const geometry = `${key(length)}|${key(a.upperAlong)}|${key(b.upperAlong)}|${vecKey(member.up)}|${vecKey({ x: member.end.x - member.start.x, y: member.end.y - member.start.y, z: member.end.z - member.start.z })}|${share}|${EI}|${w}`;
+    let known = bars.get(geometry);
+    if (!known) {
+      const supports = [a.upperAlong, b.upperAlong];
+      const beam = { length, first: supports[0]!, second: supports[1]!, EI };
+      const bar = makeBar(member, beam, makeStations(length, supports), share);
+      const self = solveBar(bar, { direction: DOWN, lines: [{ a: 0, b: length, qa: w, qb: w }], points: [] });
+      known = { bar, self, supports };
+      bars.set(geometry, known);
+    }
+    // The bar of the first member of this geometry, moved here: only its start differs.
+    const bar: Bar = { ...known.bar, start: member.start };
+    let groupKey = geometry;
+    const units = caught.map((c, i) => {
+      if (c === undefined) {
+        groupKey += '/';
+        return undefined;
+      }
+      const term = terms.terms[i]!;
+      const surface = index.surfaces.get(term.surface)!;
+      const { at, rate } = placeOnBar(bar, surface, term.kind !== 'normal');
+      const unitKey = `${geometry}#${term.kind}${key(at)},${key(rate)},${key(term.v)}:${catchKey(c)}`;
+      groupKey += `/${unitKey.slice(geometry.length)}`;
+      let unit = barUnits.get(unitKey);
+      if (!unit) {
+        unit = solveBar(bar, rafterLoad(bar, term, surface, c));
+        barUnits.set(unitKey, unit);
+      }
+      return unit;
+    });
+    spread(terms, units, known.self, first, second, applied);
+    let curves = shared.get(groupKey);
+    if (!curves) {
+      curves = barCurves(bar, terms, units, known.self, known.supports);
+      shared.set(groupKey, curves);
+    }
+    members.set(member.id, { member: member.id, ...curves });
+  }
+  return { members, joints, applied, failures };
+}

@@ -1,0 +1,186 @@
+/**
+ * The second road to the loads' totals: from the project's own numbers (plan extents, pitch, spacing counts, lengths),
+ * knowing nothing of surfaces, strips, joints or members' places. Only weights per inch and per area come from the
+ * sections and layers, pressures from the cases.
+ */
+import { contains } from '../base/plane.js';
+import type { Vec3 } from '../base/vec.js';
+import type { LoadCase, PlanLoad } from '../loads/model.js';
+import type { BeamLine, CoverRoof, FootingChoice, Project } from '../project/model.js';
+import type { Section, Structure } from '../structure/model.js';
+
+interface PlanRoof {
+  readonly roof: CoverRoof;
+  /** Across the ridge from eave to eave (gable) or from eave to high edge (shed), inches on plan. */
+  readonly across: number;
+  readonly along: number;
+  readonly frames: number;
+}
+
+/** Facts of the sections by the name the project gives them. */
+type SectionFacts = ReadonlyMap<string, Pick<Section, 'width' | 'depth' | 'd' | 'weight'>>;
+
+export function sectionFacts(structure: Structure): SectionFacts {
+  return new Map(structure.members.map((m) => [m.section.choice, m.section]));
+}
+
+const beamOf = (project: Project, mark: string): BeamLine | undefined =>
+  project.cover.beams.find((b) => b.mark === mark);
+const lengthOf = (b: BeamLine): number => Math.hypot(b.to.x - b.from.x, b.to.y - b.from.y);
+
+/** Frames stand at `from`, at every spacing after it, and at `to`. */
+const frameCount = (roof: CoverRoof): number => Math.ceil((roof.to - roof.from) / roof.framing.spacing - 1e-9) + 1;
+
+/** y of the shed's high bearing and the distance its roof runs past it. */
+function shedHigh(
+  project: Project,
+  roof: Extract<CoverRoof, { kind: 'shed' }>,
+  facts: SectionFacts,
+): { y: number; past: number } {
+  if ('ledger' in roof.high) {
+    const mark = roof.high.ledger;
+    const ledger = project.cover.ledgers.find((l) => l.mark === mark);
+    const wall = ledger && project.house.walls[ledger.wall];
+    return { y: (wall?.start.y ?? 0) + (facts.get(ledger?.section ?? '')?.width ?? 0), past: 0 };
+  }
+  const beam = beamOf(project, roof.high.beam);
+  return {
+    y: beam ? (beam.from.y + beam.to.y) / 2 : 0,
+    past: (facts.get(beam?.section ?? '')?.width ?? 0) / 2 + roof.highOverhang,
+  };
+}
+
+function planRoof(project: Project, roof: CoverRoof, facts: SectionFacts): PlanRoof {
+  const along = roof.to - roof.from + 2 * roof.rake;
+  const frames = frameCount(roof);
+  if (roof.kind === 'gable') {
+    const [a, b] = roof.beams.map((m) => beamOf(project, m));
+    const place = (line: BeamLine | undefined): number =>
+      line ? (roof.ridge === 'y' ? line.from.x + line.to.x : line.from.y + line.to.y) / 2 : 0;
+    const width = facts.get(a?.section ?? '')?.width ?? 0;
+    return { roof, across: Math.abs(place(a) - place(b)) + width + 2 * roof.eave, along, frames };
+  }
+  const low = beamOf(project, roof.low);
+  const width = facts.get(low?.section ?? '')?.width ?? 0;
+  const lowY = low ? (low.from.y + low.to.y) / 2 : 0;
+  const high = shedHigh(project, roof, facts);
+  return { roof, across: lowY - high.y + width / 2 + roof.eave + high.past, along, frames };
+}
+
+/** Force of one plan load on a roof, house axes, lb. */
+function planForce(p: PlanRoof, load: PlanLoad): Vec3 {
+  const { roof } = p;
+  const tan = Math.tan(roof.pitch);
+  const area = (p.across * p.along) / 144;
+  if (load.acts === 'plan') return { x: 0, y: 0, z: -load.psf * area };
+  if (load.acts === 'slope') return { x: 0, y: 0, z: (-load.psf * area) / Math.cos(roof.pitch) };
+  // A pressure square to the slope: p per plan area downward, p·tan(pitch) per plan area against the uphill side.
+  const zone = load.zone;
+  const ridge = roof.kind === 'gable' ? roof.ridge : 'x';
+  const acrossWind = zone !== undefined && !zone.toward.endsWith(ridge);
+  const whole = acrossWind ? p.across : p.along;
+  const from = zone ? Math.max(0, zone.from) : 0;
+  const to = zone ? Math.min(whole, zone.to) : whole;
+  const other = acrossWind ? p.along : p.across;
+  const down = (load.psf * (to - from) * other) / 144;
+  if (roof.kind === 'shed') return { x: 0, y: -down * tan, z: -down };
+  if (!acrossWind || !zone) return { x: 0, y: 0, z: -down };
+  // Across a gable each slope pushes toward the ridge: the windward side with the wind, the leeward side against it.
+  const ridgeAt = p.across / 2;
+  const windward = Math.max(0, Math.min(to, ridgeAt) - from);
+  const leeward = Math.max(0, to - Math.max(from, ridgeAt));
+  const push = ((load.psf * (windward - leeward) * other) / 144) * tan * (zone.toward.startsWith('+') ? 1 : -1);
+  return roof.kind === 'gable' && ridge === 'y' ? { x: push, y: 0, z: -down } : { x: 0, y: push, z: -down };
+}
+
+/** Height of the walking surface at a post, from the patio's slabs and grade. */
+function groundAt(project: Project, at: { x: number; y: number }): number {
+  const slab = project.patio.slabs.find((s) => s.state !== 'removed' && contains(s.outline, at));
+  return slab ? slab.topAtHouse - slab.fall * at.y : project.patio.grade.atHouse - project.patio.grade.fall * at.y;
+}
+
+/** Top of the concrete above (or below) the surface beside it. */
+const concreteTop = (f: FootingChoice): number => (f.kind === 'square-pad' ? f.thickness - f.bottom : f.top);
+
+/** Height of a beam's top, from the roof that bears on it. */
+function beamTop(project: Project, mark: string, facts: SectionFacts): number {
+  for (const roof of project.cover.roofs) {
+    if (roof.kind === 'gable') {
+      if (roof.beams.includes(mark)) return roof.bearing;
+      continue;
+    }
+    if ('beam' in roof.high && roof.high.beam === mark) return roof.bearing;
+    if (roof.low !== mark || roof.framing.kind !== 'rafter') continue;
+    const low = beamOf(project, mark)!;
+    const half = (facts.get(low.section)?.width ?? 0) / 2;
+    const tan = Math.tan(roof.pitch);
+    const plumb = (facts.get(roof.framing.section)?.d ?? 0) / Math.cos(roof.pitch);
+    const high = shedHigh(project, roof, facts);
+    // Rafters hang flush with a ledger's top, and rest on a high beam at its uphill corner.
+    const onBeam = 'beam' in roof.high;
+    const highWidth = onBeam ? high.past - roof.highOverhang : 0;
+    const run = (low.from.y + low.to.y) / 2 - half - (high.y - highWidth);
+    return roof.bearing - run * tan - (onBeam ? 0 : plumb);
+  }
+  return 0;
+}
+
+/** Own weight of members: trusses by span, rafters by their axis, beams, ledgers and posts by the project's lengths. */
+function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: SectionFacts): number {
+  const per = (name: string): number => facts.get(name)?.weight ?? 0;
+  let sum = 0;
+  for (const { roof, across, frames } of roofs) {
+    const f = roof.framing;
+    if (f.kind === 'rafter') sum += (frames * per(f.section) * across) / Math.cos(roof.pitch);
+    else sum += (frames * f.weight * (across - 2 * roof.eave)) / 12;
+  }
+  for (const ledger of project.cover.ledgers) sum += per(ledger.section) * (ledger.to - ledger.from);
+  for (const beam of project.cover.beams) {
+    const length = lengthOf(beam);
+    sum += per(beam.section) * length;
+    const underside = beamTop(project, beam.mark, facts) - (facts.get(beam.section)?.depth ?? 0);
+    for (const post of beam.posts) {
+      const at = {
+        x: beam.from.x + ((beam.to.x - beam.from.x) * post.at) / length,
+        y: beam.from.y + ((beam.to.y - beam.from.y) * post.at) / length,
+      };
+      const footing = project.choices.footings[post.footing];
+      if (!footing) continue;
+      const bottom = groundAt(project, at) + concreteTop(footing) + project.choices.standoff;
+      sum += per(post.section) * (underside - bottom);
+    }
+  }
+  return sum;
+}
+
+/** Totals of every case, lb, house axes. */
+export function independentTotals(project: Project, structure: Structure, cases: readonly LoadCase[]): readonly Vec3[] {
+  const facts = sectionFacts(structure);
+  const roofs = project.cover.roofs.map((r) => planRoof(project, r, facts));
+  const byMark = new Map(roofs.map((r) => [r.roof.mark, r]));
+  // Weight per inch of eave of each roof's fascia and gutter; every slope has one eave of the roof's full length.
+  const perInch = new Map<string, number>();
+  for (const s of structure.surfaces) {
+    for (const e of s.edges) perInch.set(s.roof, (perInch.get(s.roof) ?? 0) + e.weight);
+  }
+  return cases.map((c) => {
+    const sum = { x: 0, y: 0, z: 0 };
+    for (const load of c.plan) {
+      const roof = byMark.get(load.roof);
+      if (!roof) continue;
+      const f = planForce(roof, load);
+      sum.x += f.x;
+      sum.y += f.y;
+      sum.z += f.z;
+    }
+    // Side forces are totals already: the load stage states them with their area.
+    for (const s of c.side) {
+      sum.x += s.force.x;
+      sum.y += s.force.y;
+      sum.z += s.force.z;
+    }
+    if (c.edges.length > 0) for (const [mark, w] of perInch) sum.z -= w * (byMark.get(mark)?.along ?? 0);
+    if (c.selfWeight) sum.z -= membersWeight(project, roofs, facts);
+    return sum;
+  });
+}

@@ -1,0 +1,5 @@
+/** Analysis: what the loads do to each part, case by case, and how to read it for a combination. */
+export { analyse } from './analyse.js';
+export { BALANCE_LIMIT } from './balance.js';
+export * from './effects.js';
+export type * from './model.js';
