@@ -76,7 +76,7 @@ export function placeTexts(
   h: number,
   outward: 1 | -1,
 ): Placed[] {
-  const pad = 0.45 * h;
+  const pad = 0.75 * h;
   const rows: [number, number][][] = [];
   const last = spans.length - 1;
   return spans.map((s, i): Placed => {

@@ -112,18 +112,18 @@ const MEASURE: { readonly [K in Block['kind']]: (b: BlockOf<K>, s: Setting) => S
     const p = pencil(s.layer);
     const step = h * 1.6;
     const left = Math.min(0.48 * s.width, Math.max(0, ...b.rows.map((r) => textWidth(r.name, h))) + 1.6 * h);
-    return b.rows.map((r, i) => {
+    return b.rows.map((r) => {
       const names = wrapText(r.name, left - 0.8 * h, h);
       const values = wrapText(r.value, s.width - left, h, 'bold');
-      const height = h * 1.15 + (Math.max(names.length, values.length) - 1) * step + 0.5 * h;
+      const height = h * 1.6 + (Math.max(names.length, values.length) - 1) * step + 0.6 * h;
       return {
         height,
-        before: i === 0 ? 0.75 * h : 0,
+        before: 0,
         keep: false,
         draw: (at) => [
-          ...names.map((t, k) => p.text(at.x, at.y - 1.15 * h - k * step, t, h)),
+          ...names.map((t, k) => p.text(at.x, at.y - 1.6 * h - k * step, t, h)),
           ...values.map((t, k) => ({
-            ...p.text(at.x + left, at.y - 1.15 * h - k * step, t, h, { face: 'bold' as const }),
+            ...p.text(at.x + left, at.y - 1.6 * h - k * step, t, h, { face: 'bold' as const }),
             ...(r.path !== undefined && { path: r.path }),
           })),
           p.line(at.x, at.y - height, at.x + s.width, at.y - height, 'hatch'),

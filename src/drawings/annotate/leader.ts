@@ -13,7 +13,7 @@ export function leaderHead(head: LeaderHead, angle: number, style: Style, layer:
   if (head === 'dot') return [{ kind: 'circle', layer, center: { x: 0, y: 0 }, radius: 0.22 * k, fill: 'ink' }];
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
   const at = (u: number, v: number): readonly [number, number] => [c * u - s * v, s * u + c * v];
-  return [p.shape([at(0, 0), at(0.95 * k, 0.17 * k), at(0.95 * k, -0.17 * k)], undefined, 'ink')];
+  return [p.shape([at(0, 0), at(k, 0.19 * k), at(k, -0.19 * k)], undefined, 'ink')];
 }
 
 export interface LeaderOptions {

@@ -340,7 +340,11 @@ export function slopeArrow(
           undefined,
           'ink',
         ),
-        p.text(-0.4 * h, flip ? -0.45 * h : 0.45 * h, o.text, h, { align: 'center', angle: flip ? Math.PI : 0 }),
+        p.text(-0.4 * h, flip ? -0.45 * h : 0.45 * h, o.text, h, {
+          align: 'center',
+          angle: flip ? Math.PI : 0,
+          mask: true,
+        }),
       ],
       o.angle,
     ),

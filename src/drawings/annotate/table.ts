@@ -94,7 +94,7 @@ export function layoutTable(o: TableOptions): TableLayout {
   const { style } = o;
   const h = o.height ?? style.note;
   const layer = o.layer ?? 'G-ANNO-SCHD';
-  const padX = 0.6 * h;
+  const padX = 0.8 * h;
   const padY = 0.62 * h;
   const step = 1.5 * h;
   const p = pencil(layer, 'rule');

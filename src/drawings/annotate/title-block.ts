@@ -75,7 +75,7 @@ interface Strip {
 }
 
 const label = (s: Strip, x: number, top: number, text: string): Primitive =>
-  s.p.text(x, top - s.pad * 0.75 - s.style.small, text, s.style.small, { ink: 'soft', face: 'condensed' });
+  s.p.text(x, top - s.pad * 0.9 - s.style.small, text, s.style.small, { ink: 'soft', face: 'condensed' });
 
 interface Cell {
   readonly height: number;
@@ -95,7 +95,7 @@ function field(
 ): Cell {
   const wrapped = lines.flatMap((l) => wrapText(l, x1 - x0 - 2 * s.pad, height, face));
   const step = height * 1.55;
-  const first = s.pad * 0.75 + s.style.small + 0.75 * s.style.note + height;
+  const first = s.pad * 0.9 + s.style.small + 0.75 * s.style.note + height;
   const items: Primitive[] = [label(s, x0 + s.pad, top, name)];
   wrapped.forEach((line, i) => {
     items.push(s.p.text(x0 + s.pad, top - first - i * step, line, height, { face }));
@@ -139,7 +139,7 @@ function revisions(s: Strip, top: number, rows: SetData['revisions']): Cell {
   const step = 1.95 * h;
   const shown = rows.slice(-4);
   const count = Math.max(3, shown.length);
-  const first = s.pad * 0.75 + h;
+  const first = s.pad * 0.9 + h;
   const x1 = s.x0 + s.pad;
   const x2 = x1 + 2.4 * h;
   const x3 = x2 + textWidth('0000-00-00', h, 'condensed') + 1.2 * h;
@@ -154,7 +154,7 @@ function revisions(s: Strip, top: number, rows: SetData['revisions']): Cell {
     const room = s.x1 - s.pad - x3;
     items.push(s.p.text(x3, y, wrapText(r.text, room, h, 'condensed')[0]!, h, { face: 'condensed' }));
   }
-  return { items, height: first + count * step + 0.9 * h + s.pad };
+  return { items, height: first + count * step + 1.2 * h + s.pad };
 }
 
 function stampSpace(s: Strip, top: number, height: number): Cell {

@@ -79,6 +79,8 @@ function coords(f: Frame, points: readonly Vec2[]): number[] {
 
 interface Sink {
   readonly out: Flat[];
+  /** Masked lettering: drawn after everything else of its viewport, so that no later line crosses it. */
+  readonly last: Flat[];
   readonly clip: Rect | undefined;
   /** Marks of an enclosing symbol, for contents that carry none. */
   readonly inherit: Common | undefined;
@@ -160,6 +162,7 @@ function addText(t: Text, f: Frame, sink: Sink): void {
   const y = at.y - c * drop;
   const width = textWidth(t.content, t.height, face);
   const head = common(t, sink);
+  const out = t.mask ? sink.last : sink.out;
   if (t.mask) {
     const pad = 0.3 * t.height;
     const left = (align === 'left' ? 0 : align === 'center' ? -width / 2 : -width) - pad;
@@ -168,9 +171,9 @@ function addText(t: Text, f: Frame, sink: Sink): void {
     const right = left + width + 2 * pad;
     const high = t.height + pad;
     const box = [...corner(left, low), ...corner(right, low), ...corner(right, high), ...corner(left, high)];
-    sink.out.push({ ...head, kind: 'path', strokes: [box], closed: true, pen: undefined, fill: 'paper' });
+    out.push({ ...head, kind: 'path', strokes: [box], closed: true, pen: undefined, fill: 'paper' });
   }
-  sink.out.push({
+  out.push({
     ...head,
     kind: 'text',
     x,
@@ -227,8 +230,9 @@ const add = (p: Primitive, f: Frame, sink: Sink): void =>
 /** Primitives in paper inches made flat. */
 export function flattenItems(items: readonly Primitive[]): Flat[] {
   const out: Flat[] = [];
-  for (const p of items) add(p, PAPER, { out, clip: undefined, inherit: undefined });
-  return out;
+  const last: Flat[] = [];
+  for (const p of items) add(p, PAPER, { out, last, clip: undefined, inherit: undefined });
+  return [...out, ...last];
 }
 
 /** One viewport's contents in paper inches: lettering and dashes keep their paper size; `items` are clipped to the window. */
@@ -244,9 +248,10 @@ export function place(v: Viewport): Flat[] {
   const out: Flat[] = [];
   const low = v.window && map(f, v.window);
   const clip = v.window && low && { x: low.x, y: low.y, w: v.window.w * v.scale, h: v.window.h * v.scale };
-  for (const p of v.items) add(p, f, { out, clip, inherit: undefined });
-  for (const p of v.over ?? []) add(p, f, { out, clip: undefined, inherit: undefined });
-  return out;
+  const last: Flat[] = [];
+  for (const p of v.items) add(p, f, { out, last, clip, inherit: undefined });
+  for (const p of v.over ?? []) add(p, f, { out, last, clip: undefined, inherit: undefined });
+  return [...out, ...last];
 }
 
 /** Everything on a sheet, in painting order. */

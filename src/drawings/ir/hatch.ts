@@ -52,7 +52,8 @@ const MOST_LINES = 4000;
 
 /**
  * Parallel lines clipped to loops, even-odd. Lines stand on multiples of `spacing` from the paper's origin, so that
- * neighbouring areas of one material run through. `dash` is on, off, on, off … and starts at the same multiple on every line.
+ * neighbouring areas of one material run through. `dash` is on, off, on, off … and starts at the same multiple on every line,
+ * or, when `loose`, at a scattered place.
  */
 export function lineFamily(
   loops: Loops,
@@ -60,6 +61,7 @@ export function lineFamily(
   spacing: number,
   offset = 0,
   dash?: readonly number[],
+  loose = false,
 ): Strokes {
   const c = Math.cos(angle);
   const s = Math.sin(angle);
@@ -81,7 +83,8 @@ export function lineFamily(
         emit(xa, xb, y);
         continue;
       }
-      for (let start = Math.floor(xa / period) * period; start < xb; start += period) {
+      const slip = loose ? hash(k, 0, 7) * period : 0;
+      for (let start = Math.floor((xa - slip) / period) * period + slip; start < xb; start += period) {
         let at = start;
         for (let d = 0; d < dash.length; d++) {
           if (d % 2 === 0) emit(Math.max(xa, at), Math.min(xb, at + dash[d]!), y);
@@ -146,6 +149,7 @@ export function scatter(loops: Loops, cell: number, glyph: keyof typeof GLYPHS):
     for (let i = Math.floor(b.x0 / size); i * size < b.x1; i++) {
       const x = (i + 0.2 + 0.6 * hash(i, j, 1)) * size;
       const y = (j + 0.2 + 0.6 * hash(i, j, 2)) * size;
+      if (glyph === 'furrow' && hash(i, j, 4) > 0.6) continue;
       const strokes = GLYPHS[glyph](x, y, size, hash(i, j, 3));
       if (strokes.every((s) => everyPoint(s, (px, py) => inside(loops, px, py)))) out.push(...strokes);
     }
@@ -204,13 +208,13 @@ export function batts(loops: Loops, angle: number): Strokes {
     const depth = wide ? b.y1 - b.y0 : b.x1 - b.x0;
     const run = wide ? b.x1 - b.x0 : b.y1 - b.y0;
     if (!(depth > 0.01)) continue;
-    const n = Math.max(1, Math.round(run / (depth * 0.55)));
+    const n = Math.max(1, Math.round(run / (depth * 0.42)));
     const path: number[] = [];
-    for (let k = 0; k <= n * 24; k++) {
-      const t = k / 24;
-      // A rounded zigzag: flattened cosine across, slight swing along, as drawn with a template.
-      const across = 0.5 - 0.46 * Math.tanh(2.2 * Math.cos(Math.PI * t)) * 1.02;
-      const u = ((t + 0.16 * Math.sin(2 * Math.PI * t)) / n) * run;
+    for (let k = 0; k <= n * 20; k++) {
+      const t = k / 20;
+      // Fast along at the crests and a little backward between them: the bulging loops of a drafting template.
+      const across = 0.5 - 0.47 * Math.cos(Math.PI * t);
+      const u = ((t + 0.27 * Math.sin(2 * Math.PI * t)) / n) * run;
       const [x, y] = wide ? [b.x0 + u, b.y0 + across * depth] : [b.x0 + across * depth, b.y0 + u];
       path.push(c * x - s * y, s * x + c * y);
     }

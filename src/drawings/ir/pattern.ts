@@ -18,15 +18,16 @@ const D90 = Math.PI / 2;
 
 /** Parallel families of lines, each `[angle, spacing, offset, dash?]`. */
 const lines =
-  (...families: readonly (readonly [number, number, number?, (readonly number[])?])[]): Pattern['strokes'] =>
+  (...families: readonly (readonly [number, number, number?, (readonly number[])?, boolean?])[]): Pattern['strokes'] =>
   (loops, angle, k) =>
-    families.flatMap(([a, s, o = 0, dash]) =>
+    families.flatMap(([a, s, o = 0, dash, loose]) =>
       lineFamily(
         loops,
         a + angle,
         s * k,
         o * k,
         dash?.map((d) => d * k),
+        loose,
       ),
     );
 
@@ -44,7 +45,7 @@ export const PATTERNS = {
   fill: {
     means: 'compacted fill',
     pen: 'hatch',
-    strokes: both(lines([-D45, 0.16, 0, [0.12, 0.06]]), (l, _a, k) => scatter(l, 0.12 * k, 'dot')),
+    strokes: both(lines([-D45, 0.16, 0, [0.12, 0.06], true]), (l, _a, k) => scatter(l, 0.12 * k, 'dot')),
   },
   'wood-cross': { means: 'continuous wood member, cut', pen: 'hatch-bold', strokes: (l) => diagonals(l, 2) },
   'wood-block': { means: 'wood blocking, cut', pen: 'hatch-bold', strokes: (l) => diagonals(l, 1) },
@@ -52,14 +53,14 @@ export const PATTERNS = {
   'wood-grain': {
     means: 'wood seen along the grain',
     pen: 'hatch',
-    strokes: lines([0, 0.055, 0, [0.5, 0.06, 0.9, 0.09]]),
+    strokes: lines([0, 0.07, 0, [0.55, 0.09, 0.95, 0.14], true]),
   },
-  plywood: { means: 'plywood in section', pen: 'hatch', strokes: lines([0, 0.028], [D45 * 1.35, 0.06]) },
+  plywood: { means: 'plywood in section', pen: 'hatch', strokes: lines([0, 0.04], [D45, 0.12]) },
   'insulation-batt': { means: 'batt insulation', pen: 'hatch', strokes: (l, a) => batts(l, a) },
   'insulation-rigid': { means: 'rigid insulation', pen: 'hatch', strokes: lines([D45, 0.09], [-D45, 0.09]) },
-  steel: { means: 'steel in section', pen: 'hatch', strokes: lines([D45, 0.06], [D45, 0.06, 0.016]) },
-  masonry: { means: 'brick or block in section', pen: 'hatch', strokes: lines([D45, 0.085], [D45, 0.085, 0.022]) },
-  existing: { means: 'existing construction, cut', pen: 'hatch', strokes: lines([D45, 0.05]) },
+  steel: { means: 'steel in section', pen: 'hatch', strokes: lines([D45, 0.075], [D45, 0.075, 0.018]) },
+  masonry: { means: 'brick or block in section', pen: 'hatch', strokes: lines([D45, 0.13], [D45, 0.13, 0.03]) },
+  existing: { means: 'existing construction, cut', pen: 'hatch', strokes: lines([D45, 0.055]) },
   roofing: {
     means: 'roof covering in elevation',
     pen: 'hatch',

@@ -1,0 +1,120 @@
+import type { Vec2 } from '../../base/vec.js';
+import type { Structure } from '../../structure/model.js';
+import { dimString, measure, tag, type TableRow, textBlock } from '../annotate/index.js';
+import type { Primitive } from '../ir/index.js';
+import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { northOnPlan, PLAN_SCALES, placeView, scaleFor, withSideColumn } from './parts.js';
+import { housePlan, planExtents, slabPlan } from './plan-base.js';
+
+const unique = (values: readonly number[]): number[] =>
+  [...values].sort((a, b) => a - b).filter((v, i, all) => i === 0 || Math.abs(v - all[i - 1]!) > 1e-6);
+
+/** Nearest wall corners left and right of the footings on the wall they face: where a tape can be hooked. */
+function houseCorners(structure: Structure): readonly Vec2[] {
+  return structure.walls.map((w) => w.start).filter((p) => Math.abs(p.y) < 1);
+}
+
+function draw(ctx: SheetContext): SheetBody[] {
+  const { structure, lot } = ctx.input;
+  const { style, area, len } = ctx;
+  const h = style.note;
+  const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
+  const model = planExtents(structure, 30);
+  const scale = scaleFor(ctx, model, main, { x: h * 13, y: h * 12 }, PLAN_SCALES);
+  const items: Primitive[] = [...housePlan(structure, 30), ...slabPlan(structure)];
+  const over: Primitive[] = [];
+  const xs = unique(structure.footings.map((f) => f.at.x));
+  const ys = unique(structure.footings.map((f) => f.at.y));
+  for (const f of structure.footings) {
+    const half = f.size / 2;
+    const { x, y } = f.at;
+    const outline: Primitive = f.round
+      ? { kind: 'circle', layer: 'S-FNDN', center: f.at, radius: half, pen: 'hidden', mark: f.mark }
+      : { kind: 'polyline', layer: 'S-FNDN', pen: 'hidden', closed: true, mark: f.mark, points: [{ x: x - half, y: y - half }, { x: x + half, y: y - half }, { x: x + half, y: y + half }, { x: x - half, y: y + half }] };
+    items.push(outline);
+    if (f.pierDiameter > 0) items.push({ kind: 'circle', layer: 'S-FNDN', center: f.at, radius: f.pierDiameter / 2, pen: 'new', mark: f.mark });
+    const post = structure.members.find((m) => m.role === 'post' && Math.hypot(m.start.x - x, m.start.y - y) < 1);
+    if (post) {
+      const w = post.section.width / 2;
+      items.push({ kind: 'polyline', layer: 'S-COLS', pen: 'cut', closed: true, fill: 'paper', mark: post.mark, points: [{ x: x - w, y: y - w }, { x: x + w, y: y - w }, { x: x + w, y: y + w }, { x: x - w, y: y + w }] });
+    }
+    const reach = half + 6;
+    items.push({ kind: 'line', layer: 'S-GRID', pen: 'center', a: { x: x - reach, y }, b: { x: x + reach, y } });
+    items.push({ kind: 'line', layer: 'S-GRID', pen: 'center', a: { x, y: y - reach }, b: { x, y: y + reach } });
+    const sx = x <= model.x + model.w / 2 ? 1 : -1;
+    const dy = half * scale.ratio + h * 1.6;
+    over.push(tag({ kind: 'footing', text: f.mark, at: f.at, off: { x: sx * (half * scale.ratio + h * 3), y: dy }, layer: 'S-ANNO-SYMB', style, path: f.path }));
+    if (post) over.push(tag({ kind: 'post', text: post.mark, at: f.at, off: { x: sx * (half * scale.ratio + h * 3), y: -dy }, layer: 'S-ANNO-SYMB', style, path: post.path }));
+  }
+  const corners = houseCorners(structure).map((c) => c.x);
+  const left = model.x;
+  const top = model.y + model.h;
+  // Offsets from the house face run up the left side; spacings along the yard; the base line ties them to a house corner.
+  const across = dimString({ side: 'left', datum: left, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: [0, ...ys] }, { stations: [0, Math.max(...ys)] }] });
+  const along = dimString({ side: 'above', datum: top, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: xs }, ...(xs.length > 2 ? [{ stations: [xs[0]!, xs.at(-1)!] }] : [])] });
+  const right = dimString({ side: 'right', datum: model.x + model.w, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: [0, ...unique(structure.footings.filter((f) => Math.abs(f.at.x - xs.at(-1)!) < 1e-6).map((f) => f.at.y))] }] });
+  over.push(...across.items, ...along.items, ...right.items);
+  const lefts = corners.filter((c) => c <= xs[0]! + 1e-6);
+  const home = lefts.length > 0 ? Math.max(...lefts) : xs[0]!;
+  const diagonals: Primitive[] = [];
+  const rowsOf = (y: number) => structure.footings.filter((f) => Math.abs(f.at.y - y) < 1e-6).sort((a, b) => a.at.x - b.at.x);
+  const first = rowsOf(ys[0]!);
+  const last = rowsOf(ys.at(-1)!);
+  const diagonalRows: TableRow[] = [];
+  if (ys.length > 1 && first.length > 1 && last.length > 1) {
+    for (const [p, q] of [
+      [first[0]!, last.at(-1)!],
+      [first.at(-1)!, last[0]!],
+    ] as const) {
+      diagonals.push({ kind: 'line', layer: 'S-GRID', pen: 'hidden', a: p.at, b: q.at });
+      diagonalRows.push([`${p.mark} to ${q.mark}`, len(Math.hypot(p.at.x - q.at.x, p.at.y - q.at.y))]);
+    }
+  } else {
+    // One line of footings: square it against the house with the diagonals of the base rectangle.
+    for (const [fx, gx] of [
+      [xs[0]!, xs.at(-1)!],
+      [xs.at(-1)!, xs[0]!],
+    ] as const) {
+      diagonals.push({ kind: 'line', layer: 'S-GRID', pen: 'hidden', a: { x: fx, y: 0 }, b: { x: gx, y: ys[0]! } });
+      diagonalRows.push([`house line at ${fx === xs[0] ? 'left' : 'right'} footing to ${(gx === xs[0] ? last[0]! : last.at(-1)!).mark}`, len(Math.hypot(fx - gx, ys[0]!))]);
+    }
+  }
+  const view = placeView(ctx, { box: main, model, scale, number: '1', title: 'Footing plan', items: [...items, ...diagonals], over, north: northOnPlan(lot.north) });
+
+  const surface = (z: number): string => (z < 0 ? `${len(-z)} below floor` : `${len(z)} above floor`);
+  const layout: TableRow[] = structure.footings.map((f) => [
+    { text: f.mark, mark: f.mark, path: f.path },
+    len(f.at.x - home),
+    len(f.at.y),
+    surface(f.top),
+    surface(f.bottom),
+  ]);
+  const notes = textBlock(
+    measure(
+      [
+        { kind: 'table', title: 'Footing centers', columns: [{ head: 'Mark' }, { head: 'Along house', align: 'right' }, { head: 'Out from wall', align: 'right' }, { head: 'Top of concrete', align: 'right' }, { head: 'Bottom', align: 'right', grow: true }], rows: layout },
+        { kind: 'para', text: `Along house: measured to the right, seen looking out of the house, from ${lefts.length > 0 ? 'the left house corner' : 'the first footing'}. Out: from the face of the existing wall line, not from the slab edge. Floor: top of the finished house floor.` },
+        { kind: 'gap' },
+        { kind: 'table', title: 'Diagonals, center to center', columns: [{ head: 'From – to' }, { head: 'Length', align: 'right', grow: true }], rows: diagonalRows },
+        { kind: 'gap' },
+        { kind: 'heading', text: 'Notes' },
+        {
+          kind: 'numbered',
+          items: [
+            'Opposite sides and both diagonals must agree before a hole is dug. Measure every center from one home base.',
+            'Call the utility locating service first; hand dig within 24 in of a mark (common practice, no source). Private lines are not marked.',
+            'Footing bottoms on undisturbed soil, clean and dry, at or below the frost depth given on the cover. Do not pour before the footing inspection.',
+            'Footings cut through the kept slab: saw the slab square round each footing and pour full against undisturbed soil.',
+            'Sizes, concrete and reinforcement: footing schedule. Deep or caving holes need shoring or sloping; keep people out of them.',
+          ],
+        },
+      ],
+      side.w,
+      style,
+    ),
+    { x: side.x, y: side.y + side.h },
+  );
+  return [{ title: 'Footing plan', scaleNote: view.scale.label, viewports: [view.viewport], items: [...view.items, ...notes.items] }];
+}
+
+export const footingPlan: SheetKind = { title: 'Footing plan', discipline: 'S', needed: (i) => i.structure.footings.length > 0, draw };

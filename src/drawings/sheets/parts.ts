@@ -1,0 +1,81 @@
+/** Pieces that most sheets share: a framed view with title, bar scale and north; extents; keyed lists. */
+import type { Vec2 } from '../../base/vec.js';
+import { northArrow, scaleBar, viewTitle } from '../annotate/index.js';
+import { centeredViewport, chooseScale, type DrawingScale, type Primitive, type Rect, SCALES, type ScaleName, type Viewport } from '../ir/index.js';
+import type { SheetContext } from './contract.js';
+
+export const PLAN_SCALES: readonly ScaleName[] = ['1/2', '3/8', '1/4', '3/16', '1/8'];
+export const SECTION_SCALES: readonly ScaleName[] = ['3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
+export const DETAIL_SCALES: readonly ScaleName[] = ['1-1/2', '1', '3/4', '1/2', '3/8', '1/4'];
+export const SITE_SCALES: readonly ScaleName[] = ['1:10', '1:20', '1:30', '1:40', '1:50', '1:60', '1:100'];
+
+export interface PlacedView {
+  readonly viewport: Viewport;
+  readonly items: readonly Primitive[];
+  readonly scale: DrawingScale;
+}
+
+/** Height kept under a view for its title and bar scale. */
+export const titleBand = (ctx: SheetContext): number => ctx.style.bubble * 2.6 + ctx.style.note * 3;
+
+/** Largest scale of a list at which a model extent with paper margins fits a box that also holds the title band. */
+export function scaleFor(ctx: SheetContext, model: Rect, box: Rect, margin: { readonly x: number; readonly y: number }, names: readonly ScaleName[]): DrawingScale {
+  const room = { w: box.w - 2 * margin.x, h: box.h - titleBand(ctx) - 2 * margin.y };
+  return chooseScale(model, room, names) ?? SCALES[names.at(-1)!];
+}
+
+/** Puts a view in a box: contents centred above a title with its bar scale, and a north arrow on plans. */
+export function placeView(
+  ctx: SheetContext,
+  o: {
+    readonly box: Rect;
+    readonly model: Rect;
+    readonly scale: DrawingScale;
+    readonly number: string;
+    readonly title: string;
+    readonly items: readonly Primitive[];
+    readonly over?: readonly Primitive[];
+    /** Paper angle of north from straight up, counter-clockwise; plans only. */
+    readonly north?: number;
+  },
+): PlacedView {
+  const { box, style } = { box: o.box, style: ctx.style };
+  const band = titleBand(ctx);
+  const view = centeredViewport({
+    name: o.title,
+    box: { x: box.x, y: box.y + band, w: box.w, h: box.h - band },
+    model: o.model,
+    scale: o.scale.ratio,
+    items: o.items,
+    ...(o.over && { over: o.over }),
+  });
+  const y = box.y + band - style.bubble * 1.6;
+  const title = viewTitle({ at: { x: box.x, y }, number: o.number, title: o.title, scale: o.scale.label, style });
+  const bar = scaleBar({ at: { x: box.x + style.bubble * 2.6, y: y - style.note * 4.2 }, scale: o.scale, style });
+  const items: Primitive[] = [...title.items, ...bar.items];
+  if (o.north !== undefined) {
+    items.push(northArrow({ at: { x: box.x + Math.max(title.width, bar.width) + style.bubble * 4, y: y + style.bubble * 0.2 }, angle: o.north, style }));
+  }
+  return { viewport: view, items, scale: o.scale };
+}
+
+export const inflate = (r: Rect, by: number): Rect => ({ x: r.x - by, y: r.y - by, w: r.w + 2 * by, h: r.h + 2 * by });
+
+export function extents(points: readonly Vec2[]): Rect {
+  const xs = points.map((p) => p.x);
+  const ys = points.map((p) => p.y);
+  const x = Math.min(...xs);
+  const y = Math.min(...ys);
+  return { x, y, w: Math.max(...xs) - x, h: Math.max(...ys) - y };
+}
+
+/** North on a plan drawn with the house x axis to the right: angle from straight up. */
+export const northOnPlan = (north: number): number => north - Math.PI / 2;
+
+/** Right part of a sheet for notes and tables, left for views. */
+export function withSideColumn(area: Rect, width: number, gutter: number): { readonly main: Rect; readonly side: Rect } {
+  return {
+    main: { x: area.x, y: area.y, w: area.w - width - gutter, h: area.h },
+    side: { x: area.x + area.w - width, y: area.y, w: width, h: area.h },
+  };
+}

@@ -1,0 +1,80 @@
+/** What every plan over the house shows in the background: walls cut with openings, slabs, steps; and plan extents. */
+import type { Vec2 } from '../../base/vec.js';
+import type { Structure } from '../../structure/model.js';
+import type { LayerName, PenName, Primitive, Rect } from '../ir/index.js';
+import { extents } from './parts.js';
+
+const WALL = 6;
+
+const poly = (points: readonly Vec2[], layer: LayerName, pen: PenName, mark?: string): Primitive => ({
+  kind: 'polyline',
+  layer,
+  pen,
+  points,
+  closed: true,
+  ...(mark !== undefined && { mark }),
+});
+
+/** House walls in plan between openings, drawn as existing cut work; only the part near the cover is of interest. */
+export function housePlan(structure: Structure, depth: number): Primitive[] {
+  const out: Primitive[] = [];
+  for (const w of structure.walls) {
+    const dx = w.end.x - w.start.x;
+    const dy = w.end.y - w.start.y;
+    const size = Math.hypot(dx, dy);
+    const u = { x: dx / size, y: dy / size };
+    const at = (s: number, inward: number): Vec2 => ({
+      x: w.start.x + u.x * s - w.out.x * inward,
+      y: w.start.y + u.y * s - w.out.y * inward,
+    });
+    // The wall line itself is the outer face; walls deep in the house are cut off by the view.
+    const openings = [...w.openings].filter((o) => o.head <= 120).sort((a, b) => a.offset - b.offset);
+    const spans: [number, number][] = [];
+    let from = 0;
+    for (const o of openings) {
+      if (o.offset > from) spans.push([from, o.offset]);
+      from = Math.max(from, o.offset + o.width);
+    }
+    if (from < size) spans.push([from, size]);
+    const clip = ([a, b]: [number, number]): [number, number] | undefined => {
+      const ya = w.start.y + u.y * a;
+      const yb = w.start.y + u.y * b;
+      if (Math.max(ya, yb) < -depth) return undefined;
+      if (Math.abs(u.y) < 1e-9) return [a, b];
+      const s = (-depth - w.start.y) / u.y;
+      return u.y > 0 ? [Math.max(a, s), b] : [a, Math.min(b, s)];
+    };
+    for (const span of spans) {
+      const c = clip(span);
+      if (!c) continue;
+      const ring = [at(c[0], 0), at(c[1], 0), at(c[1], WALL), at(c[0], WALL)];
+      out.push({ kind: 'polyline', layer: 'A-WALL-EXST', points: ring, closed: true, fill: 'poche', pen: 'existing-cut' });
+    }
+    for (const o of openings) {
+      const c = clip([o.offset, o.offset + o.width]);
+      if (!c) continue;
+      const layer: LayerName = o.kind === 'window' ? 'A-GLAZ-EXST' : 'A-DOOR-EXST';
+      out.push(poly([at(c[0], 0), at(c[1], 0), at(c[1], WALL), at(c[0], WALL)], layer, 'existing', o.mark));
+      out.push({ kind: 'line', layer, pen: 'existing', a: at(c[0], WALL / 2), b: at(c[1], WALL / 2) });
+    }
+  }
+  return out;
+}
+
+export function slabPlan(structure: Structure): Primitive[] {
+  return structure.slabs.map((s) =>
+    poly(s.outline, s.state === 'new' ? 'S-SLAB' : 'S-SLAB-EXST', s.state === 'new' ? 'new-fine' : s.state === 'removed' ? 'demolition' : 'existing', s.mark),
+  );
+}
+
+/** Rectangle round cover, slabs and a strip of the house behind the wall. */
+export function planExtents(structure: Structure, behind: number): Rect {
+  const points: Vec2[] = [
+    ...structure.roofs.flatMap((r) => [r.min, r.max]),
+    ...structure.slabs.flatMap((s) => s.outline),
+    ...structure.footings.map((f) => f.at),
+  ];
+  const e = extents(points);
+  const y = Math.min(e.y, -behind);
+  return { x: e.x, y, w: e.w, h: e.y + e.h - y };
+}

@@ -1,0 +1,23 @@
+import type { SheetKind, SheetKindId } from './contract.js';
+import { calculations } from './calculations.js';
+import { cover } from './cover.js';
+import { elevations } from './elevations.js';
+import { footingPlan } from './footing-plan.js';
+import { beamPlanSheet, framingPlanSheet } from './frame-plans.js';
+import { lotPlan } from './lot-plan.js';
+import { schedules } from './schedules.js';
+import { details, sections } from './sections.js';
+
+/** Every sheet kind, in the order of the set. */
+export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
+  cover,
+  'lot-plan': lotPlan,
+  'footing-plan': footingPlan,
+  'beam-plan': beamPlanSheet,
+  'framing-plan': framingPlanSheet,
+  details,
+  schedules,
+  calculations,
+  elevations,
+  sections,
+};
