@@ -11,7 +11,17 @@ export interface Solid {
   readonly faces: readonly (readonly number[])[];
 }
 
-export type MaterialClass = 'wood' | 'engineered-wood' | 'concrete' | 'covering' | 'sheathing' | 'metal' | 'earth' | 'house-wall' | 'house-roof' | 'glass';
+export type MaterialClass =
+  | 'wood'
+  | 'engineered-wood'
+  | 'concrete'
+  | 'covering'
+  | 'sheathing'
+  | 'metal'
+  | 'earth'
+  | 'house-wall'
+  | 'house-roof'
+  | 'glass';
 
 /** Reference design values of the section's material, unadjusted (psi; G dimensionless), with their origin. */
 export interface DesignValues {
@@ -65,7 +75,16 @@ export interface Section {
   readonly weight: number;
 }
 
-export type MemberRole = 'rafter' | 'truss' | 'gable-truss' | 'ledger' | 'beam' | 'post' | 'fascia' | 'gutter' | 'blocking';
+export type MemberRole =
+  | 'rafter'
+  | 'truss'
+  | 'gable-truss'
+  | 'ledger'
+  | 'beam'
+  | 'post'
+  | 'fascia'
+  | 'gutter'
+  | 'blocking';
 
 /** Part of a roof surface a framing member carries: the strip u0..u1 along the eave direction, full height of the surface. */
 export interface Strip {
@@ -259,7 +278,16 @@ export interface HousePlane {
 export interface Piece {
   readonly part: string;
   readonly mark: string;
-  readonly role: MemberRole | 'footing' | 'slab' | 'step' | 'wall' | 'opening' | 'house-roof' | 'roof-surface' | 'grade';
+  readonly role:
+    | MemberRole
+    | 'footing'
+    | 'slab'
+    | 'step'
+    | 'wall'
+    | 'opening'
+    | 'house-roof'
+    | 'roof-surface'
+    | 'grade';
   readonly state: WorkState;
   readonly material: MaterialClass;
   readonly solid: Solid;

@@ -1,0 +1,129 @@
+/**
+ * Project → Structure: where every part of the new roof stands, in house axes (inches; z = 0 at the finished floor).
+ *
+ * Heights. A slab's top falls evenly away from the house: top(y) = topAtHouse − fall·y; grade likewise. A post stands on
+ * the surface at its own centre: the kept or new slab there, else grade. So each post of a row has its own length.
+ *
+ *        bearing = top of beam ─────┬──────────┬─
+ *                                   │  beam    │ section depth
+ *        underside ─────────────────┼──────────┼─ post top
+ *                                   │   post   │ its own length
+ *        post bottom ───────────────┼──────────┼─ standoff of the post base
+ *        pier top ──────────────────┴┬────────┬┴─ surface + choice.top
+ *        surface (slab or grade) ────┤  pier  ├──
+ *                                    │        │
+ *                               ┌────┴────────┴────┐ bottom + pad thickness
+ *        footing bottom ────────┴──────────────────┴ surface − choice.bottom
+ *
+ * A pad without a pier carries the base on its own top and is refused when that lies below the surface.
+ *
+ * Gable. Beams parallel to the ridge, ridge midway. The top chord's upper edge stands `heel` above the bearing at the outer
+ * face of the beam and rises from there; the eave is horizontal from that face to the plumb-cut tail; the rake from the last
+ * frame's centre. Frames at `from`, then every spacing, the last at `to`. A scissor truss's bottom chord rises from the inner
+ * faces of the beams to the middle.
+ *
+ * Shed. Falls along +y. With a ledger, the rafter hangs on its outer face, tops flush: bearing = top of ledger. With a high
+ * beam, bearing = its top. Over a beam the rafter's bottom edge meets the beam's uphill top corner and the seat runs level
+ * across the whole beam (framing/rafter.ts); the low beam's height follows.
+ *
+ * Surfaces lie at the top of the sheathing, plumb over the tails. The strips of the frames tile each surface.
+ */
+import { hasErrors, type Issue, type Outcome } from '../base/issue.js';
+import type { Vec2 } from '../base/vec.js';
+import type { Project } from '../project/model.js';
+import { describeRoof, edgesAtWalls } from './describe.js';
+import { fasciaSection, placeFascia } from './fascia.js';
+import type { Framed } from './framing/contract.js';
+import { frameRoof } from './framing/registry.js';
+import { placeGround } from './ground.js';
+import { placeHouseRoofs } from './house/registry.js';
+import { placeWalls } from './house/walls.js';
+import { makeJoints } from './joints.js';
+import { makeKit } from './kit.js';
+import { layersOf } from './layers.js';
+import type { Member, RoofPlaced, Structure, Surface } from './model.js';
+import { profileOf } from './roofs/registry.js';
+import { PRECONDITIONS, PROJECT_RULES, STRUCTURE_RULES } from './rules/registry.js';
+import { meetingsOf } from './supports/meetings.js';
+import { type LaidRoof, placeSupports } from './supports/place.js';
+import { placeSurfaces, stripsOf } from './surfaces.js';
+
+/** What the survey contributes: a post must stand on the lot. */
+export interface Site {
+  /** Corners of the lot in house axes, in order. */
+  readonly lotCorners?: readonly Vec2[];
+}
+
+/**
+ * Places everything, or says why not. `value` is undefined when a part could not be placed; faults of a placed structure
+ * (a post in the house, a roof across a window) come as issues beside it.
+ */
+export function place(project: Project, site: Site = {}): Outcome<Structure> {
+  const issues: Issue[] = [];
+  // 1. What is there: ground, house.
+  const ground = placeGround(project.patio);
+  const walls = placeWalls(project.house, project.patio.grade.atHouse);
+  const housePlanes = placeHouseRoofs(project.house);
+  // 2. What placing relies on.
+  for (const rule of PRECONDITIONS) issues.push(...rule(project));
+  // 3. Roofs: shape, framing, surfaces.
+  const kit = makeKit(project, issues);
+  const number = numbering();
+  const roofs: LaidRoof[] = [];
+  const members: Member[] = [];
+  const surfaces: Surface[] = [];
+  const described: RoofPlaced[] = [];
+  for (const roof of project.cover.roofs) {
+    const layers = layersOf(roof, issues);
+    const fascia = fasciaSection(roof, kit);
+    const profile = profileOf(roof, kit);
+    if (profile === undefined) continue;
+    const strips = stripsOf(profile);
+    const framed: Framed | undefined = frameRoof({ roof, choice: roof.framing, profile, number, strips, kit });
+    if (framed === undefined || layers === undefined) continue;
+    const planes = placeSurfaces(roof, profile, framed, layers, fascia);
+    const trim = fascia && placeFascia(roof, profile, framed, fascia, number);
+    members.push(...framed.members);
+    surfaces.push(...planes);
+    roofs.push({ roof, profile, framed, layers, trim });
+    const atWall = project.cover.attachment === 'attached' && edgesAtWalls(planes, walls).length > 0;
+    described.push(describeRoof(roof.mark, roof.path, profile, planes, ground.grade, atWall));
+  }
+  // 4. Supports: ledgers and beams at the heights the framing gives them, posts, footings.
+  const supports = placeSupports(roofs, ground, kit);
+  const placed = !hasErrors(issues);
+  for (const rule of PROJECT_RULES) issues.push(...rule(project));
+  if (!placed) return { value: undefined, issues };
+  members.push(...supports.members, ...roofs.flatMap((r) => r.trim?.members ?? []));
+  // 5. Joints where parts meet.
+  const joints = makeJoints(meetingsOf(roofs, supports, walls, kit), {
+    members: new Map(members.map((m) => [m.id, m])),
+    footings: new Map(supports.footings.map((f) => [f.id, f])),
+    walls: new Map(walls.map((w) => [w.id, w])),
+  });
+  const structure: Structure = {
+    attachment: project.cover.attachment,
+    roofs: described,
+    members,
+    joints,
+    surfaces,
+    footings: supports.footings,
+    slabs: ground.slabs,
+    walls,
+    housePlanes,
+    grade: ground.grade,
+  };
+  // 6. Faults of the whole.
+  for (const rule of STRUCTURE_RULES) issues.push(...rule({ project, structure, roofs, site }));
+  return { value: structure, issues };
+}
+
+/** Running numbers of mark prefixes over the whole project. */
+function numbering(): (prefix: string) => number {
+  const next = new Map<string, number>();
+  return (prefix) => {
+    const n = (next.get(prefix) ?? 0) + 1;
+    next.set(prefix, n);
+    return n;
+  };
+}

@@ -1,0 +1,41 @@
+import type { CoverRoof, RoofKind } from '../../project/model.js';
+import type { RoofAxes } from '../axes.js';
+import type { Kit } from '../kit.js';
+import type { Section, Surface } from '../model.js';
+
+/** What carries the framing, seen across the ridge. */
+export interface Bearing {
+  readonly part: string;
+  readonly kind: 'beam' | 'ledger';
+  /** Centre of a beam; framing face of a ledger. Roof coordinate `a`. */
+  readonly at: number;
+  readonly section: Section;
+}
+
+/** One slope, from its eave up to ridge or high edge, in roof coordinate `a`. */
+export interface Leg {
+  /** Id of the surface it becomes. */
+  readonly surface: string;
+  readonly eave: number;
+  readonly top: number;
+}
+
+/**
+ * A roof's outline before framing: where it bears, how its slopes run, where its frames stand. Bearings are in order of
+ * growing `a`; a one-slope roof rises with `a`, so its low bearing comes first.
+ */
+export interface Profile {
+  readonly axes: RoofAxes;
+  readonly ridgeAxis: 'x' | 'y';
+  readonly bearings: readonly [Bearing, Bearing];
+  readonly legs: readonly Leg[];
+  /** Frame centres along the ridge, and the edges of the roof (rakes). */
+  readonly stations: readonly number[];
+  readonly extent: readonly [number, number];
+  readonly shape: Surface['shape'];
+}
+
+export interface RoofShape<K extends RoofKind> {
+  /** Undefined when the roof cannot be laid out; the reasons are in `kit.issues`. */
+  profile(roof: Extract<CoverRoof, { kind: K }>, kit: Kit): Profile | undefined;
+}

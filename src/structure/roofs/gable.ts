@@ -1,0 +1,111 @@
+import { roofAxes, toRoof } from '../axes.js';
+import { MEETS } from '../constants.js';
+import { error } from '../issues.js';
+import type { BeamPlan, Kit } from '../kit.js';
+import { inches } from '../text.js';
+import type { Bearing, Profile, RoofShape } from './contract.js';
+import { stationsOf } from './stations.js';
+
+interface Line {
+  readonly plan: BeamPlan;
+  readonly a: number;
+  readonly l0: number;
+  readonly l1: number;
+}
+
+/** Two equal slopes on two beams parallel to the ridge; the ridge stands midway. */
+export const gable: RoofShape<'gable'> = {
+  profile(roof, kit): Profile | undefined {
+    const axes = roofAxes(roof.ridge);
+    const lines: Line[] = [];
+    let missing = false;
+    for (const [i, mark] of roof.beams.entries()) {
+      const plan = kit.beams.get(mark);
+      if (plan === undefined) {
+        if (!kit.project.cover.beams.some((b) => b.mark === mark))
+          kit.issues.push(
+            error('beam-unknown', `${roof.path}/beams/${i}`, 'The roof names a beam that is not listed.', {
+              found: mark,
+              subject: roof.mark,
+            }),
+          );
+        missing = true;
+        continue;
+      }
+      const p = toRoof(axes, plan.line.from);
+      const q = toRoof(axes, plan.line.to);
+      if (Math.abs(p.a - q.a) > MEETS) {
+        mismatch(kit, roof, `Beam ${mark} does not run parallel to the ridge.`, `a beam along ${roof.ridge}`);
+        missing = true;
+      }
+      lines.push({ plan, a: (p.a + q.a) / 2, l0: Math.min(p.l, q.l), l1: Math.max(p.l, q.l) });
+    }
+    const stations = stationsOf(roof, kit);
+    const [left, right] = lines.sort((p, q) => p.a - q.a);
+    if (missing || left === undefined || right === undefined || stations === undefined) return undefined;
+    return fits(kit, roof, left, right) ? lay(roof, left, right, stations) : undefined;
+
+    function lay(r: typeof roof, lo: Line, hi: Line, at: readonly number[]): Profile {
+      const ridge = (lo.a + hi.a) / 2;
+      return {
+        axes,
+        ridgeAxis: r.ridge,
+        bearings: [bearing(lo), bearing(hi)],
+        legs: [
+          { surface: `${r.mark}-left`, eave: lo.a - lo.plan.section.width / 2 - r.eave, top: ridge },
+          { surface: `${r.mark}-right`, eave: hi.a + hi.plan.section.width / 2 + r.eave, top: ridge },
+        ],
+        stations: at,
+        extent: [r.from - r.rake, r.to + r.rake],
+        shape: 'pitched',
+      };
+    }
+  },
+};
+
+const bearing = (l: Line): Bearing => ({ part: l.plan.line.mark, kind: 'beam', at: l.a, section: l.plan.section });
+
+const mismatch = (kit: Kit, roof: { path: string; mark: string }, message: string, expected: string): void => {
+  kit.issues.push(error('truss-wider-than-beams', `${roof.path}/beams`, message, { subject: roof.mark, expected }));
+};
+
+function fits(
+  kit: Kit,
+  roof: { path: string; mark: string; from: number; to: number },
+  left: Line,
+  right: Line,
+): boolean {
+  const [wl, wr] = [left.plan.section.width, right.plan.section.width];
+  if (Math.abs(wl - wr) > MEETS) {
+    mismatch(
+      kit,
+      roof,
+      `The two beams differ in width (${inches(wl)} and ${inches(wr)}): the slopes would not be equal.`,
+      'two beams of one width',
+    );
+    return false;
+  }
+  if (right.a - left.a < wl + 24) {
+    mismatch(
+      kit,
+      roof,
+      `The two beams stand ${inches(right.a - left.a)} apart: no roof spans that.`,
+      'two beams at least a few feet apart',
+    );
+    return false;
+  }
+  // A frame needs the whole thickness of its chord on both beams.
+  const half = 0.75;
+  const start = Math.max(left.l0, right.l0) + half;
+  const end = Math.min(left.l1, right.l1) - half;
+  const off = roof.from < start - MEETS ? 'from' : roof.to > end + MEETS ? 'to' : undefined;
+  if (off === undefined) return true;
+  kit.issues.push(
+    error('frames-off-beam', `${roof.path}/${off}`, 'The end frame stands past the end of a beam.', {
+      subject: roof.mark,
+      found: inches(roof[off]),
+      expected: `between ${inches(start)} and ${inches(end)}`,
+    }),
+  );
+  return false;
+}

@@ -1,0 +1,38 @@
+import type { LedgerPlan } from '../kit.js';
+import type { Member } from '../model.js';
+
+/** A ledger flat against the wall's sheathing plane (cladding removed there), its top edge at `top`. */
+export function placeLedger(plan: LedgerPlan, top: number, spacing: number): Member {
+  const { spec, section, wall } = plan;
+  const y = wall.start.y + section.width / 2;
+  const z = top - section.depth / 2;
+  return {
+    id: spec.mark,
+    mark: spec.mark,
+    role: 'ledger',
+    section,
+    start: { x: spec.from, y, z },
+    end: { x: spec.to, y, z },
+    up: { x: 0, y: 0, z: 1 },
+    length: spec.to - spec.from,
+    state: 'new',
+    strips: [],
+    notch: 0,
+    cuts: ['square both ends'],
+    unbraced: { top: Math.min(spacing, wall.build.studSpacing), bottom: wall.build.studSpacing },
+    path: spec.path,
+  };
+}
+
+/**
+ * Places of the ledger's fastener groups along it: one for each whole stud spacing of its length, centred, so that each
+ * stands for about one spacing of wall. Where the studs really are is found on site.
+ */
+export function fastenerGroups(plan: LedgerPlan): number[] {
+  const length = plan.spec.to - plan.spec.from;
+  const spacing = plan.wall.build.studSpacing;
+  const count = Math.max(2, Math.floor(length / spacing + 1e-9));
+  const pitch = Math.min(spacing, length / count);
+  const first = (length - (count - 1) * pitch) / 2;
+  return Array.from({ length: count }, (_, i) => first + i * pitch);
+}

@@ -1,0 +1,101 @@
+/**
+ * Roof surfaces from a framed profile: the plane at the top of the sheathing (top edge of the framing when there is none),
+ * plumb over the framing's tails, so that plan sizes are those of the overhangs.
+ */
+import type { Vec2, Vec3 } from '../base/vec.js';
+import type { CoverRoof } from '../project/model.js';
+import { toHouse } from './axes.js';
+import { GUTTER_PLF } from './constants.js';
+import type { Framed } from './framing/contract.js';
+import type { RoofLayers } from './layers.js';
+import type { Section, Strip, Surface } from './model.js';
+import type { Leg, Profile } from './roofs/contract.js';
+
+/** +1 when the slope rises with `a`, −1 when it rises against it. */
+const rise = (leg: Leg): 1 | -1 => (leg.top > leg.eave ? 1 : -1);
+
+/** Edges of the strips along the ridge: midway between frames, and the rakes at both ends. */
+export function stripEdges(profile: Profile): number[] {
+  const { stations, extent } = profile;
+  const edges = [extent[0]];
+  for (let i = 0; i + 1 < stations.length; i++) edges.push((stations[i]! + stations[i + 1]!) / 2);
+  edges.push(extent[1]);
+  return edges;
+}
+
+/** Strips of every station; u runs against the ridge axis where the slope rises with `a`, so that u × v points up. */
+export function stripsOf(profile: Profile): Strip[][] {
+  const edges = stripEdges(profile);
+  const [l0, l1] = profile.extent;
+  return profile.stations.map((_, i) =>
+    profile.legs.map((leg) =>
+      rise(leg) > 0
+        ? { surface: leg.surface, u0: l1 - edges[i + 1]!, u1: l1 - edges[i]! }
+        : { surface: leg.surface, u0: edges[i]! - l0, u1: edges[i + 1]! - l0 },
+    ),
+  );
+}
+
+export function placeSurfaces(
+  roof: CoverRoof,
+  profile: Profile,
+  framed: Framed,
+  layers: RoofLayers,
+  fascia: Section | undefined,
+): Surface[] {
+  const cos = Math.cos(roof.pitch);
+  const sin = Math.sin(roof.pitch);
+  const [l0, l1] = profile.extent;
+  const edges: { name: string; v: number; weight: number }[] = [];
+  if (fascia) edges.push({ name: `Fascia ${fascia.label}`, v: 0, weight: fascia.weight });
+  if (roof.finish.gutter) edges.push({ name: 'Gutter, empty', v: 0, weight: GUTTER_PLF / 12 });
+
+  return profile.legs.map((leg, i): Surface => {
+    const s = rise(leg);
+    const { across, along } = profile.axes;
+    const v: Vec3 = { x: across.x * s * cos, y: across.y * s * cos, z: sin };
+    const n: Vec3 = { x: -across.x * s * sin, y: -across.y * s * sin, z: cos };
+    const u: Vec3 = { x: -s * along.x, y: -s * along.y, z: 0 };
+    const height = Math.abs(leg.top - leg.eave) / cos;
+    const width = l1 - l0;
+    const outline: Vec2[] = [
+      { x: 0, y: 0 },
+      { x: width, y: 0 },
+      { x: width, y: height },
+      { x: 0, y: height },
+    ];
+    return {
+      id: leg.surface,
+      mark: leg.surface,
+      roof: roof.mark,
+      origin: toHouse(profile.axes, leg.eave, s > 0 ? l1 : l0, framed.eaves[i]! + layers.sheathing / cos),
+      u,
+      v,
+      n,
+      outline,
+      slope: roof.pitch,
+      downhill: { x: -s * across.x, y: -s * across.y },
+      layers: layers.layers,
+      slippery: layers.covering.slippery,
+      sheathed: layers.panel !== undefined,
+      thickness: layers.thickness,
+      shape: profile.shape,
+      edges,
+      path: roof.path,
+    };
+  });
+}
+
+/** House point of a surface point, with height `h` above the plane. */
+export const onSurface = (s: Surface, u: number, v: number, h = 0): Vec3 => ({
+  x: s.origin.x + s.u.x * u + s.v.x * v + s.n.x * h,
+  y: s.origin.y + s.u.y * u + s.v.y * v + s.n.y * h,
+  z: s.origin.z + s.u.z * u + s.v.z * v + s.n.z * h,
+});
+
+/** Corners of a surface in the house axes. */
+export const cornersOf = (s: Surface): Vec3[] => s.outline.map((p) => onSurface(s, p.x, p.y));
+
+/** Height of a surface's plane over a plan point. */
+export const planeHeight = (s: Surface, p: Vec2): number =>
+  s.origin.z - (s.n.x * (p.x - s.origin.x) + s.n.y * (p.y - s.origin.y)) / s.n.z;
