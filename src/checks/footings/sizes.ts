@@ -1,0 +1,160 @@
+/** Depth, size and material limits of footings that need no load. IRC 2018 R403, IBC 2018 1809, ACI 318-14 chapter 14. */
+import { contains } from '../../base/plane.js';
+import type { Footing } from '../../structure/model.js';
+import { MIN_FC, MIN_PLAIN_THICKNESS } from '../codes/aci-318-14/index.js';
+import { IRC_MIN_FOOTING_WIDTH, ircFootingDepth, ircFootingThickness } from '../codes/irc-2018/index.js';
+import type { Check, CheckContext, Finding } from '../contract.js';
+import { measured, notEvaluated, ratioOf } from '../finding.js';
+import { footingSubjects } from './footing.js';
+
+const ofMark = (ctx: CheckContext, mark: string): readonly Footing[] =>
+  ctx.structure.footings.filter((f) => f.mark === mark);
+
+/** Depth of the underside below the ground or slab beside it. */
+const depth = (f: Footing): number => f.surface - f.bottom;
+
+export const frostDepth: Check = {
+  id: 'frost-depth',
+  title: 'Footing depth and frost',
+  subjects: footingSubjects,
+  run(subject, ctx, rec) {
+    const clause = 'IRC 2018 R403.1.4';
+    const [first, ...rest] = ofMark(ctx, subject.id);
+    if (!first) return notEvaluated(clause, 'no such footing');
+    const f = rest.reduce((least, q) => (depth(q) < depth(least) ? q : least), first);
+    const { frost } = ctx.project.basis;
+    // The exemption of small free-standing structures is the office's to grant; it is never taken here.
+    const required = ircFootingDepth(frost.value, false, rec);
+    rec?.step({
+      symbol: 'd',
+      meaning: 'underside of the footing below the ground or slab beside it',
+      formula: 'z(surface) − z(bottom)',
+      substituted: `${f.surface.toFixed(1)} − ${f.bottom.toFixed(1)}`,
+      value: depth(f),
+      unit: 'in',
+      clause,
+      from: [f.path, frost.path],
+    });
+    return measured(
+      {
+        demand: required,
+        capacity: depth(f),
+        unit: 'in',
+        clause,
+        formula: 'required / depth',
+        remedy: `${f.id} is ${depth(f).toFixed(1)} in deep where ${required.toFixed(0)} in is needed: dig deeper.`,
+      },
+      rec,
+    );
+  },
+};
+
+interface Limit {
+  readonly what: string;
+  readonly need: number;
+  readonly have: number;
+  readonly unit: string;
+  readonly clause: string;
+}
+
+function limits(f: Footing): readonly Limit[] {
+  const list: Limit[] = [
+    { what: 'width', need: IRC_MIN_FOOTING_WIDTH, have: f.size, unit: 'in', clause: 'IRC 2018 R403.1.1' },
+    { what: 'concrete strength', need: MIN_FC, have: f.fc, unit: 'psi', clause: 'ACI 318-14 19.2.1.1' },
+  ];
+  if (f.padThickness > 0) {
+    const projection = Math.max((f.size - f.pierDiameter) / 2, 0);
+    // Where no pier stands on the pad the post does, and the projection is known to flexure and shear only.
+    const least = f.pierDiameter > 0 ? ircFootingThickness(projection) : 0;
+    list.push({
+      what: 'pad thickness',
+      need: Math.max(MIN_PLAIN_THICKNESS, least),
+      have: f.padThickness,
+      unit: 'in',
+      clause: 'IRC 2018 R403.1.1, ACI 318-14 14.3.2.1',
+    });
+  }
+  return list;
+}
+
+export const footingSize: Check = {
+  id: 'footing-size',
+  title: 'Footing size and concrete',
+  subjects: footingSubjects,
+  run(subject, ctx, rec) {
+    let worst: { f: Footing; limit: Limit } | undefined;
+    for (const f of ofMark(ctx, subject.id)) {
+      for (const limit of limits(f)) {
+        if (!worst || ratioOf(limit.need, limit.have) > ratioOf(worst.limit.need, worst.limit.have)) worst = { f, limit };
+      }
+    }
+    if (!worst) return notEvaluated('IRC 2018 R403.1.1', 'no such footing');
+    const { f, limit } = worst;
+    for (const l of rec ? limits(f) : []) {
+      rec?.step({
+        symbol: 'least',
+        meaning: `least ${l.what} (this footing: ${l.have} ${l.unit})`,
+        formula: 'prescriptive minimum',
+        substituted: `${l.need} ${l.unit}`,
+        value: l.need,
+        unit: l.unit,
+        clause: l.clause,
+        from: [f.path],
+      });
+    }
+    return measured(
+      {
+        demand: limit.need,
+        capacity: limit.have,
+        unit: limit.unit,
+        clause: limit.clause,
+        formula: `least ${limit.what} / ${limit.what}`,
+        remedy: `The ${limit.what} of ${f.id} is ${limit.have} ${limit.unit} where ${limit.need} ${limit.unit} is the least: enlarge it.`,
+      },
+      rec,
+    );
+  },
+};
+
+/** Height of a post's foot above a slab, and above bare earth, that keeps untreated wood dry, inches. */
+export const DRY_OVER_SLAB = 1;
+export const DRY_OVER_EARTH = 6;
+
+export const postFoot: Check = {
+  id: 'post-foot',
+  title: 'Post foot kept dry',
+  subjects: footingSubjects,
+  run(subject, ctx, rec): Finding {
+    const clause = 'IRC 2018 R317.1.4 (recalled)';
+    const [f] = ofMark(ctx, subject.id);
+    const tie = f && ctx.structure.joints.find((j) => j.ties.some((t) => t.part === f.id));
+    const post = tie && ctx.structure.members.find((m) => m.role === 'post' && tie.ties.some((t) => t.part === m.id));
+    if (!f || !post) return notEvaluated(clause, 'no post stands on this footing');
+    const onSlab = ctx.structure.slabs.some((s) => s.state !== 'removed' && contains(s.outline, f.at));
+    const clear = post.start.z - f.surface;
+    const treated = post.section.treatment !== 'none';
+    const need = treated ? 0 : onSlab ? DRY_OVER_SLAB : DRY_OVER_EARTH;
+    rec?.step({
+      symbol: 'c',
+      meaning: `foot of ${post.id} above the ${onSlab ? 'slab' : 'earth'}${treated ? ', treated wood' : ''}`,
+      formula: 'z(post foot) − z(surface)',
+      substituted: `${post.start.z.toFixed(2)} − ${f.surface.toFixed(2)}`,
+      value: clear,
+      unit: 'in',
+      clause,
+      from: [post.path, '/choices/standoff'],
+    });
+    return measured(
+      {
+        demand: need,
+        capacity: clear,
+        unit: 'in',
+        clause,
+        formula: 'least height / height',
+        mustFail: clear < 0,
+        remedy: `The foot of ${post.id} is ${clear.toFixed(1)} in above the ${onSlab ? 'slab' : 'earth'} where untreated wood needs ${need} in: raise the pier or use treated wood.`,
+      },
+      rec,
+    );
+  },
+};

@@ -1,0 +1,82 @@
+/**
+ * What each joint must be able to carry, so that a product or a calculated connection can be chosen: the largest force
+ * down, up and sideways under the allowable-stress combinations, over all joints of one mark.
+ */
+import { type ForceEnvelope, type Governing, jointEnvelope } from '../../analysis/index.js';
+import type { Joint, JointKind } from '../../structure/model.js';
+import type { CheckContext } from '../contract.js';
+
+export interface Demand {
+  /** Pounds; 0 when no combination asks for any. */
+  readonly value: number;
+  /** Joint and combination that ask for most; `` when none does. */
+  readonly joint: string;
+  readonly combination: string;
+}
+
+export interface JointDemand {
+  readonly mark: string;
+  readonly kind: JointKind;
+  readonly path: string;
+  readonly count: number;
+  readonly down: Demand;
+  readonly up: Demand;
+  /** Sideways along the house wall (x) and square to it (y), whichever way. */
+  readonly alongX: Demand;
+  readonly alongY: Demand;
+  /** False when a joint of this mark has no forces: its zeros mean unknown, not none. */
+  readonly known: boolean;
+}
+
+const NOTHING: Demand = { value: 0, joint: '', combination: '' };
+/** Forces under this are rounding, lb. */
+const TRACE = 0.5;
+
+type Side = keyof ForceEnvelope;
+
+function larger(best: Demand, g: Governing, joint: Joint, ctx: CheckContext): Demand {
+  if (g.value <= best.value || g.value < TRACE) return best;
+  return { value: g.value, joint: joint.id, combination: ctx.loads.combinations[g.combination]?.id ?? '' };
+}
+
+export function jointDemands(ctx: CheckContext): readonly JointDemand[] {
+  const groups = new Map<string, Joint[]>();
+  for (const joint of ctx.structure.joints) {
+    const group = groups.get(joint.mark);
+    if (group) group.push(joint);
+    else groups.set(joint.mark, [joint]);
+  }
+  return [...groups].map(([mark, joints]) => {
+    const most: Record<Side, Demand> = { down: NOTHING, up: NOTHING, x: NOTHING, y: NOTHING };
+    let known = true;
+    for (const joint of joints) {
+      const e = jointEnvelope(ctx.effects, joint.id, ctx.loads.combinations);
+      if (!e) {
+        known = false;
+        continue;
+      }
+      for (const side of ['down', 'up', 'x', 'y'] as const) most[side] = larger(most[side], e[side], joint, ctx);
+    }
+    const { kind, path } = joints[0]!;
+    return {
+      mark,
+      kind,
+      path,
+      count: joints.length,
+      down: most.down,
+      up: most.up,
+      alongX: most.x,
+      alongY: most.y,
+      known,
+    };
+  });
+}
+
+const pounds = (d: Demand, way: string): string =>
+  d.value > 0 ? `${Math.ceil(d.value)} lb ${way}` : `nothing ${way}`;
+
+/** `needs 812 lb down, 240 lb up, nothing along the house, 31 lb away from the house`. */
+export const demandText = (d: JointDemand): string =>
+  d.known
+    ? `needs ${pounds(d.down, 'down')}, ${pounds(d.up, 'up')}, ${pounds(d.alongX, 'along the house')}, ${pounds(d.alongY, 'square to the house')}`
+    : 'its forces are not all known';

@@ -1,0 +1,127 @@
+/** Bending of beams and rafters, both signs, every combination with its own load duration. NDS 2018 3.3. */
+import type { Recorder } from '../../base/trace.js';
+import type { Combination } from '../../loads/model.js';
+import type { MemberRole } from '../../structure/model.js';
+import { fb, RB_LIMIT } from '../codes/nds-2018/index.js';
+import type { Check, CheckContext } from '../contract.js';
+import { measured, notApplicable, outsideScope, RATIO_CAP } from '../finding.js';
+import { raised, raiseToStatics } from '../hand.js';
+import { designValue, WET_REFUSED } from './design.js';
+import { repetitiveRow } from './row.js';
+import { combineInto, extreme, feetText } from './scan.js';
+import { stabilityFactor } from './stability.js';
+import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
+
+const CLAUSE = 'NDS 2018 3.3';
+
+/** Fb' for one sign and load duration, psi; 0 where the member is too slender to be used. */
+interface Capacity {
+  readonly Fb: number;
+  readonly slender: boolean;
+}
+
+function capacity(
+  ctx: CheckContext,
+  { member, effects }: Loaded,
+  span: number,
+  CD: number,
+  positive: boolean,
+  rec?: Recorder,
+): Capacity | undefined {
+  const row = repetitiveRow(ctx, member);
+  const at = { CD, negative: !positive, ...(row ? { row } : {}) };
+  // Fb* leaves CL and CV out; it only sets CL.
+  const FbStar = designValue('Fb', member.section, at);
+  if (FbStar === undefined) return undefined;
+  const stable = stabilityFactor(member, positive, FbStar, rec);
+  if (!stable) return undefined;
+  const length = effects.spans[span]?.length ?? member.length;
+  const Fb = designValue('Fb', member.section, { ...at, CL: stable.CL, span: length }, rec);
+  return Fb === undefined ? undefined : { Fb, slender: stable.RB > RB_LIMIT };
+}
+
+interface Worst {
+  readonly on: Loaded;
+  readonly combination: Combination;
+  readonly station: number;
+  readonly M: number;
+  readonly ratio: number;
+}
+
+export function findWorstBending(ctx: CheckContext, loaded: readonly Loaded[]): Worst | 'none' | undefined {
+  let worst: Worst | undefined;
+  for (const on of loaded) {
+    const { member, effects } = on;
+    const section = member.section;
+    const S = (section.b * section.d * section.d) / 6;
+    const values = new Float64Array(effects.stations.length);
+    const known = new Map<number, number>();
+    for (const combination of ctx.loads.combinations) {
+      combineInto(values, effects.m, combination);
+      for (const sign of [1, -1] as const) {
+        const i = extreme(values, sign);
+        if (i < 0) continue;
+        const span = effects.spanOf[i] ?? 0;
+        // Capacity changes with load duration, sign and span only.
+        const key = (span * 100 + combination.CD * 10) * sign;
+        let Fb = known.get(key);
+        if (Fb === undefined) {
+          const c = capacity(ctx, on, span, combination.CD, sign > 0);
+          if (!c) return undefined;
+          Fb = c.slender ? 0 : c.Fb;
+          known.set(key, Fb);
+        }
+        const M = values[i]!;
+        const ratio = Fb > 0 ? Math.abs(M) / S / Fb : RATIO_CAP;
+        if (!worst || ratio > worst.ratio) worst = { on, combination, station: i, M, ratio };
+      }
+    }
+  }
+  return worst ?? 'none';
+}
+
+export const bendingCheck = (role: MemberRole, title: string): Check => ({
+  id: `${role}-bending`,
+  title,
+  subjects: (ctx) => memberSubjects(ctx, role),
+  run(subject, ctx, rec) {
+    const loaded = loadedMembers(ctx, subject.id);
+    if (!loaded) return noForces(CLAUSE);
+    const worst = findWorstBending(ctx, loaded);
+    if (worst === undefined) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);
+    if (worst === 'none') return notApplicable(CLAUSE, 'no combination bends this member');
+    const { on, combination, station, M } = worst;
+    const { member, effects } = on;
+    const { section } = member;
+    const positive = M > 0;
+    const tension = positive ? 'bottom' : 'top';
+    rec?.heading(`${member.id}: ${section.label}, ${combination.id}`);
+    rec?.step({
+      symbol: 'M',
+      meaning: `moment ${feetText(effects.stations[station]!)} from the start, tension on the ${tension} edge`,
+      formula: combination.label,
+      substituted: combination.id,
+      value: Math.abs(M),
+      unit: 'lb·in',
+      clause: combination.clause,
+      from: [member.path],
+    });
+    const raise = raiseToStatics(ctx, (about) => about.startsWith(`${member.id} moment`));
+    const stress = fb(raised(Math.abs(M), 'M', 'lb·in', raise, rec), section.b, section.d, rec);
+    const strength = capacity(ctx, on, effects.spanOf[station] ?? 0, combination.CD, positive, rec)!;
+    return measured(
+      {
+        demand: stress,
+        capacity: strength.slender ? 0 : strength.Fb,
+        unit: 'psi',
+        combination: combination.id,
+        clause: CLAUSE,
+        formula: "fb / Fb'",
+        remedy: strength.slender
+          ? `${member.id} is too slender sideways (RB over ${RB_LIMIT}): hold its ${positive ? 'top' : 'bottom'} edge or make it wider.`
+          : `${member.id} is overstressed in bending: use a deeper or stronger section, or shorten the span.`,
+      },
+      rec,
+    );
+  },
+});

@@ -1,0 +1,43 @@
+/** Sums load cases into combinations. Hot: called for every member, combination and station. */
+import type { Combination } from '../../loads/model.js';
+
+/** `out[i] = Σ factor · rows[case][i]`. */
+export function combineInto(out: Float64Array, rows: readonly Float64Array[], combination: Combination): void {
+  const { terms } = combination;
+  const first = terms[0];
+  if (!first) {
+    out.fill(0);
+    return;
+  }
+  const a = rows[first.case]!;
+  const fa = first.factor;
+  for (let i = 0; i < out.length; i++) out[i] = fa * a[i]!;
+  for (let t = 1; t < terms.length; t++) {
+    const row = rows[terms[t]!.case]!;
+    const f = terms[t]!.factor;
+    for (let i = 0; i < out.length; i++) out[i] = out[i]! + f * row[i]!;
+  }
+}
+
+/** One place of one member under one combination. */
+export interface Place {
+  readonly combination: Combination;
+  readonly value: number;
+  readonly station: number;
+}
+
+/** Largest size of either sign in one combination; station −1 when all is zero. */
+export function extreme(values: Float64Array, sign: 1 | -1): number {
+  let at = -1;
+  let best = 0;
+  for (let i = 0; i < values.length; i++) {
+    const x = sign * values[i]!;
+    if (x > best) {
+      best = x;
+      at = i;
+    }
+  }
+  return at;
+}
+
+export const feetText = (inches: number): string => `${(inches / 12).toFixed(2)} ft`;

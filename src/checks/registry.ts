@@ -1,0 +1,88 @@
+/** Every check, in the order results are listed. A new check is one file and one line here. */
+import { frameSolved, loadBalance } from './basis/frame.js';
+import { loadRange } from './basis/load-range.js';
+import { officeAnswers } from './basis/office-answers.js';
+import type { Check } from './contract.js';
+import { footingFlexure, footingShear } from './footings/plain-concrete.js';
+import { footingSize, frostDepth, postFoot } from './footings/sizes.js';
+import { soilBearing } from './footings/soil-bearing.js';
+import { footingUplift } from './footings/uplift.js';
+import { jointBearing } from './joints/bearing.js';
+import { jointProducts } from './joints/products.js';
+import { bendingCheck } from './members/bending.js';
+import { combinedCheck } from './members/combined.js';
+import { deflectionCheck } from './members/deflection.js';
+import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
+import { notchCheck, shearCheck } from './members/shear.js';
+import { diaphragm, houseConnection, seismic, swayX, swayY, trussPapers } from './pending/lateral.js';
+import { snowDrift, snowSliding, snowUnbalanced } from './pending/snow.js';
+import { windAttached, windComponents } from './pending/wind.js';
+import { coveringSlope } from './roof/covering-slope.js';
+import { headroom } from './roof/headroom.js';
+import { slabFall } from './roof/slab-fall.js';
+import { easement } from './zoning/easement.js';
+import { fireSeparation } from './zoning/fire-separation.js';
+import { heightLimit } from './zoning/height-limit.js';
+import { lotClosure } from './zoning/lot-closure.js';
+import { lotCoverage } from './zoning/lot-coverage.js';
+import { setback } from './zoning/setback.js';
+
+export const CHECKS: readonly Check[] = [
+  officeAnswers,
+  loadRange,
+  frameSolved,
+  loadBalance,
+
+  lotClosure,
+  lotCoverage,
+  setback,
+  heightLimit,
+  easement,
+  fireSeparation,
+
+  coveringSlope,
+  slabFall,
+  headroom,
+
+  bendingCheck('rafter', 'Rafter bending'),
+  shearCheck('rafter', 'Rafter shear'),
+  notchCheck('rafter', 'Rafter seat cut'),
+  combinedCheck('rafter', 'Rafter bending with axial force'),
+  deflectionCheck('rafter', 'Rafter', 'live'),
+  deflectionCheck('rafter', 'Rafter', 'total'),
+  deflectionCheck('rafter', 'Rafter', 'long-term'),
+
+  bendingCheck('beam', 'Beam bending'),
+  shearCheck('beam', 'Beam shear'),
+  deflectionCheck('beam', 'Beam', 'live'),
+  deflectionCheck('beam', 'Beam', 'total'),
+  deflectionCheck('beam', 'Beam', 'long-term'),
+
+  jointBearing,
+
+  postSlenderness,
+  postStability,
+  postBearing,
+  postTension,
+
+  soilBearing,
+  footingUplift,
+  frostDepth,
+  footingSize,
+  footingFlexure,
+  footingShear,
+  postFoot,
+
+  jointProducts,
+  trussPapers,
+  snowUnbalanced,
+  snowDrift,
+  snowSliding,
+  windAttached,
+  windComponents,
+  seismic,
+  swayX,
+  swayY,
+  diaphragm,
+  houseConnection,
+];
