@@ -110,6 +110,7 @@ function markBeam(
   length: number,
   held: readonly Bearing[],
   splices: readonly number[],
+  posts: ReadonlySet<string>,
 ): Mark[] {
   const at = (along: number): Vec3 => ({
     x: beam.start.x + ((beam.end.x - beam.start.x) * along) / length,
@@ -118,21 +119,22 @@ function markBeam(
   });
   const marks: Mark[] = [];
   const mark = (along: number, shared: string | undefined): void => {
-    const known = marks.find((m) => Math.abs(m.along - along) < SAME);
-    if (known) {
-      // A post just inside the end: its node is the end's.
-      if (shared !== undefined && !draft.postTop.has(shared)) draft.postTop.set(shared, known.node);
-      return;
+    const standing = shared === undefined ? undefined : draft.postTop.get(shared);
+    let known = marks.find((m) => Math.abs(m.along - along) < SAME);
+    if (!known) {
+      known = { along, node: standing ?? draft.node(at(along), `${beam.id} at ${along.toFixed(1)} in`) };
+      marks.push(known);
+    } else if (standing !== undefined) {
+      // The end of this beam meets another beam on a post that already has its node.
+      known.node = standing;
     }
-    let node = shared === undefined ? undefined : draft.postTop.get(shared);
-    if (node === undefined) {
-      node = draft.node(at(along), `${beam.id} at ${along.toFixed(1)} in`);
-      if (shared !== undefined) draft.postTop.set(shared, node);
-    }
-    marks.push({ along, node });
+    if (shared !== undefined && standing === undefined) draft.postTop.set(shared, known.node);
   };
-  for (const b of held) mark(Math.min(Math.max(b.upperAlong, 0), length), b.lower);
-  for (const s of splices) mark(s, undefined);
+  // Bearings on the house have a node each; a post's node is shared by the beams that end on it.
+  const nearEnd = (along: number): number => (along < SAME ? 0 : length - along < SAME ? length : along);
+  for (const b of held)
+    mark(nearEnd(Math.min(Math.max(b.upperAlong, 0), length)), posts.has(b.lower) ? b.lower : undefined);
+  for (const s of splices) mark(nearEnd(s), undefined);
   mark(0, undefined);
   mark(length, undefined);
   return marks.sort((p, q) => p.along - q.along);
@@ -148,6 +150,8 @@ export function idealise(index: StructureIndex): SupportFrame {
       j.kind === 'beam-splice' ? j.ties.filter((t) => t.part === id && t.along > SAME).map((t) => t.along) : [],
     );
 
+  const postIds = new Set(index.structure.members.filter((m) => m.role === 'post').map((m) => m.id));
+
   for (const beam of index.structure.members) {
     if (beam.role !== 'beam') continue;
     const length = distance(beam.start, beam.end);
@@ -160,7 +164,7 @@ export function idealise(index: StructureIndex): SupportFrame {
       continue;
     }
     const splices = spliced(beam.id).filter((s) => s < length - SAME);
-    const marks = markBeam(draft, beam, length, held, splices);
+    const marks = markBeam(draft, beam, length, held, splices, postIds);
     const isSplice = (along: number): boolean => splices.some((s) => Math.abs(s - along) < SAME);
     const pieces: BeamPiece[] = [];
     for (let k = 0; k + 1 < marks.length; k++) {

@@ -21,7 +21,8 @@ interface PlanRoof {
 type SectionFacts = ReadonlyMap<string, Pick<Section, 'width' | 'depth' | 'd' | 'weight'>>;
 
 export function sectionFacts(structure: Structure): SectionFacts {
-  return new Map(structure.members.map((m) => [m.section.choice, m.section]));
+  // A truss's chord is an assumption of the order, not a section of the project.
+  return new Map(structure.members.filter((m) => !m.truss).map((m) => [m.section.choice, m.section]));
 }
 
 const beamOf = (project: Project, mark: string): BeamLine | undefined =>
@@ -29,7 +30,7 @@ const beamOf = (project: Project, mark: string): BeamLine | undefined =>
 const lengthOf = (b: BeamLine): number => Math.hypot(b.to.x - b.from.x, b.to.y - b.from.y);
 
 /** Frames stand at `from`, at every spacing after it, and at `to`. */
-const frameCount = (roof: CoverRoof): number => Math.ceil((roof.to - roof.from) / roof.framing.spacing - 1e-9) + 1;
+const frameCount = (roof: CoverRoof): number => Math.ceil((roof.to - roof.from - 1e-6) / roof.framing.spacing) + 1;
 
 /** y of the shed's high bearing and the distance its roof runs past it. */
 function shedHigh(
@@ -134,8 +135,14 @@ function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: Sect
     if (f.kind === 'rafter') sum += (frames * per(f.section) * across) / Math.cos(roof.pitch);
     else sum += (frames * f.weight * (across - 2 * roof.eave)) / 12;
   }
-  for (const ledger of project.cover.ledgers) sum += per(ledger.section) * (ledger.to - ledger.from);
+  const named = new Set(
+    roofs.flatMap(({ roof }) => (roof.kind === 'gable' ? roof.beams : [roof.low, ...Object.values(roof.high)])),
+  );
+  for (const ledger of project.cover.ledgers)
+    if (named.has(ledger.mark)) sum += per(ledger.section) * (ledger.to - ledger.from);
   for (const beam of project.cover.beams) {
+    // What no roof names carries nothing and is not built.
+    if (!named.has(beam.mark)) continue;
     const length = lengthOf(beam);
     sum += per(beam.section) * length;
     const underside = beamTop(project, beam.mark, facts) - (facts.get(beam.section)?.depth ?? 0);

@@ -41,7 +41,7 @@ type Place = { readonly rows: Rows; readonly beam: string } & (
 /** Nearer than this to a node a load acts on the node, inches. */
 const ON_NODE = 1e-6;
 
-function placesOf(frame: SupportFrame, framing: ReadonlyMap<string, Rows>): Place[] {
+function placesOf(frame: SupportFrame, lengths: Float64Array, framing: ReadonlyMap<string, Rows>): Place[] {
   const places: Place[] = [];
   for (const beam of frame.beams) {
     for (const load of beam.loads) {
@@ -52,7 +52,13 @@ function placesOf(frame: SupportFrame, framing: ReadonlyMap<string, Rows>): Plac
       const { start, end } = frame.model.elements[piece.element]!;
       if (along - piece.from < ON_NODE) places.push({ rows, beam: beam.member.id, node: start });
       else if (piece.to - along < ON_NODE) places.push({ rows, beam: beam.member.id, node: end });
-      else places.push({ rows, beam: beam.member.id, element: piece.element, at: along - piece.from });
+      else
+        places.push({
+          rows,
+          beam: beam.member.id,
+          element: piece.element,
+          at: Math.min(along - piece.from, lengths[piece.element]!),
+        });
     }
   }
   return places;
@@ -203,10 +209,14 @@ export function analyseSupports(index: StructureIndex, terms: Terms, framing: Re
     return nothing;
   }
   const { frame } = factored;
-  const places = placesOf(support, framing);
+  const places = placesOf(support, frame.lengths, framing);
   const weights: DistributedLoad[] = [];
   for (const { member, pieces } of support.beams) {
-    for (const { element } of pieces) weights.push({ element, startForce: { x: 0, y: 0, z: -member.section.weight } });
+    for (const { element, from, to } of pieces) {
+      // A node shared with another beam may stand a hair off this one: the weight stays that of the piece.
+      const stretch = (to - from) / frame.lengths[element]!;
+      weights.push({ element, startForce: { x: 0, y: 0, z: -member.section.weight * stretch } });
+    }
   }
   for (const { member, element, length } of support.posts) {
     // The bar runs on to the beam's axis; the post's own weight stays that of its own length.

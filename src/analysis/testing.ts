@@ -354,7 +354,8 @@ export function makeShed(size: Partial<ShedSize> = {}): Fixture {
   const theta = Math.atan(s.pitch);
   const [sin, cos] = [Math.sin(theta), Math.cos(theta)];
   const plumb = rafter.d / cos;
-  const bearing = 119;
+  // High enough that the low beam clears the ground at any pitch.
+  const bearing = 98 + s.depth * s.pitch;
   const highY = ledger.width;
   const eaveY = s.depth + beam.width / 2 + s.eave;
   const topEdge = (y: number): number => bearing - (y - highY) * s.pitch;
