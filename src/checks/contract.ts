@@ -2,8 +2,9 @@
  * A check asks one question of one subject and answers with one value that report, sheet and app all print. The trace
  * is not stored: `explain` runs the same function again with a recorder.
  */
-import type { Recorder } from '../base/trace.js';
+
 import type { Effects } from '../analysis/model.js';
+import type { Recorder } from '../base/trace.js';
 import type { Loads } from '../loads/model.js';
 import type { LotResult } from '../lot/model.js';
 import type { Project } from '../project/model.js';

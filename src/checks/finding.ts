@@ -32,7 +32,8 @@ export interface Measured {
   readonly mustFail?: boolean;
 }
 
-const say = (x: number): string => (Math.abs(x) >= 1000 ? Math.round(x).toString() : Number(x.toPrecision(4)).toString());
+const say = (x: number): string =>
+  Math.abs(x) >= 1000 ? Math.round(x).toString() : Number(x.toPrecision(4)).toString();
 
 /** Pass or fail by demand over capacity, the ratio recorded as the last step. */
 export function measured(m: Measured, rec?: Recorder): Finding {
@@ -78,4 +79,7 @@ export const notEvaluated = (clause: string, note: string): Finding => without('
 /** Beyond what this program may answer: needs a licensed professional. */
 export const outsideScope = (clause: string, note: string): Finding => without('outside-scope', clause, note);
 /** Fails for a reason that is no number. */
-export const failed = (clause: string, note: string): Finding => ({ ...without('fail', clause, note), ratio: RATIO_CAP });
+export const failed = (clause: string, note: string): Finding => ({
+  ...without('fail', clause, note),
+  ratio: RATIO_CAP,
+});

@@ -24,7 +24,8 @@ export const loadBalance: Check = {
   title: 'Loads and reactions in balance',
   subjects: () => [{ id: 'frame', path: '/cover' }],
   run(_subject, { effects }, rec) {
-    if (effects.balance.length === 0) return failed('statics', 'No load case was balanced, so no force can be trusted.');
+    if (effects.balance.length === 0)
+      return failed('statics', 'No load case was balanced, so no force can be trusted.');
     let worst = effects.balance[0]!;
     const error = (b: typeof worst): number => Math.max(b.errorApplied, b.errorReactions);
     for (const b of effects.balance) if (!(error(b) <= error(worst))) worst = b;

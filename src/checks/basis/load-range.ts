@@ -13,7 +13,8 @@ export const loadRange: Check = {
       : [...new Set(loads.outside.map((o) => o.about))].map((id) => ({ id, path: '/basis' })),
   run(subject, { loads }, rec) {
     const met = loads.outside.filter((o) => o.about === subject.id);
-    if (met.length > 0) return outsideScope(CLAUSE, `${met.map((o) => o.why).join('; ')}: needs a licensed professional.`);
+    if (met.length > 0)
+      return outsideScope(CLAUSE, `${met.map((o) => o.why).join('; ')}: needs a licensed professional.`);
     return measured(
       { demand: 0, capacity: 1, unit: 'questions', clause: CLAUSE, formula: 'loads out of range ≤ 0', remedy: '' },
       rec,

@@ -1,8 +1,9 @@
 /** Footings as subjects, their weights, and what presses on them. Pounds and inches. */
-import { CONCRETE_PCF } from '../../catalog/index.js';
+
 import { combineVector } from '../../analysis/index.js';
 import type { FootingForces } from '../../analysis/model.js';
 import type { Recorder } from '../../base/trace.js';
+import { CONCRETE_PCF } from '../../catalog/index.js';
 import type { Combination } from '../../loads/model.js';
 import type { Footing } from '../../structure/model.js';
 import {
@@ -44,8 +45,7 @@ export interface Weights {
 }
 
 /** Section of what reaches the surface: the pier, or the pad itself where there is none. */
-const shaft = (f: Footing): number =>
-  f.pierDiameter > 0 ? (Math.PI / 4) * f.pierDiameter ** 2 : f.bearingArea;
+const shaft = (f: Footing): number => (f.pierDiameter > 0 ? (Math.PI / 4) * f.pierDiameter ** 2 : f.bearingArea);
 
 export function footingWeights(ctx: CheckContext, f: Footing): Weights {
   const density = ctx.project.basis.soil.density;

@@ -126,7 +126,9 @@ export const footingShear: Check = {
     const punching = twoWay >= oneWay;
     rec?.step({
       symbol: 'Vu',
-      meaning: punching ? 'punching shear half a thickness round the pier or post' : 'shear one thickness from the face',
+      meaning: punching
+        ? 'punching shear half a thickness round the pier or post'
+        : 'shear one thickness from the face',
       formula: punching ? 'qu·(B² − (c + h)²)' : 'qu·B·((B − c)/2 − h)',
       substituted: `qu = ${pad.qu.toFixed(0)} psf, B = ${pad.B.toFixed(1)}, c = ${pad.c.toFixed(1)}, h = ${pad.h}`,
       value: punching ? a.Vu2 : a.Vu1,

@@ -85,7 +85,8 @@ export const footingSize: Check = {
     let worst: { f: Footing; limit: Limit } | undefined;
     for (const f of ofMark(ctx, subject.id)) {
       for (const limit of limits(f)) {
-        if (!worst || ratioOf(limit.need, limit.have) > ratioOf(worst.limit.need, worst.limit.have)) worst = { f, limit };
+        if (!worst || ratioOf(limit.need, limit.have) > ratioOf(worst.limit.need, worst.limit.have))
+          worst = { f, limit };
       }
     }
     if (!worst) return notEvaluated('IRC 2018 R403.1.1', 'no such footing');

@@ -2,8 +2,9 @@
  * Bearing perpendicular to grain where wood lies on wood or on a post: each member whose grain runs across the load.
  * Plywood strips count for nothing. A sloped rafter is taken square to its grain, which is the weaker way. NDS 2018 3.10.2.
  */
-import type { Recorder } from '../../base/trace.js';
+
 import { jointEnvelope } from '../../analysis/index.js';
+import type { Recorder } from '../../base/trace.js';
 import { distance } from '../../base/vec.js';
 import type { Joint, Member, MemberRole, Structure } from '../../structure/model.js';
 import { Cb, fcPerp } from '../codes/nds-2018/index.js';
@@ -11,6 +12,7 @@ import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { raised, raiseToStatics } from '../hand.js';
 import { designValue, WET_REFUSED } from '../members/design.js';
+import { JOINT_TRAITS } from './kinds.js';
 
 const CLAUSE = 'NDS 2018 3.10.2';
 
@@ -37,7 +39,7 @@ interface Contact {
 
 function contacts(structure: Structure, joint: Joint): readonly Contact[] {
   const { length, width } = joint.contact;
-  if (length <= 0 || width <= 0) return [];
+  if (!JOINT_TRAITS[joint.kind].carries || length <= 0 || width <= 0) return [];
   const parts = joint.ties.map((t) => ({ tie: t, member: memberOf(structure, t.part) }));
   let solid = 1;
   for (const { member } of parts) if (member) solid *= member.section.b / member.section.width;
@@ -47,7 +49,8 @@ function contacts(structure: Structure, joint: Joint): readonly Contact[] {
     const whole = distance(member.start, member.end);
     // A splice is an end of the timber on both its sides.
     const ends = [0, whole, ...splices(structure, member.id)];
-    const toEnd = ends.reduce((least, e) => Math.min(least, Math.abs(tie.along - e)), Number.POSITIVE_INFINITY) - lb / 2;
+    const toEnd =
+      ends.reduce((least, e) => Math.min(least, Math.abs(tie.along - e)), Number.POSITIVE_INFINITY) - lb / 2;
     return [{ member, lb, area: length * width * solid, toEnd: Math.max(toEnd, 0) }];
   });
 }

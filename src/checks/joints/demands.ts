@@ -34,12 +34,26 @@ const TRACE = 0.5;
 
 type Side = keyof ForceEnvelope;
 
-function larger(best: Demand, g: Governing, joint: Joint, ctx: CheckContext): Demand {
+function larger(best: Demand, g: Governing, joint: Joint, ctx: Source): Demand {
   if (g.value <= best.value || g.value < TRACE) return best;
   return { value: g.value, joint: joint.id, combination: ctx.loads.combinations[g.combination]?.id ?? '' };
 }
 
-export function jointDemands(ctx: CheckContext): readonly JointDemand[] {
+/** What demands are worked out from. */
+type Source = Pick<CheckContext, 'structure' | 'loads' | 'effects'>;
+
+const made = new WeakMap<CheckContext['effects'], readonly JointDemand[]>();
+
+/** One row a mark. Worked out once for the same effects. */
+export function jointDemands(ctx: Source): readonly JointDemand[] {
+  const known = made.get(ctx.effects);
+  if (known) return known;
+  const demands = workOut(ctx);
+  made.set(ctx.effects, demands);
+  return demands;
+}
+
+function workOut(ctx: Source): readonly JointDemand[] {
   const groups = new Map<string, Joint[]>();
   for (const joint of ctx.structure.joints) {
     const group = groups.get(joint.mark);
@@ -72,11 +86,10 @@ export function jointDemands(ctx: CheckContext): readonly JointDemand[] {
   });
 }
 
-const pounds = (d: Demand, way: string): string =>
-  d.value > 0 ? `${Math.ceil(d.value)} lb ${way}` : `nothing ${way}`;
+const pounds = (d: Demand, way: string): string => (d.value > 0 ? `${Math.ceil(d.value)} lb ${way}` : `nothing ${way}`);
 
-/** `needs 812 lb down, 240 lb up, nothing along the house, 31 lb away from the house`. */
+/** `must carry 812 lb down, 240 lb up, nothing along the house, 31 lb away from the house`. */
 export const demandText = (d: JointDemand): string =>
   d.known
-    ? `needs ${pounds(d.down, 'down')}, ${pounds(d.up, 'up')}, ${pounds(d.alongX, 'along the house')}, ${pounds(d.alongY, 'square to the house')}`
-    : 'its forces are not all known';
+    ? `must carry ${pounds(d.down, 'down')}, ${pounds(d.up, 'up')}, ${pounds(d.alongX, 'along the house')}, ${pounds(d.alongY, 'square to the house')}`
+    : 'carries forces that are not all known';

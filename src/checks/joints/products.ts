@@ -1,8 +1,9 @@
 /** Each joint needs a product with a published allowable load, or a calculated connection. Neither can be named yet. */
 import type { Recorder } from '../../base/trace.js';
 import type { Check, Finding } from '../contract.js';
-import { notEvaluated } from '../finding.js';
+import { notApplicable, notEvaluated } from '../finding.js';
 import { type Demand, demandText, jointDemands } from './demands.js';
+import { JOINT_TRAITS } from './kinds.js';
 
 const CLAUSE = 'NDS 2018 chapter 11';
 
@@ -29,6 +30,9 @@ export const jointProducts: Check = {
   run(subject, ctx, rec): Finding {
     const d = jointDemands(ctx).find((q) => q.mark === subject.id);
     if (!d) return notEvaluated(CLAUSE, 'no joint of this mark was placed');
+    if (!JOINT_TRAITS[d.kind].carries) {
+      return notApplicable(CLAUSE, 'it holds trim, not the roof: face nails as the general notes say');
+    }
     rec?.heading(`${d.mark}: ${d.count} × ${d.kind.replaceAll('-', ' ')}`);
     record('Pd', 'allowable load needed downward', d.down, d.path, rec);
     record('Pu', 'allowable load needed upward', d.up, d.path, rec);

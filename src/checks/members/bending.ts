@@ -50,26 +50,33 @@ interface Worst {
 
 export function findWorstBending(ctx: CheckContext, loaded: readonly Loaded[]): Worst | 'none' | undefined {
   let worst: Worst | undefined;
+  // Members of one mark share a section; capacity changes with load duration, sign, span and unheld length only.
+  const known = new Map<string, number>();
   for (const on of loaded) {
     const { member, effects } = on;
     const section = member.section;
     const S = (section.b * section.d * section.d) / 6;
     const values = new Float64Array(effects.stations.length);
-    const known = new Map<number, number>();
+    const own = new Map<number, number>();
     for (const combination of ctx.loads.combinations) {
       combineInto(values, effects.m, combination);
       for (const sign of [1, -1] as const) {
         const i = extreme(values, sign);
         if (i < 0) continue;
         const span = effects.spanOf[i] ?? 0;
-        // Capacity changes with load duration, sign and span only.
-        const key = (span * 100 + combination.CD * 10) * sign;
-        let Fb = known.get(key);
+        const mine = sign * (1000 * span + combination.CD);
+        let Fb = own.get(mine);
         if (Fb === undefined) {
-          const c = capacity(ctx, on, span, combination.CD, sign > 0);
-          if (!c) return undefined;
-          Fb = c.slender ? 0 : c.Fb;
-          known.set(key, Fb);
+          const lu = sign > 0 ? member.unbraced.top : member.unbraced.bottom;
+          const key = `${combination.CD} ${sign} ${effects.spans[span]?.length} ${lu}`;
+          Fb = known.get(key);
+          if (Fb === undefined) {
+            const c = capacity(ctx, on, span, combination.CD, sign > 0);
+            if (!c) return undefined;
+            Fb = c.slender ? 0 : c.Fb;
+            known.set(key, Fb);
+          }
+          own.set(mine, Fb);
         }
         const M = values[i]!;
         const ratio = Fb > 0 ? Math.abs(M) / S / Fb : RATIO_CAP;

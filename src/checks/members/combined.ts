@@ -102,13 +102,14 @@ export const combinedCheck = (role: MemberRole, title: string): Check => ({
     const loaded = loadedMembers(ctx, subject.id);
     if (!loaded) return noForces(CLAUSE);
     let worst: Worst | undefined;
+    const known = new Map<string, Values>();
     for (const on of loaded) {
       const { effects, member } = on;
       const A = member.section.b * member.section.d;
       const S = (A * member.section.d) / 6;
       const m = new Float64Array(effects.stations.length);
       const n = new Float64Array(effects.stations.length);
-      const known = new Map<number, Values>();
+      const own = new Map<number, Values>();
       for (const combination of ctx.loads.combinations) {
         combineInto(n, effects.n, combination);
         let axial = 0;
@@ -116,12 +117,13 @@ export const combinedCheck = (role: MemberRole, title: string): Check => ({
         if (axial / A < TRACE) continue;
         combineInto(m, effects.m, combination);
         for (const sign of [1, -1] as const) {
-          const key = combination.CD * sign;
-          let v = known.get(key);
+          let v = own.get(sign * combination.CD);
           if (!v) {
-            v = values(ctx, on, combination.CD, sign > 0);
+            const key = `${combination.CD} ${sign} ${longest(effects.spans)} ${member.unbraced.top} ${member.unbraced.bottom}`;
+            v = known.get(key) ?? values(ctx, on, combination.CD, sign > 0);
             if (!v) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);
             known.set(key, v);
+            own.set(sign * combination.CD, v);
           }
           // Rank places by a plain sum of stress ratios, then work the clause out for the first of them only.
           let at = -1;

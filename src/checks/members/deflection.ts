@@ -115,7 +115,10 @@ function record(ctx: CheckContext, kind: DeflectionKind, w: Worst, name: string,
   }
   rec.step({
     symbol: 'limit',
-    meaning: length === effects.spans[effects.spanOf[w.station] ?? 0]?.length ? 'span over divisor' : 'twice the overhang over divisor',
+    meaning:
+      length === effects.spans[effects.spanOf[w.station] ?? 0]?.length
+        ? 'span over divisor'
+        : 'twice the overhang over divisor',
     formula: 'L / divisor',
     substituted: `${length.toFixed(1)} / ${divisor}`,
     value: w.limit,

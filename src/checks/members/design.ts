@@ -6,6 +6,8 @@ import type { Recorder } from '../../base/trace.js';
 import type { Section, SectionFamily } from '../../structure/model.js';
 import {
   adjusted,
+  C_GLULAM_SCL,
+  C_SAWN,
   CF4A,
   CF4B,
   CF4D,
@@ -16,8 +18,6 @@ import {
   CMScl,
   CrSawn,
   CrScl,
-  C_GLULAM_SCL,
-  C_SAWN,
   CV,
   CVScl,
   type DesignValue,
@@ -109,12 +109,7 @@ function reference(value: DesignValue, s: Section, negative: boolean): number {
  * Adjusted design value in psi; undefined when the section may not be used in wet service. `value` as NDS names it.
  * Source: NDS 2018 Tables 4.3.1, 5.3.1, 8.3.1.
  */
-export function designValue(
-  value: DesignValue,
-  s: Section,
-  at: Situation,
-  rec?: Recorder,
-): number | undefined {
+export function designValue(value: DesignValue, s: Section, at: Situation, rec?: Recorder): number | undefined {
   const family = FAMILIES[s.family];
   const base = reference(value, s, at.negative ?? false);
   if (rec) {
@@ -152,4 +147,5 @@ export const bucklingC = (s: Section): number => FAMILIES[s.family].c;
 /** True for materials whose CL and CV are alternatives (NDS 2018 5.3.6). */
 export const hasVolumeFactor = (s: Section): boolean => FAMILIES[s.family].volume !== undefined;
 /** Why no value came out. */
-export const WET_REFUSED = 'laminated veneer lumber in wet service needs its maker’s evaluation report and a licensed professional';
+export const WET_REFUSED =
+  'laminated veneer lumber in wet service needs its maker’s evaluation report and a licensed professional';

@@ -143,7 +143,17 @@ function column(m: Member, CD: number, rec?: Recorder): Column | undefined {
 /** Interaction with the load off centre by a sixth of the size, worse of the two directions. */
 function offCentre(m: Member, c: Column, fc: number, rec?: Recorder): number {
   const k = 6 * ECCENTRICITY;
-  const input = { fc, fb1: 0, fb2: 0, FcAdj: c.FcAdj, Fb1Adj: c.Fb, Fb2Adj: c.Fb, FcE1: c.FcE1, FcE2: c.FcE2, FbE: c.FbE };
+  const input = {
+    fc,
+    fb1: 0,
+    fb2: 0,
+    FcAdj: c.FcAdj,
+    Fb1Adj: c.Fb,
+    Fb2Adj: c.Fb,
+    FcE1: c.FcE1,
+    FcE2: c.FcE2,
+    FbE: c.FbE,
+  };
   const one = eccentricCompression(input, k, 0).ratio;
   const two = eccentricCompression(input, 0, k).ratio;
   const first = one >= two;
@@ -170,7 +180,10 @@ export const postStability: Check = {
     if (!loaded) return noForces(clause);
     const first = loaded[0]!.member;
     if (first.section.plies > 1) {
-      return outsideScope('NDS 2018 15.3', `${first.id} is a built-up post, which is outside the program’s range: use a solid one.`);
+      return outsideScope(
+        'NDS 2018 15.3',
+        `${first.id} is a built-up post, which is outside the program’s range: use a solid one.`,
+      );
     }
     const known = new Map<number, Column>();
     let refused = false;
@@ -217,7 +230,12 @@ export const postBearing: Check = {
     const clause = 'NDS 2018 3.10.1';
     const loaded = loadedMembers(ctx, subject.id);
     if (!loaded) return noForces(clause);
-    const worst = worstAxial(ctx, loaded, -1, (on, combination, P) => P / combination.CD / (on.member.section.b * on.member.section.d));
+    const worst = worstAxial(
+      ctx,
+      loaded,
+      -1,
+      (on, combination, P) => P / combination.CD / (on.member.section.b * on.member.section.d),
+    );
     if (!worst) return notApplicable(clause, 'no combination compresses this post');
     const { member } = worst.on;
     recordP(worst, 'compression', rec);
@@ -233,7 +251,9 @@ export const postBearing: Check = {
         combination: worst.combination.id,
         clause,
         formula: 'fc / Fc*',
-        ...(needsBearingPlate(fc, FcStar) ? { note: 'a steel plate is needed between the post end and what it bears on' } : {}),
+        ...(needsBearingPlate(fc, FcStar)
+          ? { note: 'a steel plate is needed between the post end and what it bears on' }
+          : {}),
         remedy: `${member.id} crushes at its end: use a thicker or stronger post.`,
       },
       rec,
@@ -249,7 +269,12 @@ export const postTension: Check = {
     const clause = 'NDS 2018 3.8.1';
     const loaded = loadedMembers(ctx, subject.id);
     if (!loaded) return noForces(clause);
-    const worst = worstAxial(ctx, loaded, 1, (on, combination, P) => P / combination.CD / (on.member.section.b * on.member.section.d));
+    const worst = worstAxial(
+      ctx,
+      loaded,
+      1,
+      (on, combination, P) => P / combination.CD / (on.member.section.b * on.member.section.d),
+    );
     if (!worst) return notApplicable(clause, 'no combination lifts this post');
     const { member } = worst.on;
     recordP(worst, 'tension', rec);

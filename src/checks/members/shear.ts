@@ -99,7 +99,8 @@ export const notchCheck = (role: MemberRole, title: string): Check => ({
     const clause = 'NDS 2018 3.4.3.2, 4.4.3';
     const loaded = loadedMembers(ctx, subject.id);
     if (!loaded) return noForces(clause);
-    if (loaded.every(({ member }) => member.notch <= 0)) return notApplicable(clause, 'no seat is cut into this member');
+    if (loaded.every(({ member }) => member.notch <= 0))
+      return notApplicable(clause, 'no seat is cut into this member');
     // The seat is at a bearing, and shear is greatest at one: the largest shear anywhere is taken at the cut.
     const worst = worstShear(ctx, loaded);
     if (!worst) return notApplicable(clause, 'no combination shears this member');

@@ -27,7 +27,8 @@ function higherBeside(ctx: CheckContext, subject: Subject): boolean {
   if (!roof) return true;
   const low = roof.lowestEave;
   return (
-    ctx.structure.walls.some((w) => w.plate > low && near(ctx, subject.id, [w.start, w.end])) || higherRoof(ctx, subject)
+    ctx.structure.walls.some((w) => w.plate > low && near(ctx, subject.id, [w.start, w.end])) ||
+    higherRoof(ctx, subject)
   );
 }
 
@@ -35,8 +36,7 @@ function higherRoof(ctx: CheckContext, subject: Subject): boolean {
   const roof = ctx.structure.roofs.find((r) => r.mark === subject.id);
   if (!roof) return true;
   return ctx.structure.housePlanes.some(
-    (p) =>
-      p.state !== 'removed' && p.outline.some((q) => q.z > roof.lowestEave) && near(ctx, subject.id, p.outline),
+    (p) => p.state !== 'removed' && p.outline.some((q) => q.z > roof.lowestEave) && near(ctx, subject.id, p.outline),
   );
 }
 
@@ -58,8 +58,7 @@ export const snowSliding = pendingCheck({
   reason: 'Snow sliding down from a higher roof is not worked out yet.',
   needs: 'the slope, surface and eave length of the higher roof, and a sliding load case',
   subjects: roofSubjects,
-  unless: (ctx, s) =>
-    noSnow(ctx) ?? (higherRoof(ctx, s) ? undefined : 'no higher roof lies within 20 ft of this roof'),
+  unless: (ctx, s) => noSnow(ctx) ?? (higherRoof(ctx, s) ? undefined : 'no higher roof lies within 20 ft of this roof'),
 });
 
 export const snowUnbalanced = pendingCheck({

@@ -1,0 +1,42 @@
+/** The only door that the apps use: text in, data out. Everything is pure and deterministic. */
+import * as aci318_14 from './checks/codes/aci-318-14/index.js';
+import * as ibc2018 from './checks/codes/ibc-2018/index.js';
+import * as irc2018 from './checks/codes/irc-2018/index.js';
+import * as nds2018 from './checks/codes/nds-2018/index.js';
+import * as statics from './checks/codes/statics/index.js';
+import * as asce7 from './loads/codes/asce7/index.js';
+
+export type * from './analysis/model.js';
+export { hasErrors, type Issue, type Outcome, type Severity } from './base/issue.js';
+export * from './base/quantity/index.js';
+export type { Step, TraceLine } from './base/trace.js';
+export type { Vec2, Vec3 } from './base/vec.js';
+export type { CheckResult, Status } from './checks/contract.js';
+export { type Demand, type JointDemand, jointDemands } from './checks/joints/demands.js';
+export { derive, deriveProject, drawingInput } from './derive.js';
+export { type FontBytes, type PdfOptions, pdfOf } from './drawings/backends/pdf/index.js';
+export * from './drawings/backends/svg/index.js';
+export {
+  FACES,
+  type FaceName,
+  SHEET_SIZES,
+  type Sheet,
+  type SheetSize,
+} from './drawings/ir/index.js';
+export type { DrawingInput } from './drawings/sheets/contract.js';
+export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
+export type { Combination, LoadBasis, LoadCase, Loads } from './loads/model.js';
+export type { LotResult } from './lot/model.js';
+export * from './project/index.js';
+export { type CalculationBlock, calculationBlocks } from './report/calculations.js';
+export { type CheckJson, checkJson, countByStatus, nearestToLimit } from './report/check-json.js';
+export type { Derived } from './report/derived.js';
+export { explain } from './report/explain.js';
+export { type Schedules, schedules } from './report/schedules.js';
+export { type Why, type WhyForce, why, whyText } from './report/why.js';
+export type { Verdict } from './review/model.js';
+export type { Footing, Joint, Member, Piece, Structure, Surface } from './structure/model.js';
+export { piecesOf } from './structure/pieces/index.js';
+
+/** The clauses themselves, one function each: plain numbers in, plain numbers out. */
+export const codes = { aci318_14, asce7, ibc2018, irc2018, nds2018, statics } as const;
