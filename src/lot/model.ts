@@ -44,7 +44,16 @@ export interface LotResult {
   readonly setbacks: readonly SetbackLine[];
   /** Angle of north, radians counter-clockwise from the house x axis. */
   readonly north: number;
-  readonly closure: { readonly error: number; readonly perimeter: number; readonly ratio: number; readonly azimuth: number };
+  /**
+   * Error of closure in inches, its azimuth from the last corner reached toward the point of beginning, and `ratio`, the
+   * error over the perimeter (0 for a perfect traverse).
+   */
+  readonly closure: {
+    readonly error: number;
+    readonly perimeter: number;
+    readonly ratio: number;
+    readonly azimuth: number;
+  };
   /** Square inches. */
   readonly area: number;
   readonly coverage: {

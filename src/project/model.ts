@@ -126,7 +126,15 @@ export interface Easement {
   readonly width: Inches;
 }
 
-export type SiteItemKind = 'septic-tank' | 'leach-field' | 'well' | 'meter' | 'service-drop' | 'tree' | 'air-conditioner' | 'cleanout';
+export type SiteItemKind =
+  | 'septic-tank'
+  | 'leach-field'
+  | 'well'
+  | 'meter'
+  | 'service-drop'
+  | 'tree'
+  | 'air-conditioner'
+  | 'cleanout';
 
 export interface Lot {
   /** Traverse in order round the lot from the point of beginning. */
@@ -260,14 +268,44 @@ export type SectionChoice =
       readonly spacerThickness: Inches;
       readonly fastening: string;
     } & WoodChoice)
-  | { readonly kind: 'glulam'; readonly combination: string; readonly width: Inches; readonly depth: Inches; readonly treatment: Treatment; readonly service: 'dry' | 'wet' }
-  | { readonly kind: 'lvl'; readonly grade: string; readonly plies: number; readonly thickness: Inches; readonly depth: Inches; readonly fastening: string; readonly treatment: Treatment; readonly service: 'dry' | 'wet' };
+  | {
+      readonly kind: 'glulam';
+      readonly combination: string;
+      readonly width: Inches;
+      readonly depth: Inches;
+      readonly treatment: Treatment;
+      readonly service: 'dry' | 'wet';
+    }
+  | {
+      readonly kind: 'lvl';
+      readonly grade: string;
+      readonly plies: number;
+      readonly thickness: Inches;
+      readonly depth: Inches;
+      readonly fastening: string;
+      readonly treatment: Treatment;
+      readonly service: 'dry' | 'wet';
+    };
 
 export type SectionKind = SectionChoice['kind'];
 
 export type FootingChoice =
-  | { readonly kind: 'round-pier'; readonly diameter: Inches; readonly bottom: Inches; readonly top: Inches; readonly fc: number; readonly steel: string }
-  | { readonly kind: 'square-pad'; readonly width: Inches; readonly thickness: Inches; readonly bottom: Inches; readonly fc: number; readonly steel: string }
+  | {
+      readonly kind: 'round-pier';
+      readonly diameter: Inches;
+      readonly bottom: Inches;
+      readonly top: Inches;
+      readonly fc: number;
+      readonly steel: string;
+    }
+  | {
+      readonly kind: 'square-pad';
+      readonly width: Inches;
+      readonly thickness: Inches;
+      readonly bottom: Inches;
+      readonly fc: number;
+      readonly steel: string;
+    }
   | {
       readonly kind: 'pier-on-pad';
       readonly diameter: Inches;
@@ -409,7 +447,12 @@ export interface Choices {
 
 export interface Log {
   readonly revisions: readonly { readonly number: string; readonly date: string; readonly note: string }[];
-  readonly approvals: readonly { readonly body: string; readonly state: 'needed' | 'applied' | 'granted' | 'refused'; readonly date: string; readonly note: string }[];
+  readonly approvals: readonly {
+    readonly body: string;
+    readonly state: 'needed' | 'applied' | 'granted' | 'refused';
+    readonly date: string;
+    readonly note: string;
+  }[];
 }
 
 export interface PriceRow {

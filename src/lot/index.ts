@@ -1,0 +1,4 @@
+/** The door of this stage: the lot in house axes and what zoning asks of it. */
+export { type CoverFootprint, measureLot } from './measure.js';
+export * from './model.js';
+export { DOUBTFUL_CLOSURE, NO_CLOSURE, type Survey, surveyLot } from './survey.js';

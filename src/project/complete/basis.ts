@@ -1,0 +1,120 @@
+import type { Basis, CodeBundle, Yard } from '../model.js';
+import type { WrittenBasis } from '../schema/basis.js';
+import { YARDS } from '../schema/words.js';
+import type { Notebook, Placeholder } from './notebook.js';
+
+/**
+ * Stand-ins while the office has not answered: heavier than most places ask, so that what is drawn meanwhile rarely
+ * grows. Chosen by us, no source; each is printed with its question and keeps the set preliminary.
+ */
+const ask = <T>(value: T, shown: string, question: string): Placeholder<T> => ({ value, shown, question });
+
+export const PLACEHOLDERS = {
+  speed: ask(115, '115 mph', 'What is the basic design wind speed here, for this risk category?'),
+  windExposure: ask('C' as const, 'exposure C', 'Which wind exposure category applies at this address?'),
+  topographic: ask(1.3, 'Kzt = 1.3', 'Does the site need a topographic factor Kzt above 1.0 (hill, ridge or bluff)?'),
+  ground: ask(40, '40 psf', 'What is the ground snow load here?'),
+  snowExposure: ask('sheltered' as const, 'sheltered', 'Which roof snow exposure may be used beside this house?'),
+  minimum: ask(20, '20 psf', 'What is the least roof live load for a patio cover?'),
+  patioAppendix: ask(false, 'not adopted', 'Is the patio-cover appendix of the residential code adopted here?'),
+  seismic: ask('D2' as const, 'category D2', 'Which seismic design category applies here?'),
+  frost: ask(48, '48 in', 'What is the frost depth here?'),
+  bearing: ask(1500, '1500 psf', 'Which soil bearing pressure may be used without a soils report?'),
+  lateral: ask(100, '100 psf/ft', 'Which lateral soil bearing may be used without a soils report?'),
+  coverage: ask(0.3, '30 %', 'How much of the lot may be covered?'),
+  edge: ask(
+    'eave' as const,
+    'measured to the eave',
+    'Is the setback of a patio cover measured to its posts or its eave?',
+  ),
+  height: ask(180, '15 ft', 'How high may a patio cover be?'),
+} satisfies Readonly<Record<string, Placeholder<unknown>>>;
+
+const SETBACKS: Readonly<Record<Yard, readonly [number, string]>> = {
+  front: [360, '30 ft'],
+  rear: [300, '25 ft'],
+  left: [120, '10 ft'],
+  right: [120, '10 ft'],
+  'street-side': [180, '15 ft'],
+};
+
+export function completeBasis(w: WrittenBasis, codes: CodeBundle, note: Notebook): Basis {
+  const at = (path: string) => `/basis/${path}`;
+  const p = PLACEHOLDERS;
+  const setback = (yard: Yard) => {
+    const [value, shown] = SETBACKS[yard];
+    const written = w.zoning.setbacks[yard];
+    const path = at(`zoning/setbacks/${yard}`);
+    // Only a yard that no course has may be left out, so nothing is measured against it.
+    if (written === undefined) return { value, state: 'assumed' as const, from: '', path };
+    return note.office(written, path, ask(value, shown, `What is the required ${yard} setback for a patio cover?`));
+  };
+  return {
+    codes,
+    riskCategory: w.riskCategory,
+    wind: {
+      speed: note.office(w.wind.speed, at('wind/speed'), p.speed),
+      exposure: note.office(w.wind.exposure, at('wind/exposure'), p.windExposure),
+      topographic: note.office(w.wind.topographic, at('wind/topographic'), p.topographic),
+      elevation: note.default(
+        w.wind.elevation,
+        at('wind/elevation'),
+        0,
+        'Ground elevation: sea level',
+        'Not given; air is heaviest at sea level, so the wind pressure is on the safe side.',
+      ),
+      flow: note.default(
+        w.wind.flow,
+        at('wind/flow'),
+        'both',
+        'Wind flow under the roof: clear and obstructed both',
+        'Not given; the worse of the two is designed for.',
+      ),
+    },
+    snow: {
+      ground: note.office(w.snow.ground, at('snow/ground'), p.ground),
+      exposure: note.office(w.snow.exposure, at('snow/exposure'), p.snowExposure),
+    },
+    roofLive: {
+      minimum: note.office(w.roofLive.minimum, at('roofLive/minimum'), p.minimum),
+      patioAppendix: note.office(w.roofLive.patioAppendix, at('roofLive/patioAppendix'), p.patioAppendix),
+      reduce: note.default(
+        w.roofLive.reduce,
+        at('roofLive/reduce'),
+        false,
+        'Roof live load not reduced for area or slope',
+        'Not given; the unreduced load is on the safe side.',
+      ),
+    },
+    seismic: { category: note.office(w.seismic.category, at('seismic/category'), p.seismic) },
+    frost: note.office(w.frost, at('frost'), p.frost),
+    soil: {
+      bearing: note.office(w.soil.bearing, at('soil/bearing'), p.bearing),
+      lateral: note.office(w.soil.lateral, at('soil/lateral'), p.lateral),
+      density: w.soil.density,
+      description: w.soil.description,
+    },
+    zoning: {
+      coverageLimit: note.office(w.zoning.coverageLimit, at('zoning/coverageLimit'), p.coverage),
+      coverageOf: w.zoning.coverageOf,
+      setbacks: Object.fromEntries(YARDS.map((y) => [y, setback(y)])) as Basis['zoning']['setbacks'],
+      referenceEdge: note.office(w.zoning.referenceEdge, at('zoning/referenceEdge'), p.edge),
+      heightLimit: note.office(w.zoning.heightLimit, at('zoning/heightLimit'), p.height),
+      headroom: note.default(
+        w.zoning.headroom,
+        at('zoning/headroom'),
+        80,
+        'Clear height under beams at least 6\'-8"',
+        'Not given; the height of a usual door, common practice.',
+      ),
+    },
+    criteria: (w.criteria ?? []).map((row, i) => ({
+      label: row.label,
+      value: note.office(
+        row.value,
+        at(`criteria/${i}/value`),
+        ask('to be confirmed', 'to be confirmed', `What does the office list for "${row.label}"?`),
+      ),
+    })),
+  };
+}

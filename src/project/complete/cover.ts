@@ -1,0 +1,93 @@
+import { formatLength } from '../../base/quantity/index.js';
+import type { BeamLine, Cover, CoverRoof, FramingChoice, WoodChoice } from '../model.js';
+import type { WrittenCover } from '../schema/cover.js';
+import type { Notebook } from './notebook.js';
+
+type WrittenRoof = WrittenCover['roofs'][number];
+type WrittenFraming = WrittenRoof['framing'];
+
+const INCHES_PER_FOOT = 12;
+
+/** Truss lumber: the plant decides; what is not said is taken as plain dry lumber and listed. */
+function trussWood(w: Extract<WrittenFraming, { wood: unknown }>['wood'], path: string, note: Notebook): WoodChoice {
+  const why = 'Not given; it serves for weight and drawing only, the truss plant’s engineer decides.';
+  return {
+    species: w.species,
+    grade: w.grade,
+    treatment: note.default(w.treatment, `${path}/treatment`, 'none', 'Truss lumber untreated', why),
+    incised: note.default(w.incised, `${path}/incised`, false, 'Truss lumber not incised', why),
+    service: note.default(w.service, `${path}/service`, 'dry', 'Truss lumber dry in service', why),
+  };
+}
+
+function framing(w: WrittenFraming, path: string, note: Notebook): FramingChoice {
+  if (w.kind === 'rafter') return w;
+  return {
+    kind: w.kind,
+    spacing: w.spacing,
+    chord: w.chord,
+    wood: trussWood(w.wood, `${path}/wood`, note),
+    heel: w.heel,
+    bottomPitch: w.kind === 'scissor-truss' ? w.bottomPitch : 0,
+    weight: w.weight * INCHES_PER_FOOT,
+  };
+}
+
+function roof(w: WrittenRoof, path: string, note: Notebook): CoverRoof {
+  const common = {
+    mark: w.mark,
+    pitch: w.pitch.angle,
+    pitchText: w.pitch.text,
+    bearing: w.bearing,
+    framing: framing(w.framing, `${path}/framing`, note),
+    finish: w.finish,
+    from: w.from,
+    to: w.to,
+    eave: w.eave,
+    rake: w.rake,
+    path,
+  };
+  if (w.kind === 'gable') return { ...common, kind: 'gable', beams: [w.beams[0]!, w.beams[1]!], ridge: w.ridge };
+  const { ledger, beam } = w.high;
+  return {
+    ...common,
+    kind: 'shed',
+    high: ledger === undefined ? { beam: beam! } : { ledger },
+    low: w.low,
+    highOverhang: w.highOverhang,
+  };
+}
+
+export function completeCover(w: WrittenCover, wallNames: readonly string[], note: Notebook): Cover {
+  const beams = w.beams.map((b, i): BeamLine => {
+    const path = `/cover/beams/${i}`;
+    // Over three posts or more, one piece or several is a different beam, so a silent choice is listed.
+    const splices =
+      b.posts.length > 2
+        ? note.default(
+            b.splices,
+            `${path}/splices`,
+            [],
+            `${b.mark} runs in one piece over its ${b.posts.length} posts, ${formatLength(Math.hypot(b.to.x - b.from.x, b.to.y - b.from.y))} long`,
+            'No splices are given.',
+          )
+        : (b.splices ?? []);
+    return { ...b, posts: b.posts.map((p, j) => ({ ...p, path: `${path}/posts/${j}` })), splices, path };
+  });
+  for (const axis of ['x', 'y'] as const) {
+    if (w.lateral[axis] !== 'unknown') continue;
+    note.ask(
+      `/cover/lateral/${axis}`,
+      `What may resist side load along ${axis}: the house, knee braces, or fixed posts?`,
+      'nothing',
+    );
+  }
+  return {
+    attachment: w.attachment,
+    roofs: w.roofs.map((r, i) => roof(r, `/cover/roofs/${i}`, note)),
+    beams,
+    ledgers: w.ledgers.map((l, i) => ({ ...l, wall: wallNames.indexOf(l.wall), path: `/cover/ledgers/${i}` })),
+    lateral: w.lateral,
+    use: w.use,
+  };
+}

@@ -1,0 +1,54 @@
+import type { House, HouseRoof, HouseWall } from '../model.js';
+import type { WrittenHouse } from '../schema/house.js';
+import { pointer } from '../text/node.js';
+import type { Notebook } from './notebook.js';
+
+const VERIFY = {
+  value: false,
+  shown: 'not verified',
+};
+
+export function completeHouse(w: WrittenHouse, note: Notebook): House {
+  const verified = new Map(
+    Object.entries(w.builds).map(([name, b]) => [
+      name,
+      note.office(b.verified, pointer(['house', 'builds', name, 'verified']), {
+        ...VERIFY,
+        question: `Has the framing of the "${name}" wall been seen (studs, band, sheathing)?`,
+      }),
+    ]),
+  );
+  const walls = w.walls.map((wall, i): HouseWall => {
+    const b = w.builds[wall.build]!;
+    return {
+      name: wall.name,
+      start: wall.start,
+      end: w.walls[(i + 1) % w.walls.length]!.start,
+      plate: wall.plate,
+      stories: w.stories,
+      build: {
+        name: wall.build,
+        studSize: b.studs,
+        studSpacing: b.spacing,
+        cladding: b.cladding,
+        claddingThickness: b.claddingThickness,
+        sheathing: b.sheathing,
+        verified: verified.get(wall.build)!,
+      },
+      path: `/house/walls/${i}`,
+    };
+  });
+  return {
+    walls,
+    openings: w.openings.map((o, i) => ({
+      ...o,
+      wall: walls.findIndex((wall) => wall.name === o.wall),
+      path: `/house/openings/${i}`,
+    })),
+    roofs: w.roofs.map(({ ridge, fall, ...r }, i): HouseRoof => {
+      const across = fall?.endsWith('x') ? 'y' : 'x';
+      return { ...r, ridge: ridge ?? across, ...(fall ? { fall } : {}), path: `/house/roofs/${i}` };
+    }),
+    stories: w.stories,
+  };
+}

@@ -1,0 +1,79 @@
+/** Written → complete: every value spelled out, given kept apart from assumed, open answers turned into questions. */
+import type { Choices, CodeBundle, Lot, Patio, Project } from '../model.js';
+import type { Written } from '../schema/index.js';
+import { completeBasis } from './basis.js';
+import { completeCover } from './cover.js';
+import { completeHouse } from './house.js';
+import { Notebook } from './notebook.js';
+
+function completeLot(w: Written['lot']): Lot {
+  return {
+    courses: w.courses.map((c, i) => ({
+      azimuth: c.bearing,
+      distance: c.distance,
+      yard: c.yard,
+      name: c.name,
+      path: `/lot/courses/${i}`,
+    })),
+    origin: w.origin,
+    outward: w.outward,
+    easements: w.easements,
+    buildings: w.buildings,
+    items: w.items,
+    street: w.street,
+    paving: w.paving ?? [],
+  };
+}
+
+const completePatio = (w: Written['patio']): Patio => ({
+  slabs: w.slabs.map((s, i) => ({ ...s, path: `/patio/slabs/${i}` })),
+  steps: (w.steps ?? []).map((s, i) => ({ ...s, path: `/patio/steps/${i}` })),
+  grade: w.grade,
+});
+
+function completeChoices(w: Written['choices'], note: Notebook): Choices {
+  const why = 'Not given; the usual limit for roofs and beams, stricter than the least the code allows.';
+  const limit = (key: 'live' | 'total', value: number) =>
+    note.default(
+      w.deflection?.[key],
+      w.deflection === undefined ? '/choices/deflection' : `/choices/deflection/${key}`,
+      value,
+      `Deflection under ${key} load at most L/${value}`,
+      why,
+    );
+  return {
+    sections: w.sections,
+    footings: w.footings,
+    standoff: note.default(
+      w.standoff,
+      '/choices/standoff',
+      1,
+      'Post base standoff 1"',
+      'Not given; the least that keeps a post end off the concrete (IRC R317.1.4, recalled).',
+    ),
+    deflection: { live: limit('live', 360), total: limit('total', 240) },
+  };
+}
+
+export function complete(w: Written, codes: CodeBundle): { readonly project: Project; readonly note: Notebook } {
+  const note = new Notebook();
+  const project: Project = {
+    version: 1,
+    job: w.job,
+    basis: completeBasis(w.basis, codes, note),
+    lot: completeLot(w.lot),
+    house: completeHouse(w.house, note),
+    patio: completePatio(w.patio),
+    cover: completeCover(
+      w.cover,
+      w.house.walls.map((wall) => wall.name),
+      note,
+    ),
+    choices: completeChoices(w.choices, note),
+    prices: w.prices,
+    log: { revisions: w.log.revisions ?? [], approvals: w.log.approvals ?? [] },
+    assumptions: note.assumptions,
+    questions: note.questions,
+  };
+  return { project, note };
+}

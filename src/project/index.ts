@@ -1,0 +1,6 @@
+/** The door of this stage: text → Project. */
+export * from './model.js';
+export { locate, read } from './read.js';
+export { projectJsonSchema } from './schema/index.js';
+export { STARTER_KINDS, type StarterKind, type StarterOptions, starter } from './starter/index.js';
+export { CURRENT_VERSION } from './upgrade/index.js';

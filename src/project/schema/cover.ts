@@ -1,0 +1,169 @@
+import { z } from 'zod';
+import type { LateralSystem } from '../model.js';
+import { given, list, maybe, part, value } from './leaf.js';
+import { place } from './lot.js';
+import { choice, flag, size, text } from './plain.js';
+import { areaLoad, length, lineLoad, pitch } from './quantities.js';
+import { CEILINGS, COVERINGS, SHEATHING_IDS, SPECIES_NAMES, UNDERLAYMENTS } from './words.js';
+
+const FAR = 2400;
+const STEEPEST = Math.PI / 4;
+const section = (what: string) => given(text(`Name of the section under choices for ${what}.`, 'beam'));
+const mark = (example: string) => given(text('Mark on the sheets, each used once.', example));
+
+const post = part('A post under the beam.', {
+  mark: mark('P1'),
+  at: given(length('From the start of the beam to the centre of the post.', '6 in', 0, FAR)),
+  section: section('the post'),
+  footing: given(text('Name of its footing under choices.', 'pier')),
+  footingMark: mark('F1'),
+});
+
+const beam = part('A beam line on its posts.', {
+  mark: mark('B1'),
+  from: given(place),
+  to: given(place),
+  section: section('the beam'),
+  posts: list('Posts in order from the start of the beam.', post).min(2).max(500),
+  splices: list(
+    'Where the beam is cut, from its start; each over a post. Left out: one piece.',
+    given(length('From the start of the beam.', '10 ft', 0, FAR)),
+  )
+    .max(100)
+    .optional(),
+});
+
+const ledger = part('A ledger fastened to the house wall.', {
+  mark: mark('L1'),
+  wall: given(text('Name of the house wall.', 'rear')),
+  from: given(length('Left end, along the house x axis.', '-10 ft', -FAR, FAR)),
+  to: given(length('Right end.', '10 ft', -FAR, FAR)),
+  section: section('the ledger'),
+});
+
+const spacing = given(length('Spacing, centre to centre.', '24 in', 6, 48));
+const wood = part('Lumber assumed for weight and drawing; the truss plant decides.', {
+  species: given(choice('Species.', SPECIES_NAMES, 'Douglas Fir-Larch')),
+  grade: given(text('Grade.', 'No. 2')),
+  treatment: maybe(choice('Preservative treatment.', ['none', 'above-ground', 'ground-contact'])),
+  incised: maybe(flag('Whether it is incised for treatment.')),
+  service: maybe(choice('Moisture in service.', ['dry', 'wet'])),
+});
+const truss = {
+  spacing,
+  chord: given(size('Nominal size of the chords.', '2x4')),
+  wood,
+  heel: given(
+    length(
+      'Plumb height at the outer face of the beam, from bearing to the upper edge of the top chord.',
+      '5 1/2 in',
+      2,
+      60,
+    ),
+  ),
+  weight: given(lineLoad('Weight of one truss per foot of its span.', '6 plf', 1 / 12, 50 / 12)),
+};
+
+/** Framing by kind. A new kind is a member here, in the model, and in the structure's registry. */
+const framing = z
+  .discriminatedUnion('kind', [
+    part('Trusses with a level bottom chord.', {
+      kind: z.literal('common-truss').meta({ description: 'Common truss.' }),
+      ...truss,
+    }),
+    part('Trusses with a raised bottom chord.', {
+      kind: z.literal('scissor-truss').meta({ description: 'Scissor truss.' }),
+      ...truss,
+      bottomPitch: given(pitch('Pitch of the bottom chord, less than the roof.', '2/12', 0, STEEPEST)),
+    }),
+    part('Rafters.', {
+      kind: z.literal('rafter').meta({ description: 'Rafter.' }),
+      spacing,
+      section: section('the rafters'),
+    }),
+  ])
+  .meta({ description: 'What carries the roof between its bearings.' });
+
+const finish = part('What lies on the framing.', {
+  covering: given(choice('Roof covering.', COVERINGS)),
+  underlayment: given(
+    choice('Underlayment; empty when the covering brings its own.', ['', ...UNDERLAYMENTS], 'felt-30'),
+  ),
+  sheathing: given(
+    choice(
+      'Sheathing panel; empty when there is none (then the roof is no diaphragm).',
+      ['', ...SHEATHING_IDS],
+      'osb-7/16',
+    ),
+  ),
+  ceiling: given(choice('Ceiling on the underside; empty when open.', ['', ...CEILINGS], '')),
+  allowance: given(areaLoad('Other dead load on the slope: lights, fans, later panels.', '1 psf', 0, 20)),
+  fascia: given(size('Nominal size of the fascia board.', '2x6')),
+  gutter: given(flag('Whether the eave carries a gutter.')),
+});
+
+const pitchLeaf = pitch('Roof pitch.', '4/12', 0, STEEPEST);
+/** Keeps the pitch as it was written, for printing. */
+const roofPitch = given({
+  ...pitchLeaf,
+  read: (raw: unknown) => {
+    const r = pitchLeaf.read(raw);
+    return r.ok ? value({ angle: r.value, text: String(raw).trim() }) : r;
+  },
+});
+
+const common = {
+  mark: mark('R1'),
+  from: given(length('First frame centre along the roof.', '0 ft 9 in', -FAR, FAR)),
+  to: given(length('Last frame centre along the roof.', '14 ft 9 in', -FAR, FAR)),
+  pitch: roofPitch,
+  bearing: given(
+    length('Top of the bearing (of the high one on a shed roof) above finished floor.', '8 ft 4 in', 72, 288),
+  ),
+  eave: given(length('Level overhang past the outer face of the beam.', '16 in', 0, 48)),
+  rake: given(length('Overhang past the end frames.', '6 in', 0, 48)),
+  framing,
+  finish,
+};
+
+const roof = z
+  .discriminatedUnion('kind', [
+    part('Two slopes from a ridge to two beams.', {
+      ...common,
+      kind: z.literal('gable').meta({ description: 'Gable roof.' }),
+      beams: z
+        .array(given(text('Mark of a beam.', 'B1')))
+        .length(2)
+        .meta({
+          description:
+            'The two beams it bears on: left of the ridge, then right of it, looking along the positive axis.',
+        }),
+      ridge: given(choice('Axis the ridge runs along.', ['y', 'x'])),
+    }),
+    part('One slope from a high bearing to a low beam, falling away from the house.', {
+      ...common,
+      kind: z.literal('shed').meta({ description: 'Shed roof.' }),
+      high: part('The high bearing: a ledger or a beam.', {
+        ledger: maybe(text('Mark of the ledger.', 'L1')),
+        beam: maybe(text('Mark of the beam.', 'B2')),
+      }),
+      low: given(text('Mark of the low beam.', 'B1')),
+      highOverhang: given(length('Level overhang past the high beam; 0 in on a ledger.', '0 in', 0, 48)),
+    }),
+  ])
+  .meta({ description: 'A roof of the cover.' });
+
+const LATERAL = ['house', 'knee-braces', 'fixed-posts', 'none', 'unknown'] as const satisfies readonly LateralSystem[];
+const lateral = (axis: string) =>
+  given(choice(`What resists side load along ${axis}. "unknown" leaves the set preliminary.`, LATERAL));
+
+export const cover = part('The new cover: beams on posts, ledgers, and the roofs on them.', {
+  attachment: given(choice('Whether the cover is held by the house.', ['attached', 'free-standing'])),
+  use: given(choice('What it is for.', ['recreation', 'carport', 'storage', 'other'])),
+  lateral: part('What resists side load in each direction.', { x: lateral('x'), y: lateral('y') }),
+  beams: list('Beam lines.', beam).min(1).max(200),
+  ledgers: list('Ledgers; an empty list when there are none.', ledger).max(50),
+  roofs: list('Roofs.', roof).min(1).max(50),
+});
+
+export type WrittenCover = z.output<typeof cover>;

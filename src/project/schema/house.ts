@@ -1,0 +1,75 @@
+import type { z } from 'zod';
+import type { HouseRoofKind } from '../model.js';
+import { given, list, maybe, named, part } from './leaf.js';
+import { place } from './lot.js';
+import { office } from './office.js';
+import { choice, flag, number, size, text } from './plain.js';
+import { length, pitch } from './quantities.js';
+import { COVERINGS } from './words.js';
+
+const STEEPEST = Math.atan(24 / 12);
+
+const build = part('How a wall is built.', {
+  studs: given(size('Stud size.', '2x4')),
+  spacing: given(length('Stud spacing, centre to centre.', '16 in', 6, 48)),
+  cladding: given(
+    choice('Outside finish.', [
+      'lap-siding',
+      'stucco',
+      'panel-siding',
+      'brick-veneer',
+      'stone-veneer',
+      'concrete-masonry',
+    ]),
+  ),
+  claddingThickness: given(length('Thickness of the finish outside the sheathing.', '7/8 in', 0, 12)),
+  sheathing: given(text('Wall sheathing in words.', '7/16 in panel', true)),
+  verified: given(office(flag('Whether someone opened the wall or saw its framing, and where.'))),
+});
+
+const wall = part('One wall; it ends where the next begins.', {
+  name: given(text('Name, by which openings and ledgers refer to it.', 'rear')),
+  start: given(place),
+  plate: given(length('Top of the wall plate above the finished floor.', '8 ft 1 in', 72, 600)),
+  build: given(text('Name of its entry under builds.', 'stucco')),
+});
+
+const opening = part('A window, door or vent.', {
+  mark: given(text('Mark on the sheets.', 'W1')),
+  kind: given(choice('What it is.', ['window', 'door', 'sliding-door', 'french-door', 'vent', 'garage-door'])),
+  wall: given(text('Name of its wall.', 'rear')),
+  offset: given(length('From the left end of the wall, as seen from inside, to the near jamb.', '7 ft', 0, 2400)),
+  width: given(length('Width of the opening.', '5 ft', 2, 480)),
+  sill: given(length('Sill above finished floor; 0 in for a door.', '2 ft 8 in', -48, 600)),
+  head: given(length('Head above finished floor.', '6 ft 8 in', 1, 600)),
+  room: given(text('Room behind it.', 'bedroom 2', true)),
+  escape: given(flag('Whether it is an emergency escape opening (every bedroom has one).')),
+});
+
+const ROOFS = ['gable', 'hip', 'shed'] as const satisfies readonly HouseRoofKind[];
+
+const roof = part('A roof of the house over a rectangle of its walls.', {
+  kind: given(choice('Shape.', ROOFS)),
+  min: given(place),
+  max: given(place),
+  ridge: maybe(choice('Axis the ridge runs along (gable, hip).', ['x', 'y'])),
+  fall: maybe(choice('Way a shed roof falls.', ['+x', '-x', '+y', '-y'], '+y')),
+  pitch: given(pitch('Pitch.', '5/12', 0, STEEPEST)),
+  plate: given(length('Top of the wall plate it stands on, above finished floor.', '8 ft 1 in', 72, 600)),
+  overhang: given(length('Level distance from wall to eave.', '18 in', 0, 72)),
+  rake: given(length('Overhang at the gable ends.', '12 in', 0, 72)),
+  covering: given(choice('Roof covering.', COVERINGS)),
+});
+
+export const house = part(
+  'The house as it stands. x runs along the patio wall, y out from it, heights from the finished floor.',
+  {
+    stories: given(number('Storeys above grade.', 1, 1, 3, true)),
+    builds: named('Ways walls are built, by name.', build),
+    walls: list('Outside walls in order, clockwise as seen from above.', wall).min(3).max(200),
+    openings: list('Openings in those walls.', opening).max(500),
+    roofs: list('Roofs of the house.', roof).min(1).max(50),
+  },
+);
+
+export type WrittenHouse = z.output<typeof house>;

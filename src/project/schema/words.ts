@@ -1,0 +1,22 @@
+/** Words of the file that the catalogue or the model fixes, in one place for schema, checks and starter. */
+import { FINISHES, ROOF_COVERINGS, SHEATHING, SPECIES } from '../../catalog/index.js';
+import type { SiteItemKind, Yard } from '../model.js';
+
+export const YARDS = ['front', 'rear', 'left', 'right', 'street-side'] as const satisfies readonly Yard[];
+export const SITE_ITEMS = [
+  'septic-tank',
+  'leach-field',
+  'well',
+  'meter',
+  'service-drop',
+  'tree',
+  'air-conditioner',
+  'cleanout',
+] as const satisfies readonly SiteItemKind[];
+export const COVERINGS: readonly string[] = ROOF_COVERINGS.map((c) => c.id);
+/** Panels by kind and trade thickness, `osb-7/16`; the kinds weigh and span alike in the catalogue. */
+export const SHEATHING_IDS: readonly string[] = SHEATHING.flatMap((p) => [`osb-${p.name}`, `plywood-${p.name}`]);
+/** Underlayments by the trade's names; empty when the covering brings its own. */
+export const UNDERLAYMENTS: readonly string[] = ['felt-15', 'felt-30', 'self-adhering', 'synthetic'];
+export const CEILINGS: readonly string[] = FINISHES.map((f) => f.id).filter((id) => !id.startsWith('underlayment'));
+export const SPECIES_NAMES: readonly string[] = SPECIES.map((s) => s.name);
