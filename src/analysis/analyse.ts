@@ -19,6 +19,25 @@ import { applySideForces } from './side.js';
 import { analyseSupports, type Supports } from './supports.js';
 import { collectTerms } from './terms.js';
 
+/** How hard each roof pushes sideways on a beam, per case. */
+function pushByRoof(
+  index: StructureIndex,
+  beam: string,
+  framing: ReadonlyMap<string, Rows>,
+  cases: number,
+): ReadonlyMap<string, Float64Array> {
+  const push = new Map<string, Float64Array>();
+  for (const b of index.above.get(beam) ?? []) {
+    const roof = index.members.get(b.upper)?.roof;
+    const rows = framing.get(b.joint.id);
+    if (roof === undefined || !rows) continue;
+    const sum = push.get(roof) ?? new Float64Array(cases);
+    for (let c = 0; c < cases; c++) sum[c] = sum[c]! + Math.hypot(rows[3 * c]!, rows[3 * c + 1]!);
+    push.set(roof, sum);
+  }
+  return push;
+}
+
 /** Restraint forces gathered by roof; a beam under several roofs is split by what each pushes on it. */
 function gatherSway(
   index: StructureIndex,
@@ -28,16 +47,10 @@ function gatherSway(
 ): readonly SwayForce[] {
   const byRoof = new Map<string, Rows>();
   for (const roof of index.structure.roofs) rowsOf(byRoof, roof.mark, cases);
+  const pushOn = new Map<string, ReadonlyMap<string, Float64Array>>();
   for (const { beam, force } of supports.sway) {
-    const push = new Map<string, Float64Array>();
-    for (const b of index.above.get(beam) ?? []) {
-      const roof = index.members.get(b.upper)?.roof;
-      const rows = framing.get(b.joint.id);
-      if (roof === undefined || !rows) continue;
-      const sum = push.get(roof) ?? new Float64Array(cases);
-      for (let c = 0; c < cases; c++) sum[c] = sum[c]! + Math.hypot(rows[3 * c]!, rows[3 * c + 1]!);
-      push.set(roof, sum);
-    }
+    const push = pushOn.get(beam) ?? pushByRoof(index, beam, framing, cases);
+    pushOn.set(beam, push);
     const roofs = [...push.keys()];
     if (roofs.length === 1) addRows(rowsOf(byRoof, roofs[0]!, cases), force);
     if (roofs.length < 2) continue;

@@ -1,11 +1,11 @@
 /**
- * Hand statics beside the frame: the load of a beam taken as uniform, each post carrying its tributary length, each
- * footing its post's weight more, each span w·L²/8 (a beam on two bearings: its framing's forces by the lever). Done for the gravity cases, whose load is uniform. Where the frame
- * shows less by over 5 % and nothing explains it, statics governs.
+ * Hand statics beside the frame, for the gravity cases: the load of a beam taken as even, each post carrying its
+ * tributary length (of two posts, by the lever), each footing its post's weight more, each span w·L²/8 (on two bearings,
+ * the framing's own forces by the lever). Where the frame shows less by over 5 % and nothing explains it, statics governs.
  */
 import type { Loads } from '../loads/model.js';
 import type { Member } from '../structure/model.js';
-import type { StructureIndex } from './index-structure.js';
+import type { Bearing, StructureIndex } from './index-structure.js';
 import { tributaryWidths } from './ledger.js';
 import type { FootingForces, HandCheck, MemberEffects } from './model.js';
 import type { Rows } from './rows.js';
@@ -63,6 +63,29 @@ function twoBearingMoment(
   return m.reduce((most, v) => Math.max(most, v), 0);
 }
 
+/** Length of an even load each of two bearings carries by the lever, overhangs counted. */
+const twoBearingWidths = (first: number, second: number, length: number): readonly number[] => {
+  const onSecond = (length * (length / 2 - first)) / (second - first);
+  return [length - onSecond, onSecond];
+};
+
+/** Names the inner bearings that a beam runs on over, from the `first` to the `last` of its bearings. */
+function continuity(held: readonly Bearing[], first: number, last: number): string {
+  const over = held.slice(Math.max(1, first), Math.min(held.length - 1, last + 1)).map((b) => b.lower);
+  return over.length > 0 ? `continuity over ${over.join(', ')}` : '';
+}
+
+/** Greatest sagging moment of each span, hogging of each overhang, under one case. */
+function greatest(effects: MemberEffects, k: number): Float64Array {
+  const out = new Float64Array(effects.spans.length);
+  const m = effects.m[k]!;
+  for (let i = 0; i < m.length; i++) {
+    const s = effects.spanOf[i]!;
+    out[s] = Math.max(out[s]!, effects.spans[s]!.kind === 'span' ? m[i]! : -m[i]!);
+  }
+  return out;
+}
+
 export function handChecks(
   index: StructureIndex,
   loads: Loads,
@@ -78,16 +101,15 @@ export function handChecks(
     const held = (index.below.get(beam.id) ?? []).filter((b) => joints.has(b.joint.id));
     if (held.length === 0) continue;
     const at = held.map((b) => b.upperAlong);
-    const widths = tributaryWidths(at, length);
-    const uneven = Math.abs(at[0]! - (length - at.at(-1)!)) > 1;
-    const inner = held.slice(1, -1).map((b) => b.lower);
-    const reason = inner.length > 0 ? `continuity over ${inner.join(', ')}` : uneven ? 'unequal overhangs' : '';
+    const widths = at.length === 2 ? twoBearingWidths(at[0]!, at[1]!, length) : tributaryWidths(at, length);
+    const reasons = held.map((_, i) => continuity(held, i - 1, i + 1));
     loads.cases.forEach((c, k) => {
       if (c.kind === 'W') return;
       let down = c.selfWeight ? beam.section.weight * length : 0;
       for (const b of index.above.get(beam.id) ?? []) down -= joints.get(b.joint.id)?.[3 * k + 2] ?? 0;
       const w = down / length;
       held.forEach((b, i) => {
+        const reason = reasons[i]!;
         const analysed = -joints.get(b.joint.id)![3 * k + 2]!;
         const statics = w * widths[i]!;
         out.push(judge(`${beam.id} on ${b.lower}`, c.id, statics, analysed, 'lb', reason));
@@ -110,17 +132,17 @@ export function handChecks(
         );
       });
       const exact = at.length === 2 ? twoBearingMoment(index, beam, effects, joints, at, k, c.selfWeight) : undefined;
+      const most = greatest(effects, k);
+      // A span lies between two neighbouring bearings; a leading overhang shifts the count.
+      const lead = effects.spans[0]?.kind === 'overhang' ? 1 : 0;
       effects.spans.forEach((span, s) => {
         const isSpan = span.kind === 'span';
         const statics = isSpan && exact !== undefined ? exact : (w * span.length ** 2) / (isSpan ? 8 : 2);
-        let most = 0;
-        const m = effects.m[k]!;
-        for (let i = 0; i < m.length; i++) {
-          if (effects.spanOf[i] === s) most = Math.max(most, isSpan ? m[i]! : -m[i]!);
-        }
-        const why = isSpan ? (at.length > 2 ? reason : '') : 'the framing stands nearer the bearing than a spread load';
+        const why = isSpan
+          ? continuity(held, s - lead, s - lead + 1)
+          : 'the framing stands nearer the bearing than a spread load';
         const about = `${beam.id} moment, ${span.kind} at ${(span.from / 12).toFixed(2)} ft`;
-        out.push(judge(about, c.id, statics, most, 'lb·in', why));
+        out.push(judge(about, c.id, statics, most[s]!, 'lb·in', why));
       });
     });
   }

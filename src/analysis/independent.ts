@@ -172,7 +172,7 @@ export function independentTotals(project: Project, structure: Structure, cases:
   }
   return cases.map((c) => {
     const sum = { x: 0, y: 0, z: 0 };
-    for (const load of c.plan) {
+    for (const load of c.plan ?? []) {
       const roof = byMark.get(load.roof);
       if (!roof) continue;
       const f = planForce(roof, load);

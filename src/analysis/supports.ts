@@ -147,9 +147,10 @@ function beamEffects(
       return -(u[6 * node]! * up.x + u[6 * node + 1]! * up.y + u[6 * node + 2]! * up.z);
     });
     const sag = out.sag[i]!;
+    // Stations come in order, so the next support is found once.
+    let b = 0;
     for (let j = 0; j < count; j++) {
       const x = stations[j]!;
-      let b = 0;
       while (b < supports.length - 1 && x > supports[b]!.along) b++;
       const a = Math.max(0, b - 1);
       const hi = supports.length > 1 ? Math.max(b, 1) : 0;
@@ -161,35 +162,39 @@ function beamEffects(
   return { member: beam.member.id, stations, spanOf, spans, ...out };
 }
 
-/** Force of a beam on one of its nodes: what its elements pull with, and the loads put right on the node. */
-function beamOnNode(
-  beam: BeamLineModel,
-  node: number,
-  frame: FactoredFrame,
-  result: CaseResult,
-  c: number,
-  places: readonly Place[],
-  out: Rows,
-): void {
-  const { axes } = frame;
+/** One end of an element, as its place in the end forces and in the axes. */
+interface ElementEnd {
+  readonly force: number;
+  readonly axes: number;
+}
+
+/** What acts from a beam on one of its held nodes: the ends of its pieces there, and loads put right on the node. */
+interface Contact {
+  readonly node: number;
+  readonly ends: readonly ElementEnd[];
+  readonly loads: readonly Rows[];
+}
+
+function contactsOf(beam: BeamLineModel, frame: FactoredFrame, places: readonly Place[]): ReadonlyMap<number, Contact> {
+  const out = new Map<number, { node: number; ends: ElementEnd[]; loads: Rows[] }>();
+  for (const { node } of beam.held) out.set(node, { node, ends: [], loads: [] });
   for (const { element } of beam.pieces) {
-    const e = frame.model.elements[element]!;
-    const end = e.start === node ? 0 : e.end === node ? 6 : -1;
-    if (end < 0) continue;
-    const f = 12 * element + end;
-    const r = 9 * element;
-    const [fx, fy, fz] = [result.endForces[f]!, result.endForces[f + 1]!, result.endForces[f + 2]!];
-    addTo(
-      out,
-      c,
-      -(axes[r]! * fx + axes[r + 3]! * fy + axes[r + 6]! * fz),
-      -(axes[r + 1]! * fx + axes[r + 4]! * fy + axes[r + 7]! * fz),
-      -(axes[r + 2]! * fx + axes[r + 5]! * fy + axes[r + 8]! * fz),
-    );
+    const { start, end } = frame.model.elements[element]!;
+    out.get(start)?.ends.push({ force: 12 * element, axes: 9 * element });
+    out.get(end)?.ends.push({ force: 12 * element + 6, axes: 9 * element });
   }
-  for (const p of places)
-    if ('node' in p && p.node === node && p.beam === beam.member.id)
-      addTo(out, c, p.rows[3 * c]!, p.rows[3 * c + 1]!, p.rows[3 * c + 2]!);
+  for (const p of places) if ('node' in p && p.beam === beam.member.id) out.get(p.node)?.loads.push(p.rows);
+  return out;
+}
+
+/** Vertical force of a beam on a post, added to the joint's row of case `c`. The restraint holds the rest. */
+function pressOn(contact: Contact, frame: FactoredFrame, result: CaseResult, c: number, out: Rows): void {
+  const { axes } = frame;
+  const f = result.endForces;
+  for (const { force, axes: r } of contact.ends) {
+    addTo(out, c, 0, 0, -(axes[r + 2]! * f[force]! + axes[r + 5]! * f[force + 1]! + axes[r + 8]! * f[force + 2]!));
+  }
+  for (const rows of contact.loads) addTo(out, c, 0, 0, rows[3 * c + 2]!);
 }
 
 export function analyseSupports(index: StructureIndex, terms: Terms, framing: ReadonlyMap<string, Rows>): Supports {
@@ -229,6 +234,7 @@ export function analyseSupports(index: StructureIndex, terms: Terms, framing: Re
   const results = frameCases.map((c) => solveCase(frame, c));
 
   for (const beam of support.beams) members.set(beam.member.id, beamEffects(beam, frame, frameCases, results));
+  const contacts = new Map(support.beams.map((b) => [b, contactsOf(b, frame, places)]));
   const sway = support.restrained.map(({ node, beam }) => ({ node, beam, force: makeRows(cases) }));
   terms.cases.forEach((c, i) => {
     const result = results[i]!;
@@ -239,7 +245,7 @@ export function analyseSupports(index: StructureIndex, terms: Terms, framing: Re
       for (const { node, bearing, on } of beam.held) {
         const rows = rowsOf(joints, bearing.joint.id, cases);
         if (on === 'house') addTo(rows, i, -r[6 * node]!, -r[6 * node + 1]!, -r[6 * node + 2]!);
-        else beamOnNode(beam, node, frame, result, i, places, rows);
+        else pressOn(contacts.get(beam)!.get(node)!, frame, result, i, rows);
       }
     }
     for (const { base, foot } of support.posts) {
@@ -248,17 +254,6 @@ export function analyseSupports(index: StructureIndex, terms: Terms, framing: Re
       addTo(rowsOf(footings, foot.lower, cases), i, -r[b]!, -r[b + 1]!, -r[b + 2]!);
     }
   });
-  // The notional restraints hold the sideways force at the beam; the post below takes its weight only.
-  for (const beam of support.beams) {
-    for (const { bearing, on } of beam.held) {
-      if (on === 'house') continue;
-      const rows = joints.get(bearing.joint.id)!;
-      for (let i = 0; i < cases; i++) {
-        rows[3 * i] = 0;
-        rows[3 * i + 1] = 0;
-      }
-    }
-  }
   for (const post of support.posts)
     members.set(
       post.member.id,

@@ -74,9 +74,9 @@ describe('wind', () => {
     // θ = 9.46°: between 7.5° and 15°, Fig. 27.3-4 case A clear. γ 0: CNW −0.6…−0.9; γ 180: 0.9…1.3.
     const t = ((Math.atan(2 / 12) * 180) / Math.PI - 7.5) / 7.5;
     const out = find(shed, 'W+y·A·clear');
-    expect(out.plan[0]!.psf).toBeCloseTo(0.85 * qh * (-0.6 - 0.3 * t), 9);
+    expect(out.plan![0]!.psf).toBeCloseTo(0.85 * qh * (-0.6 - 0.3 * t), 9);
     const inward = find(shed, 'W-y·A·clear');
-    expect(inward.plan[0]!.psf).toBeCloseTo(0.85 * qh * (0.9 + 0.4 * t), 9);
+    expect(inward.plan![0]!.psf).toBeCloseTo(0.85 * qh * (0.9 + 0.4 * t), 9);
     // Windward half: the high one for wind going out, the low one (v from 0) for wind coming in.
     expect(Math.min(...out.areas[0]!.region!.map((p) => p.y))).toBeGreaterThan(0);
     expect(Math.min(...inward.areas[0]!.region!.map((p) => p.y))).toBe(0);
@@ -84,7 +84,7 @@ describe('wind', () => {
 
   it('runs both tables of the monoslope figure in both directions', () => {
     const swapped = find(shed, 'W-y·A·clear·swapped');
-    expect(swapped.plan[0]!.psf).toBeCloseTo(find(shed, 'W+y·A·clear').plan[0]!.psf, 12);
+    expect(swapped.plan![0]!.psf).toBeCloseTo(find(shed, 'W+y·A·clear').plan![0]!.psf, 12);
   });
 
   it('mirrors the pitched roof, and zones the wind along the ridge by h', () => {
@@ -92,15 +92,15 @@ describe('wind', () => {
     const right = find(gable, 'W+x·A·clear');
     const left = find(gable, 'W-x·A·clear');
     expect(right.areas.map((a) => [a.surface, a.psf])).toEqual([
-      ['R1-left', right.plan[0]!.psf],
-      ['R1-right', right.plan[1]!.psf],
+      ['R1-left', right.plan![0]!.psf],
+      ['R1-right', right.plan![1]!.psf],
     ]);
     expect(left.areas[0]!.surface).toBe('R1-right');
     expect(left.areas[0]!.psf).toBe(right.areas[0]!.psf);
     const along = find(gable, 'W+y·A·obstructed');
     const h = row(gable, 'h') * 12;
-    expect(along.plan.map((p) => p.zone!.from)).toEqual([0, h]);
-    expect(along.plan[0]!.psf / along.plan[1]!.psf).toBeCloseTo(1.2 / 0.9, 9);
+    expect(along.plan!.map((p) => p.zone!.from)).toEqual([0, h]);
+    expect(along.plan![0]!.psf / along.plan![1]!.psf).toBeCloseTo(1.2 / 0.9, 9);
   });
 
   it('says when a roof lies outside the figures and loads nothing there', () => {

@@ -60,7 +60,7 @@ export function minimumWindCases(project: Project, structure: Structure, ledger:
       const faces = posts.reduce((sum, p) => sum + p.section.width * p.length, 0);
       const Af = skyline(roof, d, acrossWind) + band + faces;
       const F = minimumOpenBuildingForce(Af, edition);
-      const from = ['/basis/wind/speed', roof.path];
+      const from = [roof.path];
       note(
         ledger,
         'Af',

@@ -48,7 +48,7 @@ export interface LoadCase {
   readonly title: string;
   readonly areas: readonly AreaLoad[];
   /** `areas` said roof by roof on the plan; what the design criteria print and the balance integrates. */
-  readonly plan: readonly PlanLoad[];
+  readonly plan?: readonly PlanLoad[];
   readonly edges: readonly EdgeLoad[];
   /** Weight of members (dead case only). */
   readonly selfWeight: boolean;
