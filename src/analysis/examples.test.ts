@@ -47,3 +47,33 @@ describe.each(EXAMPLES)('example %s from file to forces', (name) => {
     }
   });
 });
+
+describe('variants of the shed example placed and closed', () => {
+  const text = readFileSync(new URL('../../examples/02-shed-snow-two-storey/project.json', import.meta.url), 'utf8');
+  const project = read(text).value!;
+  const { cover } = project;
+  const roof = cover.roofs[0]!;
+  const low = cover.beams[0]!;
+  if (roof.kind !== 'shed') throw new Error('the example is a shed');
+
+  const closes = (changed: typeof cover): void => {
+    const p = { ...project, cover: changed };
+    const structure = place(p).value!;
+    const loads = buildLoads(p, structure).value!;
+    const out = analyse(p, structure, loads);
+    expect(out.value!.failure).toBeUndefined();
+    expect(out.issues).toEqual([]);
+    expect(Math.max(...out.value!.balance.map((b) => b.errorApplied))).toBeLessThan(BALANCE_LIMIT);
+  };
+
+  it('a beam spliced over its middle post', () => {
+    closes({ ...cover, beams: [{ ...low, splices: [120] }] });
+  });
+
+  it('a high beam in place of the ledger: free-standing, rafters on two beams', () => {
+    const posts = low.posts.map((p, i) => ({ ...p, mark: `P${i + 11}`, footingMark: `F${i + 11}` }));
+    const high = { ...low, mark: 'B2', from: { ...low.from, y: 14 }, to: { ...low.to, y: 14 }, posts };
+    const free = { ...roof, high: { beam: 'B2' }, highOverhang: 5 };
+    closes({ ...cover, attachment: 'free-standing', ledgers: [], beams: [low, high], roofs: [free] });
+  });
+});

@@ -75,8 +75,8 @@ describe('a spliced beam', () => {
   });
 });
 
-describe('a free-standing shed without a house', () => {
-  it('a rafter on two beams shares its push, so the gable closes with sway on both lines', () => {
+describe('trusses on two beams', () => {
+  it('push both beams alike', () => {
     const f = makeGable();
     const loads = buildLoads(f.project, f.structure).value!;
     const effects = analyse(f.project, f.structure, loads).value!;
