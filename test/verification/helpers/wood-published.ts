@@ -52,6 +52,8 @@ export function against(suite: Suite, p: Published, path: string, ours: number, 
     rest = rest.slice(key.length + 1);
   }
   if (typeof at !== 'number') throw new Error(`${p.id}: no number at ${path}`);
+  const { abs, rel } = a.tolerance ?? p.tolerance;
+  const tolerance = { ...(abs === undefined ? {} : { abs }), ...(rel === undefined ? {} : { rel }) };
   suite.compare({
     id: p.id,
     quantity: path,
@@ -62,7 +64,7 @@ export function against(suite: Suite, p: Published, path: string, ours: number, 
     published: at,
     ours,
     unit: a.unit,
-    tolerance: { ...(a.tolerance ?? p.tolerance), reason: a.reason },
+    tolerance: { ...tolerance, reason: a.reason },
     ...(a.note === undefined ? {} : { note: a.note }),
   });
 }

@@ -165,6 +165,11 @@ describe('chapter 11', () => {
     expect(Math.abs(value - printed)).toBeLessThan(0.0051);
   });
 
+  it('has the slip moduli of 11.3.6', () => {
+    expect([slipModulus(1, false), slipModulus(1, true)]).toEqual([180_000, 270_000]);
+    expect(slipModulus(0.25, false)).toBe(180_000 / 8);
+  });
+
   it('is 1 for one fastener or thin ones, and falls with their number', () => {
     expect([Cg(1, 4, 1, 1e7, 1e7, 1e5), Cg(9, 4, 0.2, 1e7, 1e7, 1e5)]).toEqual([1, 1]);
     const by = [2, 3, 4, 5, 6].map((n) => Cg(n, 3, 0.5, 1.6e6 * 8, 1.6e6 * 8, slipModulus(0.5, false)));

@@ -260,6 +260,7 @@ describe('chapter 4', () => {
     expect([CF4B('Fb', 2, 8), CF4B('Fb', 4, 8), CF4B('Fb', 4, 6), CF4B('Fc', 2, 14)]).toEqual([1, 1.1, 1, 0.9]);
     expect(CF4B('Fb', 4, 14)).toBeCloseTo(0.99, 12);
     expect([CF4D(11.5), CF4D(12)]).toEqual([1, 1]);
+    expect(CF4D(24)).toBeCloseTo(0.9259, 4); // the ninth root of 1/2
     expect(CM4D('Fc', false)).toBe(0.91);
     expect(CM4D('FcPerp', false)).toBe(0.67);
     expect([CM4D('FcPerp', true), CM4D('Fb', false)]).toEqual([1, 1]);
