@@ -70,10 +70,10 @@ describe('continuous beams', () => {
     fc.assert(
       fc.property(fc.array(fc.constantFrom(0, 1, 2.5), { minLength: 1, maxLength: 8 }), positive(200), (w, L) => {
         const c = continuousUniform(w, L);
-        const total = w.reduce((a, b) => a + b, 0) * L;
+        const total = w.reduce<number>((a, b) => a + b, 0) * L;
         expect(c.reactions.reduce((a, b) => a + b, 0)).toBeCloseTo(total, 6);
         // moments about the left end
-        const moment = w.reduce((a, x, i) => a + x * L * (i + 0.5) * L, 0);
+        const moment = w.reduce<number>((a, x, i) => a + x * L * (i + 0.5) * L, 0);
         expect(c.reactions.reduce((a, R, i) => a + R * i * L, 0)).toBeCloseTo(moment, 3);
         for (const list of [c.spanMoments, c.deflectionsTimesEI])
           for (const x of list) expect(x).toBeGreaterThanOrEqual(0);
