@@ -26,7 +26,8 @@ type Factors = Partial<Record<NominalLoad, number>>;
 type RoofLoad = 'Lr' | 'S' | 'R';
 const ROOF_LOADS: readonly RoofLoad[] = ['Lr', 'S', 'R'];
 
-const writeTerm = (load: string, factor: number): string => (Math.abs(factor) === 1 ? load : `${Math.abs(factor)}${load}`);
+const writeTerm = (load: string, factor: number): string =>
+  Math.abs(factor) === 1 ? load : `${Math.abs(factor)}${load}`;
 
 function writeFactors(factors: Factors): string {
   return (Object.entries(factors) as [NominalLoad, number][])

@@ -10,6 +10,8 @@ describe('residential roof live load', () => {
     [4, 600, 14],
     [11.9, 601, 12],
     [12, 100, 12],
+    [12, 400, 12],
+    [14, 900, 12],
   ])('slope %f in 12, %f ft² gives %f psf', (F, ft2, psf) => {
     expect(ircRoofLiveLoad(F, ft2 * 144)).toBe(psf);
   });
