@@ -55,6 +55,8 @@ export function placeFascia(
     const a = leg.eave + (outward * section.b) / 2;
     const z = framed.eaves[i]! - section.d / 2;
     const [l0, l1] = profile.extent;
+    // Nailed to the middle of the tail, or of the fascia when that is the shallower.
+    const nail = framed.eaves[i]! - Math.min(section.d, framed.plumb) / 2;
     const id = `${mark}-${serial(i + 1)}`;
     members.push({
       id,
@@ -78,7 +80,7 @@ export function placeFascia(
         kind: 'fascia-to-framing',
         member: id,
         support: framed.members[k]!.id,
-        at: toHouse(profile.axes, leg.eave, l, z),
+        at: toHouse(profile.axes, leg.eave, l, nail),
         contact: { length: section.d, width: framed.members[k]!.section.b },
       });
     }

@@ -305,4 +305,4 @@ export interface Structure {
   readonly housePlanes: readonly HousePlane[];
   readonly grade: Incline;
 }
-// Convex pieces for pictures are made on demand by `piecesOf(structure, project)` in pieces.ts: derive does not pay for them.
+// Convex pieces for pictures are made on demand by `piecesOf(structure, project)` in pieces/index.ts: derive does not pay for them.

@@ -11,6 +11,9 @@ import type { RoofLayers } from './layers.js';
 import type { Section, Strip, Surface } from './model.js';
 import type { Leg, Profile } from './roofs/contract.js';
 
+/** Without negative zeros, which print and compare oddly. */
+const positive = (p: Vec3): Vec3 => ({ x: p.x + 0, y: p.y + 0, z: p.z + 0 });
+
 /** +1 when the slope rises with `a`, −1 when it rises against it. */
 const rise = (leg: Leg): 1 | -1 => (leg.top > leg.eave ? 1 : -1);
 
@@ -53,9 +56,9 @@ export function placeSurfaces(
   return profile.legs.map((leg, i): Surface => {
     const s = rise(leg);
     const { across, along } = profile.axes;
-    const v: Vec3 = { x: across.x * s * cos, y: across.y * s * cos, z: sin };
-    const n: Vec3 = { x: -across.x * s * sin, y: -across.y * s * sin, z: cos };
-    const u: Vec3 = { x: -s * along.x, y: -s * along.y, z: 0 };
+    const v: Vec3 = positive({ x: across.x * s * cos, y: across.y * s * cos, z: sin });
+    const n: Vec3 = positive({ x: -across.x * s * sin, y: -across.y * s * sin, z: cos });
+    const u: Vec3 = positive({ x: -s * along.x, y: -s * along.y, z: 0 });
     const height = Math.abs(leg.top - leg.eave) / cos;
     const width = l1 - l0;
     const outline: Vec2[] = [
@@ -74,7 +77,7 @@ export function placeSurfaces(
       n,
       outline,
       slope: roof.pitch,
-      downhill: { x: -s * across.x, y: -s * across.y },
+      downhill: { x: -s * across.x + 0, y: -s * across.y + 0 },
       layers: layers.layers,
       slippery: layers.covering.slippery,
       sheathed: layers.panel !== undefined,

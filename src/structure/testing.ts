@@ -64,7 +64,7 @@ type Hole = readonly [
 ];
 
 const openingsOf = (holes: readonly Hole[]): Opening[] =>
-  holes.map(([mark, kind, wall, offset, width, sill, head, room, escape], i) => ({
+  holes.map(([mark, kind, wall, offset, width, sill, head, room, exit], i) => ({
     mark,
     kind,
     wall,
@@ -73,7 +73,7 @@ const openingsOf = (holes: readonly Hole[]): Opening[] =>
     sill,
     head,
     room,
-    escape,
+    escape: exit,
     path: `/house/openings/${i}`,
   }));
 

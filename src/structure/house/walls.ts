@@ -7,7 +7,7 @@ export function wallOut(w: Pick<HouseWall, 'start' | 'end'>): Vec2 {
   const dx = w.end.x - w.start.x;
   const dy = w.end.y - w.start.y;
   const l = Math.hypot(dx, dy);
-  return l > 0 ? { x: -dy / l, y: dx / l } : { x: 0, y: 1 };
+  return l > 0 ? { x: -dy / l + 0, y: dx / l + 0 } : { x: 0, y: 1 };
 }
 
 /** House walls from the ground at the house up to their plate. */
