@@ -105,23 +105,22 @@ function halfOf(t: TrussShape, overhang: number, bearing: number): Half {
   };
 }
 
-/** Strip of the chord's depth along a line, kept between the chords. */
+/** Strip of the chord's depth along a line, run on past both ends and kept between the chords. */
 function web(h: Half, a: Vec2, b: Vec2, depth: number): Vec2[] {
   const l = Math.hypot(b.x - a.x, b.y - a.y);
-  const n = { x: (-(b.y - a.y) / l) * (depth / 2), y: ((b.x - a.x) / l) * (depth / 2) };
-  const strip = [
-    { x: a.x - n.x, y: a.y - n.y },
-    { x: b.x - n.x, y: b.y - n.y },
-    { x: b.x + n.x, y: b.y + n.y },
-    { x: a.x + n.x, y: a.y + n.y },
-  ];
+  const d = { x: ((b.x - a.x) / l) * depth, y: ((b.y - a.y) / l) * depth };
+  const at = (p: Vec2, along: number, across: number): Vec2 => ({
+    x: p.x + d.x * along - d.y * across,
+    y: p.y + d.y * along + d.x * across,
+  });
+  const strip = [at(a, -1, -0.5), at(b, 1, -0.5), at(b, 1, 0.5), at(a, -1, 0.5)];
   return clipHalfPlane(over(under(strip, h.topUnder), h.bottomOver), (q) => h.middle - q.x);
 }
 
 /** Spacing of the uprights of a gable-end truss, inches. Common practice, no source. */
 const UPRIGHTS = 24;
 
-/** Webs for the picture only: half a king post and one brace, or the uprights of a gable end. The plant's engineer decides. */
+/** Webs for the picture only: half a king post and two braces, or the uprights of a gable end. The plant's engineer decides. */
 function websOf(h: Half, t: TrussShape, overhang: number, gableEnd: boolean): Vec2[][] {
   const d = t.chordDepth;
   const upright = (x: number): Vec2[] => web(h, { x, y: -1 }, { x, y: t.height + 1 }, d);
@@ -131,11 +130,18 @@ function websOf(h: Half, t: TrussShape, overhang: number, gableEnd: boolean): Ve
     for (let x = h.middle - UPRIGHTS; x > overhang + UPRIGHTS / 2; x -= UPRIGHTS) out.push(upright(x));
     return out;
   }
-  const quarter = overhang + t.span / 4;
+  // From the king post's foot up to the top chord, and from there down to the bottom chord.
+  const up = overhang + 0.62 * (h.middle - overhang);
+  const down = overhang + 0.36 * (h.middle - overhang);
   const foot = { x: h.middle, y: edgeAt(h.bottomOver, h.middle) };
-  const brace = web(h, foot, { x: quarter, y: edgeAt(h.topUnder, quarter) }, d);
-  // The brace ends at the king post's side.
-  return [king, clipHalfPlane(brace, (q) => h.middle - d / 2 - q.x)];
+  const head = { x: up, y: edgeAt(h.topUnder, up) };
+  const inner = web(h, foot, head, d);
+  return [
+    king,
+    // The brace ends at the king post's side.
+    clipHalfPlane(inner, (q) => h.middle - d / 2 - q.x),
+    web(h, { x: down, y: edgeAt(h.bottomOver, down) }, head, d),
+  ];
 }
 
 export function trussPieces(m: Member, t: TrussShape, joints: readonly Joint[]): Piece[] {
