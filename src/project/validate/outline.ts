@@ -47,9 +47,9 @@ export function outlineIssues(p: readonly Vec2[], path: readonly PathSegment[]):
     const message = `corners ${same + 1} and ${((same + 1) % p.length) + 1} of this outline are one point`;
     return [fault('outline-repeats', path, message, 'each corner once; the last joins the first by itself')];
   }
-  if (area(p) < LEAST_AREA)
-    return [fault('outline-empty', path, 'this outline encloses nothing', 'three corners or more, not in one line')];
   const cross = crossing(p);
+  if (!cross && area(p) < LEAST_AREA)
+    return [fault('outline-empty', path, 'this outline encloses nothing', 'three corners or more, not in one line')];
   if (!cross) return [];
   const message = `sides ${cross[0] + 1} and ${cross[1] + 1} of this outline cross`;
   return [fault('outline-crosses', path, message, 'corners in order round the outline')];

@@ -1,0 +1,696 @@
+import { readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Issue } from '../base/issue.js';
+import { locate, projectJsonSchema, read } from './index.js';
+import { starter } from './starter/index.js';
+import { edit, errorsOf, placeOf, whole } from './testing.js';
+
+const root = resolve(import.meta.dirname, '../..');
+const EXAMPLES = ['01-gable-scissor-kept-slab', '02-shed-snow-two-storey'].map((n) => ({
+  name: n,
+  text: readFileSync(join(root, 'examples', n, 'project.json'), 'utf8'),
+}));
+
+describe('the examples', () => {
+  for (const { name, text } of EXAMPLES) {
+    it(`${name} reads without an error`, () => {
+      const r = read(text);
+      expect(r.issues.filter((i) => i.severity !== 'note')).toEqual([]);
+      expect(r.value?.questions).toEqual([]);
+    });
+  }
+});
+
+describe('what is read', () => {
+  it('arrives in base units, each choice resolved', () => {
+    let text = edit(
+      '"speed": "unknown"',
+      '"speed": { "value": "100 mph", "from": "county sheet" }',
+      starter('gable-attached'),
+    );
+    text = edit('"elevation": "0 ft"', '"elevation": "1150 ft"', text);
+    text = edit('"coverageLimit": "unknown"', '"coverageLimit": { "value": "40 %", "from": "counter" }', text);
+    text = edit('"left": "unknown"', '"left": { "value": "2.286 m", "from": "counter" }', text);
+    const p = read(text).value!;
+    expect(p.basis.wind.speed).toEqual({ value: 100, state: 'given', from: 'county sheet', path: '/basis/wind/speed' });
+    expect(p.basis.wind.elevation).toBe(13800);
+    expect(p.basis.zoning.coverageLimit.value).toBeCloseTo(0.4, 12);
+    expect(p.basis.zoning.setbacks.left.value).toBeCloseTo(90, 9);
+    expect(p.basis.codes).toEqual({
+      id: '2018',
+      residential: 'IRC 2018',
+      building: 'IBC 2018',
+      loads: '7-16',
+      wood: 'NDS 2018',
+      concrete: 'ACI 318-14',
+    });
+    expect(p.lot.courses.map((c) => c.azimuth)).toEqual([Math.PI / 2, 0, 1.5 * Math.PI, Math.PI]);
+    expect(p.house.walls[0]).toMatchObject({
+      name: 'rear',
+      start: { x: -264, y: 0 },
+      end: { x: 264, y: 0 },
+      plate: 97,
+      stories: 1,
+    });
+    expect(p.house.walls[3]!.end).toEqual({ x: -264, y: 0 });
+    expect(p.house.openings.map((o) => o.wall)).toEqual([0, 0, 2]);
+    expect(p.patio.slabs[0]!.fall).toBeCloseTo(0.25 / 12, 12);
+    const roof = p.cover.roofs[0]!;
+    expect(roof.pitch).toBeCloseTo(Math.atan(4 / 12), 12);
+    expect(roof.pitchText).toBe('4/12');
+    expect(roof.framing).toMatchObject({ kind: 'common-truss', weight: 6, heel: 5.5, spacing: 24, bottomPitch: 0 });
+    expect(p.cover.beams[1]!.posts[1]).toMatchObject({ mark: 'P4', at: 162, path: '/cover/beams/1/posts/1' });
+    expect(p.choices.sections.beam).toMatchObject({ kind: 'glulam', width: 5.5, depth: 12 });
+    expect(p.choices.footings.pier).toMatchObject({ kind: 'pier-on-pad', bottom: 48, fc: 3000 });
+    const shed = read(whole()).value!;
+    expect(shed.cover.roofs[0]).toMatchObject({ kind: 'shed', high: { ledger: 'L1' }, from: -119.25, highOverhang: 0 });
+    expect(shed.cover.ledgers[0]).toMatchObject({ mark: 'L1', wall: 0, from: -120, to: 120 });
+  });
+
+  it('code editions named one by one are the bundle they make', () => {
+    const codes =
+      '{ "residential": "2021", "building": "IBC 2021", "loads": "ASCE 7-16", "wood": "NDS 2018", "concrete": "318-19" }';
+    expect(read(edit('"codes": "2018"', `"codes": ${codes}`)).value!.basis.codes.id).toBe('2021');
+  });
+});
+
+describe('schema/project.v1.schema.json', () => {
+  it('is current; if not, run npx tsx scripts/schema.ts', () => {
+    const kept: unknown = JSON.parse(readFileSync(join(root, 'schema/project.v1.schema.json'), 'utf8'));
+    expect(kept).toEqual(JSON.parse(JSON.stringify(projectJsonSchema())));
+  });
+
+  it('describes every key, and gives an example of every leaf', () => {
+    const bare: string[] = [];
+    const walk = (node: unknown, path: string): void => {
+      if (typeof node !== 'object' || node === null) return;
+      const { properties } = node as { properties?: Record<string, Record<string, unknown>> };
+      for (const [key, v] of Object.entries(properties ?? {})) {
+        if (typeof v.description !== 'string') bare.push(`${path}/${key}: description`);
+        const leaf = ['string', 'number', 'integer', 'boolean'].includes(String(v.type));
+        if (leaf && !Array.isArray(v.examples) && v.const === undefined && key !== '$schema')
+          bare.push(`${path}/${key}: example`);
+      }
+      for (const [k, v] of Object.entries(node)) walk(v, `${path}/${k}`);
+    };
+    walk(projectJsonSchema(), '');
+    expect(bare).toEqual([]);
+  });
+});
+
+/** One slip in a whole file: its code, its path, and the text it must point at. */
+interface Slip {
+  readonly code: string;
+  readonly path: string;
+  readonly from: string;
+  readonly to: string;
+  /** Text in the damaged file where line and column must point. */
+  readonly at: string;
+  readonly nth?: number;
+  readonly expected: string | RegExp;
+  readonly found?: string;
+}
+
+const SLIPS: readonly Slip[] = [
+  {
+    code: 'missing',
+    path: '/basis/frost',
+    from: '    "frost": "unknown",\n',
+    to: '',
+    at: '"basis": {',
+    expected: /frost|value/,
+  },
+  { code: 'missing', path: '/choices', from: '"choices": {', to: '"choises": {', at: '{', expected: /"choices"/ },
+  {
+    code: 'unknown-key',
+    path: '/basis/wind/exposre',
+    from: '"exposure": "unknown"',
+    to: '"exposre": "unknown"',
+    at: '"exposre"',
+    expected: /did you mean "exposure"/,
+  },
+  {
+    code: 'unknown-key',
+    path: '/cover/roofs/0/framing/spacign',
+    from: '"kind": "rafter", "spacing"',
+    to: '"kind": "rafter", "spacign"',
+    at: '"spacign"',
+    expected: /did you mean "spacing"/,
+  },
+  {
+    code: 'unknown-key',
+    path: '/cover/beams/0/posts/0/footings',
+    from: '"footing": "pier"',
+    to: '"footings": "pier"',
+    at: '"footings": "pier"',
+    expected: /did you mean "footing"/,
+  },
+  {
+    code: 'unknown-key',
+    path: '/choises',
+    from: '"choices": {',
+    to: '"choises": {',
+    at: '"choises"',
+    expected: /did you mean "choices"/,
+  },
+  {
+    code: 'unknown-key',
+    path: '/basis/frost/source',
+    from: '"frost": "unknown"',
+    to: '"frost": { "value": "12 in", "source": "x" }',
+    at: '"source"',
+    expected: /"from"/,
+  },
+  {
+    code: 'wrong-type',
+    path: '/basis/frost',
+    from: '"frost": "unknown"',
+    to: '"frost": 12',
+    at: '12,\n    "soil"',
+    expected: /from 0" to 10'-0"/,
+    found: '12',
+  },
+  {
+    code: 'wrong-type',
+    path: '/lot/easements',
+    from: '"easements": []',
+    to: '"easements": {}',
+    at: '{},\n',
+    expected: /\[/,
+  },
+  {
+    code: 'wrong-type',
+    path: '/house/walls/0/start',
+    from: '["-22 ft", "0 ft"], "plate"',
+    to: '["-22 ft"], "plate"',
+    at: '["-22 ft"], "plate"',
+    expected: /\[/,
+  },
+  {
+    code: 'wrong-type',
+    path: '/job/date',
+    from: '2026-01-01',
+    to: '2026-02-30',
+    at: '"2026-02-30"',
+    expected: /year-month-day/,
+  },
+  {
+    code: 'bad-quantity',
+    path: '/cover/roofs/0/bearing',
+    from: '"9 ft 6 in"',
+    to: '"9 foots"',
+    at: '"9 foots"',
+    expected: /e\.g\./,
+    found: '"9 foots"',
+  },
+  {
+    code: 'bad-quantity',
+    path: '/house/walls/0/start/1',
+    from: '"-22 ft", "0 ft"',
+    to: '"-22 ft", "0"',
+    at: '"0"], "plate"',
+    expected: /unit/,
+  },
+  {
+    code: 'bad-quantity',
+    path: '/lot/outward',
+    from: '"outward": "N 00°00\'00\\" E"',
+    to: '"outward": "N 91° E"',
+    at: '"N 91° E"',
+    expected: /bearing/,
+  },
+  {
+    code: 'out-of-range',
+    path: '/basis/wind/speed/value',
+    from: '"speed": "unknown"',
+    to: '"speed": { "value": "250 mph", "from": "me" }',
+    at: '"250 mph"',
+    expected: /85 mph to 200 mph/,
+  },
+  {
+    code: 'out-of-range',
+    path: '/cover/roofs/0/pitch',
+    from: '"pitch": "2/12"',
+    to: '"pitch": "13/12"',
+    at: '"13/12"',
+    expected: /0\/12 to 12\/12/,
+  },
+  {
+    code: 'out-of-range',
+    path: '/cover/roofs/0/framing/spacing',
+    from: '"rafter", "spacing": "16 in"',
+    to: '"rafter", "spacing": "49 in"',
+    at: '"49 in"',
+    expected: /6" to 4'-0"/,
+  },
+  {
+    code: 'out-of-range',
+    path: '/patio/slabs/0/outline',
+    from: '[["-11 ft", "0 ft"], ["11 ft", "0 ft"], ["11 ft", "12 ft"], ["-11 ft", "12 ft"]]',
+    to: '[["-11 ft", "0 ft"], ["11 ft", "0 ft"]]',
+    at: '[["-11 ft", "0 ft"], ["11 ft", "0 ft"]]',
+    expected: /at least 3/,
+  },
+  {
+    code: 'not-one-of',
+    path: '/cover/roofs/0/finish/covering',
+    from: '"covering": "standing-seam-metal"',
+    to: '"covering": "standing-seem-metal"',
+    at: '"standing-seem-metal"',
+    expected: /did you mean "standing-seam-metal"/,
+  },
+  {
+    code: 'not-one-of',
+    path: '/cover/roofs/0/framing/kind',
+    from: '"kind": "rafter"',
+    to: '"kind": "rafters"',
+    at: '"rafters"',
+    expected: /did you mean "rafter"/,
+  },
+  {
+    code: 'not-one-of',
+    path: '/choices/sections/post/grade',
+    from: '"size": "6x6", "species": "Douglas Fir-Larch", "grade": "No. 1"',
+    to: '"size": "6x6", "species": "Douglas Fir-Larch", "grade": "No 1"',
+    at: '"No 1"',
+    expected: /did you mean "No. 1"/,
+  },
+  {
+    code: 'not-one-of',
+    path: '/choices/sections/post/size',
+    from: '"size": "6x6"',
+    to: '"size": "7x7"',
+    at: '"7x7"',
+    expected: /"6x6"/,
+  },
+  {
+    code: 'dangling-reference',
+    path: '/cover/beams/0/section',
+    from: '"section": "beam"',
+    to: '"section": "beem"',
+    at: '"beem"',
+    expected: /did you mean "beam"/,
+  },
+  {
+    code: 'dangling-reference',
+    path: '/cover/beams/0/posts/1/footing',
+    from: '"footing": "pier", "footingMark": "F2"',
+    to: '"footing": "constructor", "footingMark": "F2"',
+    at: '"constructor"',
+    expected: /"pier"/,
+  },
+  {
+    code: 'dangling-reference',
+    path: '/cover/ledgers/0/wall',
+    from: '"mark": "L1", "wall": "rear"',
+    to: '"mark": "L1", "wall": "reer"',
+    at: '"reer"',
+    expected: /did you mean "rear"/,
+  },
+  {
+    code: 'dangling-reference',
+    path: '/cover/roofs/0/low',
+    from: '"low": "B1"',
+    to: '"low": "B9"',
+    at: '"B9"',
+    expected: /"B1"/,
+  },
+  {
+    code: 'dangling-reference',
+    path: '/cover/roofs/0/high/ledger',
+    from: '{ "ledger": "L1" }',
+    to: '{ "ledger": "L7" }',
+    at: '"L7"',
+    expected: /"L1"/,
+  },
+  {
+    code: 'dangling-reference',
+    path: '/lot/street/course',
+    from: '"course": 0',
+    to: '"course": 4',
+    at: '4 },',
+    expected: /0 to 3/,
+  },
+  {
+    code: 'dangling-reference',
+    path: '/house/walls/0/build',
+    from: '"build": "lap"',
+    to: '"build": "lab"',
+    at: '"lab"',
+    expected: /did you mean "lap"/,
+  },
+  {
+    code: 'duplicate-mark',
+    path: '/cover/beams/0/posts/1/mark',
+    from: '"mark": "P2"',
+    to: '"mark": "P1"',
+    at: '"P1", "at": "10 ft"',
+    expected: /beams\/0\/posts\/0\/mark/,
+  },
+  {
+    code: 'duplicate-key',
+    path: '/job/units',
+    from: '"units": "us",',
+    to: '"units": "us", "units": "metric",',
+    at: '"units": "metric"',
+    expected: /once/,
+  },
+  {
+    code: 'unknown-key',
+    path: '/job/__proto__',
+    from: '"units": "us",',
+    to: '"units": "us", "__proto__": { "title": 1 },',
+    at: '"__proto__"',
+    expected: /another name/,
+  },
+  {
+    code: 'mixed-editions',
+    path: '/basis/codes/concrete',
+    from: '"codes": "2018"',
+    to: '"codes": { "residential": "2018", "building": "IBC 2018", "loads": "7-16", "wood": "2018", "concrete": "318-19" }',
+    at: '"318-19"',
+    expected: /318-14/,
+  },
+  {
+    code: 'unsupported-edition',
+    path: '/basis/codes',
+    from: '"codes": "2018"',
+    to: '"codes": "2012"',
+    at: '"2012"',
+    expected: /"2018", "2021"/,
+  },
+  {
+    code: 'unsupported-edition',
+    path: '/basis/codes/loads',
+    from: '"codes": "2018"',
+    to: '"codes": { "residential": "2018", "building": "2018", "loads": "7-22", "wood": "2018", "concrete": "318-14" }',
+    at: '"7-22"',
+    expected: /7-16/,
+  },
+  {
+    code: 'newer-version',
+    path: '/eavewright',
+    from: '"eavewright": 1',
+    to: '"eavewright": 2',
+    at: '2,\n',
+    expected: /later version/,
+  },
+  {
+    code: 'outline-crosses',
+    path: '/patio/slabs/0/outline',
+    from: '["11 ft", "12 ft"], ["-11 ft", "12 ft"]',
+    to: '["-11 ft", "12 ft"], ["11 ft", "12.5 ft"]',
+    at: '[["-11 ft", "0 ft"], ["11 ft", "0 ft"], ["-11 ft", "12 ft"]',
+    expected: /in order/,
+  },
+  {
+    code: 'outline-empty',
+    path: '/patio/slabs/0/outline',
+    from: '["11 ft", "12 ft"], ["-11 ft", "12 ft"]',
+    to: '["5 ft", "0 ft"]',
+    at: '[["-11 ft", "0 ft"], ["11 ft", "0 ft"], ["5 ft"',
+    expected: /not in one line/,
+  },
+  {
+    code: 'outline-repeats',
+    path: '/patio/slabs/0/outline',
+    from: '["-11 ft", "12 ft"]]',
+    to: '["-11 ft", "0 ft"]]',
+    at: '[["-11 ft", "0 ft"], ["11 ft", "0 ft"], ["11 ft", "12 ft"], ["-11 ft", "0 ft"]]',
+    expected: /once/,
+  },
+  {
+    code: 'opening-outside-wall',
+    path: '/house/openings/0/offset',
+    from: '"offset": "19 ft"',
+    to: '"offset": "39 ft"',
+    at: '"39 ft"',
+    expected: /at most 44'-0"/,
+  },
+  {
+    code: 'opening-outside-wall',
+    path: '/house/openings/1/head',
+    from: '"sill": "3 ft", "head": "6 ft 8 in"',
+    to: '"sill": "3 ft", "head": "18 ft 3 in"',
+    at: '"18 ft 3 in"',
+    expected: /18'-2"/,
+  },
+  {
+    code: 'openings-overlap',
+    path: '/house/openings/1',
+    from: '"offset": "6 ft"',
+    to: '"offset": "16 ft"',
+    at: '{ "mark": "W1"',
+    expected: /apart/,
+  },
+  {
+    code: 'contradiction',
+    path: '/house/openings/1/head',
+    from: '"sill": "3 ft", "head": "6 ft 8 in"',
+    to: '"sill": "3 ft", "head": "2 ft"',
+    at: '"2 ft", "room"',
+    expected: /3'-0"/,
+  },
+  {
+    code: 'post-off-beam',
+    path: '/cover/beams/0/posts/2/at',
+    from: '"at": "19 ft 6 in"',
+    to: '"at": "20 ft 6 in"',
+    at: '"20 ft 6 in"',
+    expected: /20'-0"/,
+  },
+  {
+    code: 'posts-order',
+    path: '/cover/beams/0/posts/1/at',
+    from: '"at": "10 ft"',
+    to: '"at": "6 in"',
+    at: '"6 in", "section": "post", "footing": "pier", "footingMark": "F2"',
+    expected: /more than 6"/,
+  },
+  {
+    code: 'splice-off-post',
+    path: '/cover/beams/0/splices/0',
+    from: '"section": "beam",',
+    to: '"section": "beam", "splices": ["9 ft"],',
+    at: '"9 ft"]',
+    expected: /10'-0" \(P2\)/,
+  },
+  {
+    code: 'beams-not-parallel',
+    path: '/cover/roofs/0/low',
+    from: '"to": ["10 ft", "10 ft 6 in"]',
+    to: '"to": ["10 ft", "11 ft"]',
+    at: '"B1", "from": "-9',
+    expected: /along x/,
+  },
+  {
+    code: 'frame-off-bearing',
+    path: '/cover/roofs/0/to',
+    from: '"to": "9 ft 11-1/4 in"',
+    to: '"to": "10 ft 2 in"',
+    at: '"10 ft 2 in"',
+    expected: /within B1/,
+  },
+  {
+    code: 'ledger-off-wall',
+    path: '/cover/ledgers/0/from',
+    from: '"wall": "rear", "from": "-10 ft"',
+    to: '"wall": "rear", "from": "-23 ft"',
+    at: '"-23 ft"',
+    expected: /-22'-0"/,
+  },
+  {
+    code: 'ledger-wall-direction',
+    path: '/cover/ledgers/0/wall',
+    from: '"mark": "L1", "wall": "rear"',
+    to: '"mark": "L1", "wall": "left"',
+    at: '"left", "from"',
+    expected: /patio/,
+  },
+  {
+    code: 'contradiction',
+    path: '/cover/lateral/x',
+    from: '"attached"',
+    to: '"free-standing"',
+    at: '"house", "y"',
+    expected: /knee-braces/,
+  },
+  {
+    code: 'contradiction',
+    path: '/choices/footings/pier/diameter',
+    from: '"diameter": "16 in"',
+    to: '"diameter": "40 in"',
+    at: '"40 in"',
+    expected: /3'-0"/,
+  },
+  {
+    code: 'missing',
+    path: '/basis/zoning/setbacks/street-side',
+    from: '"yard": "right"',
+    to: '"yard": "street-side"',
+    at: '"setbacks"',
+    expected: /15 ft/,
+  },
+];
+
+describe('one slip gives its code, place and remedy', () => {
+  for (const s of SLIPS) {
+    it(`${s.code} at ${s.path}`, () => {
+      const text = edit(s.from, s.to);
+      const hit = errorsOf(text).find((i) => i.code === s.code && i.path === s.path);
+      expect(hit, JSON.stringify(errorsOf(text), null, 1)).toBeDefined();
+      expect({ line: hit!.line, column: hit!.column }).toEqual(placeOf(text, s.at, s.nth));
+      expect(hit!.expected).toMatch(s.expected);
+      if (s.found !== undefined) expect(hit!.found).toBe(s.found);
+      expect(read(text).value).toBeUndefined();
+    });
+  }
+});
+
+describe('gable beams', () => {
+  const gable = starter('gable-attached');
+  const slip = (from: string, to: string): readonly Issue[] => errorsOf(edit(from, to, gable));
+  it('take marks as written', () => expect(read(gable).value!.cover.roofs[0]).toMatchObject({ beams: ['B1', 'B2'] }));
+  it('named right before left', () =>
+    expect(slip('"beams": ["B1", "B2"]', '"beams": ["B2", "B1"]')).toMatchObject([
+      {
+        code: 'beams-order',
+        path: '/cover/roofs/0/beams',
+        expected: '["B1", "B2"]',
+        ...placeOf(gable, '["B1", "B2"]'),
+      },
+    ]));
+  it('of unequal extent', () =>
+    expect(slip('"from": ["9 ft", "0 ft 6 in"]', '"from": ["9 ft", "0 ft 8 in"]')).toMatchObject([
+      { code: 'beams-unequal', ...placeOf(gable, '["B1", "B2"]') },
+    ]));
+  it('skew to the ridge', () =>
+    expect(slip('"to": ["9 ft", "14 ft 6 in"]', '"to": ["9 ft 6 in", "14 ft 6 in"]')).toMatchObject([
+      { code: 'beams-not-parallel', path: '/cover/roofs/0/beams/1', ...placeOf(gable, '"B2"], "ridge"') },
+    ]));
+  it('one beam twice', () =>
+    expect(slip('"beams": ["B1", "B2"]', '"beams": ["B1", "B1"]')).toMatchObject([{ code: 'contradiction' }]));
+  it('frames past the beams', () =>
+    expect(slip('"to": "14 ft 3 in"', '"to": "15 ft 9 in"').map((i) => i.code)).toEqual([
+      'frame-off-bearing',
+      'frame-off-bearing',
+    ]));
+  it('a bottom chord as steep as the roof', () =>
+    expect(slip('"kind": "common-truss",', '"kind": "scissor-truss", "bottomPitch": "4/12",')).toMatchObject([
+      { code: 'contradiction', path: '/cover/roofs/0/framing/bottomPitch' },
+    ]));
+});
+
+describe('walls', () => {
+  it('counter-clockwise are told so, at the list', () => {
+    let text = edit('"start": ["22 ft", "0 ft"]', '"start": ["-22 ft", "-30 ft"]');
+    text = edit('"start": ["-22 ft", "-30 ft"]', '"start": ["22 ft", "0 ft"]', text, 2);
+    expect(errorsOf(text).find((i) => i.code === 'walls-order')).toMatchObject({
+      path: '/house/walls',
+      ...placeOf(text, '[\n      { "name": "rear"'),
+    });
+  });
+});
+
+describe('what is not a project', () => {
+  it('another object, a list, an empty text', () => {
+    expect(errorsOf('{ "name": "x" }')).toMatchObject([{ code: 'not-a-project', path: '', line: 1, column: 1 }]);
+    expect(errorsOf('\n  [1, 2]')).toMatchObject([{ code: 'not-a-project', line: 2, column: 3 }]);
+    expect(errorsOf('')).toMatchObject([{ code: 'syntax', line: 1, column: 1 }]);
+    expect(errorsOf('{ "eavewright": "1" }')).toMatchObject([
+      { code: 'wrong-type', path: '/eavewright', line: 1, column: 17 },
+    ]);
+  });
+});
+
+describe('all problems at once', () => {
+  it('slips in several parts and of several sorts are reported together, in file order', () => {
+    let text = edit('"frost": "unknown"', '"frost": 12');
+    text = edit('"section": "beam"', '"section": "beem"', text);
+    text = edit('"mark": "P2"', '"mark": "P1"', text);
+    text = edit('"pitch": "2/12"', '"pitch": "steep"', text);
+    text = edit('"service": "dry" },\n      "post"', '"servise": "dry" },\n      "post"', text);
+    text = edit('"kind": "glulam"', '"plies": 1, "kind": "glulam"', text);
+    const codes = errorsOf(text).map((i) => i.code);
+    expect(codes).toEqual([
+      'wrong-type',
+      'dangling-reference',
+      'duplicate-mark',
+      'bad-quantity',
+      'missing',
+      'unknown-key',
+      'unknown-key',
+    ]);
+    const lines = errorsOf(text).map((i) => i.line!);
+    expect(lines).toEqual([...lines].sort((a, b) => a - b));
+    for (const i of errorsOf(text)) expect(i.message).toMatch(/^.*[.!?]$/);
+  });
+});
+
+describe('answers of the office', () => {
+  const read1 = (to: string) => read(edit('"frost": "unknown"', `"frost": ${to}`));
+  it('unknown becomes a placeholder and a question', () => {
+    const p = read(whole()).value!;
+    expect(p.basis.frost).toEqual({ value: 48, state: 'unknown', from: '', path: '/basis/frost' });
+    expect(p.questions.find((q) => q.path === '/basis/frost')).toEqual({
+      path: '/basis/frost',
+      text: 'What is the frost depth here?',
+      meanwhile: '48 in',
+    });
+    expect(p.basis.zoning.setbacks['street-side'].state).toBe('assumed');
+    expect(read1('{ "value": "unknown", "from": "" }').value!.basis.frost.state).toBe('unknown');
+  });
+  it('a bare value is taken, with a note that it has no source', () => {
+    const r = read1('"30 in"');
+    expect(r.value!.basis.frost).toEqual({ value: 30, state: 'given', from: '', path: '/basis/frost' });
+    expect(r.issues).toMatchObject([
+      {
+        code: 'no-source',
+        severity: 'note',
+        path: '/basis/frost',
+        ...placeOf(edit('"frost": "unknown"', '"frost": "30 in"'), '"30 in"'),
+      },
+    ]);
+  });
+  it('with a source it is simply given', () =>
+    expect(read1('{ "value": "30 in", "from": "counter" }').issues).toEqual([]));
+  it('zero frost is an answer', () =>
+    expect(read1('{ "value": "0 in", "from": "counter" }').value!.basis.frost.value).toBe(0));
+});
+
+describe('what may be left out is listed as an assumption', () => {
+  const CASES: readonly (readonly [string, string, string])[] = [
+    ['      "elevation": "0 ft",\n', '/basis/wind/elevation', 'sea level'],
+    ['"headroom": "6 ft 8 in"', '/basis/zoning/headroom', '6\'-8"'],
+    ['"standoff": "1 in",', '/choices/standoff', '1"'],
+    ['"deflection": { "live": 360, "total": 240 },', '/choices/deflection', 'L/360'],
+  ];
+  for (const [piece, path, says] of CASES) {
+    it(path, () => {
+      const r = read(edit(piece, ''));
+      expect(r.issues).toEqual([]);
+      expect(r.value!.assumptions.some((a) => a.path === path && a.text.includes(says))).toBe(true);
+    });
+  }
+});
+
+describe('locate', () => {
+  it('finds the value, or its nearest ancestor, and keeps a place that is known', () => {
+    const text = whole();
+    const at = (path: string): Issue => ({ code: 'x', severity: 'error', path, message: '' });
+    const [a, b, c, d] = locate(text, [
+      at('/cover/beams/0/posts/1/at'),
+      at('/cover/beams/0/posts/9/at'),
+      { ...at('/job'), line: 7, column: 7 },
+      at(''),
+    ]);
+    expect({ line: a!.line, column: a!.column }).toEqual(placeOf(text, '"10 ft", "section"'));
+    expect(a!.found).toBe('"10 ft"');
+    expect({ line: b!.line, column: b!.column }).toEqual(placeOf(text, '"posts"'));
+    expect(c).toMatchObject({ line: 7, column: 7 });
+    expect(d).toMatchObject({ line: 1, column: 1 });
+  });
+  it('leaves issues alone when the text cannot be read', () =>
+    expect(locate('{', [{ code: 'x', severity: 'error', path: '/a', message: '' }])[0]!.line).toBeUndefined());
+});
