@@ -7,13 +7,13 @@ import { CHECKS } from './registry.js';
 
 export const resultId = (check: string, subject: string): string => `${check}:${subject}`;
 
-const isFinite = (f: Finding): boolean =>
+const allFinite = (f: Finding): boolean =>
   Number.isFinite(f.demand) && Number.isFinite(f.capacity) && Number.isFinite(f.ratio);
 
 function runOne(check: Check, subject: Subject, ctx: CheckContext, mandatory: boolean): CheckResult {
   let finding = check.run(subject, ctx);
   // A result that is no number decides nothing; it must never pass for an answer.
-  if (!isFinite(finding)) finding = notEvaluated(finding.clause, 'no finite number came out of this check');
+  if (!allFinite(finding)) finding = notEvaluated(finding.clause, 'no finite number came out of this check');
   return {
     id: resultId(check.id, subject.id),
     check: check.id,
