@@ -15,6 +15,8 @@ const CAUTIONS = [
 
 const state = <T>(v: Office<T>): string => (v.state === 'given' ? v.from || 'given, source not stated' : v.state === 'assumed' ? 'assumed' : 'UNKNOWN: placeholder');
 
+const COMPUTED = new Set(['Lr', 'pf', 'ps', 'qh', 'h']);
+
 /** Design criteria a reviewer looks for, each with where it came from. */
 function criteria(ctx: SheetContext): TableRow[] {
   const { basis, job } = ctx.input.project;
@@ -32,10 +34,10 @@ function criteria(ctx: SheetContext): TableRow[] {
     row('Soil bearing', basis.soil.bearing, formatPsf(basis.soil.bearing.value, u)),
     ...basis.criteria.map((c): TableRow => row(c.label, c.value, c.value.value)),
   ];
-  const seen = new Set(['Roof live load', 'Wind speed, 3 s gust']);
+  // Of the computed basis only what a reviewer compares with the office's own table; the rest is on the calculation sheets.
   const extra = ctx.input.loads.basis.rows
-    .filter((r) => !seen.has(r.meaning))
-    .map((r): TableRow => [`${r.meaning} (${r.symbol})`, `${formatNumber(r.value, 3, { trim: true })} ${r.unit}`, `${r.clause}${r.provenance === 'memory' ? '; recalled from memory: confirm' : ''}`]);
+    .filter((r) => COMPUTED.has(r.symbol))
+    .map((r): TableRow => [`${r.meaning} (${r.symbol})`, `${formatNumber(r.value, 2, { trim: true })} ${r.unit}`, `${r.clause}${r.provenance === 'memory' ? '; recalled from memory: confirm' : ''}`]);
   return [...own, ...extra];
 }
 

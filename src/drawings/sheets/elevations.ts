@@ -1,11 +1,10 @@
 import type { Vec2 } from '../../base/vec.js';
-import { dimString, levelMark, noteColumn, slopeTriangle } from '../annotate/index.js';
+import { levelMark, slopeTriangle } from '../annotate/index.js';
 import type { Primitive, Rect } from '../ir/index.js';
-import { toPaper } from '../ir/index.js';
 import { CAMERAS, type CameraName, see } from '../views/camera.js';
 import { picture } from '../views/picture.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
-import { type PlacedView, PLAN_SCALES, placeView, scaleFor } from './parts.js';
+import { dims, type PlacedView, PLAN_SCALES, placeView, scaleFor } from './parts.js';
 
 interface View {
   readonly camera: CameraName;
@@ -17,7 +16,7 @@ const VIEWS: readonly View[] = [
   { camera: 'rear', title: 'Rear elevation, seen from the yard' },
   { camera: 'right', title: 'Right side elevation' },
   { camera: 'left', title: 'Left side elevation' },
-  { camera: 'front', title: 'Front elevation' },
+  { camera: 'front', title: 'Front elevation, no change' },
 ];
 
 interface Level {
@@ -57,7 +56,6 @@ function ground(ctx: SheetContext, camera: CameraName, bounds: Rect): Primitive[
     const level = camera === 'rear' ? z(Math.max(0, ...ctx.input.structure.roofs.map((r) => r.max.y))) : grade.z0;
     return [{ kind: 'line', layer: 'C-TOPO', pen: 'profile', a: { x: bounds.x - 12, y: level }, b: { x: bounds.x + bounds.w + 12, y: level } }];
   }
-  const far = see(c, { x: 0, y: y1, z: 0 }).a;
   const points = [y0, 0, y1].map((y) => ({ x: see(c, { x: 0, y, z: 0 }).a, y: z(y) }));
   const lo = bounds.x - 12;
   const hi = bounds.x + bounds.w + 12;
@@ -71,42 +69,28 @@ function ground(ctx: SheetContext, camera: CameraName, bounds: Rect): Primitive[
   };
   const mid = see(c, { x: 0, y: 0, z: 0 }).a;
   const stops = [lo, ...(mid > lo && mid < hi ? [mid] : []), hi];
-  void far;
   return [{ kind: 'polyline', layer: 'C-TOPO', pen: 'profile', points: stops.map((x) => ({ x, y: line(x) })) }];
 }
 
-/** The part of a picture worth its paper: the cover and the house round it, not the far end of a long house. */
-function frameOf(ctx: SheetContext, camera: CameraName, bounds: Rect): Rect {
-  if (camera === 'rear' || camera === 'front') return bounds;
-  const c = CAMERAS[camera];
-  const roof = ctx.input.structure.roofs;
-  const ys = roof.flatMap((r) => [r.min.y, r.max.y]);
-  const yard = see(c, { x: 0, y: Math.max(...ys) + 24, z: 0 }).a;
-  const house = see(c, { x: 0, y: Math.max(-264, ...ctx.input.project.house.walls.map((w) => 0 * w.start.y - 264)), z: 0 }).a;
-  const x0 = Math.max(bounds.x, Math.min(yard, house));
-  const x1 = Math.min(bounds.x + bounds.w, Math.max(yard, house));
-  return { x: x0, y: bounds.y, w: x1 - x0, h: bounds.h };
-}
-
-function drawView(ctx: SheetContext, view: View, box: Rect, number: string, common?: number): PlacedView {
+function drawView(ctx: SheetContext, view: View, box: Rect, number: string): PlacedView {
   const { style, len } = ctx;
   const h = style.note;
   const { structure, project } = ctx.input;
   const camera = CAMERAS[view.camera];
   const pic = picture(ctx.pieces, camera, { layers: { fresh: 'A-ELEV', existing: 'A-ELEV-EXST' } });
-  const frame = frameOf(ctx, view.camera, pic.bounds);
-  const margin = { x: h * 17, y: h * 4 };
-  const scale = scaleFor(ctx, frame, box, margin, common === undefined ? PLAN_SCALES : PLAN_SCALES.slice(common));
+  const frame = pic.bounds;
+  const scale = scaleFor(ctx, frame, box, { x: h * 14, y: h * 2 }, PLAN_SCALES);
+  // Nothing new is seen from the front: heights of the new work belong to the views that show it.
+  const shows = view.camera !== 'front';
   const over: Primitive[] = [];
-  const shown = thin(levels(ctx), (h * 4.4) / scale.ratio);
+  const shown = thin(levels(ctx).filter((l) => shows || l.z <= 0), (h * 4.4) / scale.ratio);
   for (const l of shown) {
     over.push(levelMark({ at: { x: frame.x + frame.w + 6, y: l.z }, side: 'right', name: l.name, value: len(l.z), layer: 'A-ANNO-DIMS', style }));
   }
   const zs = [structure.grade.z0, project.cover.roofs[0]!.bearing, structure.roofs[0]!.highestPoint];
-  const dims = dimString({ side: 'left', datum: frame.x, scale: scale.ratio, layer: 'A-ANNO-DIMS', style, tiers: [{ stations: zs }, { stations: [zs[0]!, zs[2]!] }] });
-  over.push(...dims.items);
+  if (shows) over.push(...dims(ctx, { side: 'left', datum: frame.x, scale: scale.ratio, layer: 'A-ANNO-DIMS', tiers: [{ stations: zs }, { stations: [zs[0]!, zs[2]!] }] }).items);
   // Slope triangles on roofs whose fall is seen square on.
-  for (const s of structure.surfaces) {
+  for (const s of shows ? structure.surfaces : []) {
     const fall = s.downhill.x * camera.right.x + s.downhill.y * camera.right.y;
     if (Math.abs(fall) < 0.99) continue;
     const roof = project.cover.roofs.find((r) => r.mark === s.roof)!;
@@ -116,9 +100,7 @@ function drawView(ctx: SheetContext, view: View, box: Rect, number: string, comm
     const at: Vec2 = { x: p.a, y: p.b + (h * 4.5) / scale.ratio };
     over.push(slopeTriangle({ at, rise, ratio: Math.tan(s.slope), up: fall > 0 ? 'left' : 'right', layer: 'A-ANNO-SYMB', style, path: `${roof.path}/pitch` }));
   }
-  const window = { x: frame.x - 14, y: frame.y - 4, w: frame.w + 28, h: frame.h + 8 };
-  const placed = placeView(ctx, { box, model: frame, scale, number, title: view.title, items: [...pic.items, ...ground(ctx, view.camera, frame)], over });
-  return { ...placed, viewport: { ...placed.viewport, window } };
+  return placeView(ctx, { box, model: frame, scale, number, title: view.title, items: [...pic.items, ...ground(ctx, view.camera, frame)], over });
 }
 
 function draw(ctx: SheetContext): SheetBody[] {
@@ -153,8 +135,6 @@ function draw(ctx: SheetContext): SheetBody[] {
     }
     bodies.push({ title: bodies.length === 0 ? 'Elevations' : 'Elevations, continued', scaleNote: 'As noted', viewports: placed.map((p) => p.viewport), items });
   }
-  void noteColumn;
-  void toPaper;
   return bodies;
 }
 

@@ -1,18 +1,8 @@
-import type { Vec2 } from '../../base/vec.js';
-import type { Structure } from '../../structure/model.js';
-import { dimString, measure, tag, type TableRow, textBlock } from '../annotate/index.js';
+import { measure, tag, type TableRow, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
-import { northOnPlan, PLAN_SCALES, placeView, scaleFor, withSideColumn } from './parts.js';
-import { housePlan, planExtents, slabPlan } from './plan-base.js';
-
-const unique = (values: readonly number[]): number[] =>
-  [...values].sort((a, b) => a - b).filter((v, i, all) => i === 0 || Math.abs(v - all[i - 1]!) > 1e-6);
-
-/** Nearest wall corners left and right of the footings on the wall they face: where a tape can be hooked. */
-function houseCorners(structure: Structure): readonly Vec2[] {
-  return structure.walls.map((w) => w.start).filter((p) => Math.abs(p.y) < 1);
-}
+import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
+import { houseCorners, housePlan, planExtents, slabPlan } from './plan-base.js';
 
 function draw(ctx: SheetContext): SheetBody[] {
   const { structure, lot } = ctx.input;
@@ -47,15 +37,26 @@ function draw(ctx: SheetContext): SheetBody[] {
     if (post) over.push(tag({ kind: 'post', text: post.mark, at: f.at, off: { x: sx * (half * scale.ratio + h * 3), y: -dy }, layer: 'S-ANNO-SYMB', style, path: post.path }));
   }
   const corners = houseCorners(structure).map((c) => c.x);
-  const left = model.x;
-  const top = model.y + model.h;
-  // Offsets from the house face run up the left side; spacings along the yard; the base line ties them to a house corner.
-  const across = dimString({ side: 'left', datum: left, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: [0, ...ys] }, { stations: [0, Math.max(...ys)] }] });
-  const along = dimString({ side: 'above', datum: top, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: xs }, ...(xs.length > 2 ? [{ stations: [xs[0]!, xs.at(-1)!] }] : [])] });
-  const right = dimString({ side: 'right', datum: model.x + model.w, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: [0, ...unique(structure.footings.filter((f) => Math.abs(f.at.x - xs.at(-1)!) < 1e-6).map((f) => f.at.y))] }] });
-  over.push(...across.items, ...along.items, ...right.items);
   const lefts = corners.filter((c) => c <= xs[0]! + 1e-6);
   const home = lefts.length > 0 ? Math.max(...lefts) : xs[0]!;
+  const slabs = structure.slabs.flatMap((p) => p.outline);
+  const leftEdge = Math.min(...xs, ...slabs.map((p) => p.x));
+  const rightEdge = Math.max(...xs, ...slabs.map((p) => p.x));
+  // Offsets from the house face run up both sides, since opposite sides must match; spacings run along the yard; the
+  // string below ties them to the house corners.
+  const onLine = (x: number): number[] => unique(structure.footings.filter((f) => Math.abs(f.at.x - x) < 1e-6).map((f) => f.at.y));
+  const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
+  over.push(
+    ...dims(ctx, { ...common, side: 'left', datum: leftEdge, tiers: [{ stations: [0, ...onLine(xs[0]!)] }, { stations: [0, Math.max(...ys)] }] }).items,
+    ...dims(ctx, { ...common, side: 'right', datum: rightEdge, tiers: [{ stations: [0, ...onLine(xs.at(-1)!)] }, { stations: [0, Math.max(...ys)] }] }).items,
+    ...dims(ctx, { ...common, side: 'above', datum: model.y + model.h, tiers: [{ stations: xs }, { stations: [xs[0]!, xs.at(-1)!] }] }).items,
+    ...dims(ctx, { ...common, side: 'below', datum: model.y, tiers: [{ stations: unique([...corners, ...xs]) }] }).items,
+  );
+  over.push(
+    ...structure.joints
+      .filter((j, i, all) => j.kind === 'post-to-footing' && all.findIndex((o) => o.mark === j.mark) === i)
+      .map((j) => tag({ kind: 'joint', text: j.mark, at: { x: j.at.x, y: j.at.y }, off: { x: (j.at.x <= model.x + model.w / 2 ? -1 : 1) * h * 6.5, y: -h * 5 }, layer: 'S-ANNO-SYMB', style, path: j.path })),
+  );
   const diagonals: Primitive[] = [];
   const rowsOf = (y: number) => structure.footings.filter((f) => Math.abs(f.at.y - y) < 1e-6).sort((a, b) => a.at.x - b.at.x);
   const first = rowsOf(ys[0]!);

@@ -1,14 +1,11 @@
 /** Column and beam plan, and roof framing plan: the same background, one shows what carries, the other what is carried. */
 import type { Vec2 } from '../../base/vec.js';
 import type { Member, Structure } from '../../structure/model.js';
-import { dimString, measure, sectionMark, slopeArrow, spread, type TableRow, tag, type TagKind, textBlock } from '../annotate/index.js';
+import { measure, sectionMark, slopeArrow, spread, type TableRow, tag, type TagKind, textBlock } from '../annotate/index.js';
 import type { LayerName, PenName, Primitive } from '../ir/index.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
-import { northOnPlan, PLAN_SCALES, placeView, scaleFor, withSideColumn } from './parts.js';
+import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { housePlan, planExtents, slabPlan } from './plan-base.js';
-
-const unique = (values: readonly number[]): number[] =>
-  [...values].sort((a, b) => a - b).filter((v, i, all) => i === 0 || Math.abs(v - all[i - 1]!) > 1e-6);
 
 /** Plan outline of a straight member: its axis widened by half its width each side. */
 function outline(m: Member): Vec2[] {
@@ -62,7 +59,7 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   items.push(...beams.map((m) => bar(m, 'S-BEAM', 'new')), ...posts(structure));
   const mid = { x: model.x + model.w / 2, y: model.y + model.h / 2 };
   for (const m of beams) {
-    const at = { x: (m.start.x + m.end.x) / 2, y: (m.start.y + m.end.y) / 2 };
+    const at = { x: m.start.x + 0.38 * (m.end.x - m.start.x), y: m.start.y + 0.38 * (m.end.y - m.start.y) };
     const runsAlongY = Math.abs(m.end.y - m.start.y) > Math.abs(m.end.x - m.start.x);
     const off = runsAlongY ? { x: at.x < mid.x ? h * 5 : -h * 5, y: 0 } : { x: 0, y: at.y < mid.y ? h * 3.5 : -h * 3.5 };
     over.push(tag({ kind: 'beam', text: m.mark, at, off, layer: 'S-ANNO-SYMB', style, path: m.path }));
@@ -70,16 +67,21 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   for (const m of structure.members.filter((p) => p.role === 'post')) {
     over.push(tag({ kind: 'post', text: m.mark, at: { x: m.start.x, y: m.start.y }, off: { x: m.start.x < mid.x ? -h * 3.4 : h * 3.4, y: h * 2.6 }, layer: 'S-ANNO-SYMB', style, path: m.path }));
   }
-  over.push(...jointTags(ctx, ['beam-to-post', 'beam-splice', 'ledger-to-house', 'post-to-footing'], { x: h * 4.5, y: -h * 4.2 }));
-  const ends = unique(beams.flatMap((m) => [m.start.x, m.end.x]));
-  const px = unique(structure.members.filter((m) => m.role === 'post').map((m) => m.start.x));
-  const py = unique(structure.members.filter((m) => m.role === 'post').map((m) => m.start.y));
+  over.push(...jointTags(ctx, ['beam-to-post', 'beam-splice'], { x: h * 4.5, y: -h * 4.2 }));
+  over.push(...jointTags(ctx, ['ledger-to-house'], { x: h * 3, y: -h * 6 }));
+  const posted = structure.members.filter((m) => m.role === 'post');
+  const px = unique(posted.map((m) => m.start.x));
+  const py = unique(posted.map((m) => m.start.y));
   const bx = unique(beams.flatMap((m) => [m.start.x, m.end.x]));
-  const by = unique([0, ...beams.flatMap((m) => [m.start.y, m.end.y])]);
-  const above = dimString({ side: 'above', datum: model.y + model.h, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: unique([...px, ...bx]) }, { stations: [ends[0]!, ends.at(-1)!] }].filter((t) => t.stations.length > 1) });
-  const leftSide = dimString({ side: 'left', datum: model.x, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: unique([0, ...py, ...by]) }, { stations: [0, Math.max(...by, ...py)] }].filter((t) => t.stations.length > 1) });
-  over.push(...above.items, ...leftSide.items);
-  const cut = sectionLine(structure, model.x, model.y, model.x + model.w, model.y + model.h);
+  const by = unique(beams.flatMap((m) => [m.start.y, m.end.y]));
+  const slabs = structure.slabs.flatMap((p) => p.outline.map((q) => q.x));
+  const datum = Math.min(...bx, ...slabs);
+  const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
+  const across = dims(ctx, { ...common, side: 'above', datum: model.y + model.h, tiers: [{ stations: unique([...px, ...bx]) }, { stations: [bx[0]!, bx.at(-1)!] }] });
+  const up = dims(ctx, { ...common, side: 'left', datum, tiers: [{ stations: unique([0, ...py, ...by]) }, { stations: [0, Math.max(...by, ...py)] }] });
+  over.push(...across.items, ...up.items);
+  const clear = (up.depth + h * 2) / scale.ratio;
+  const cut = sectionLine(structure, datum - clear, model.y, Math.max(...bx, ...slabs) + 24, model.y + model.h + (across.depth + h * 2) / scale.ratio);
   over.push(...sectionMark({ ...cut, number: '1', sheet: SHEET_IDS.sections, layer: 'A-ANNO-SYMB', style }));
   const view = placeView(ctx, { box: main, model, scale, number: '1', title: 'Column and beam plan', items, over, north: northOnPlan(lot.north) });
   const rows: TableRow[] = structure.members
@@ -115,26 +117,37 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   return [{ title: 'Column and beam plan', scaleNote: view.scale.label, viewports: [view.viewport], items: [...view.items, ...notes.items] }];
 }
 
-/** The section of A-301: square to the house through the middle of the cover for a shed, across the ridge for a gable. */
+/** Trace of the main section over a plan whose annotated extent is given. */
 export function sectionLine(structure: Structure, x0: number, y0: number, x1: number, y1: number): { a: Vec2; b: Vec2; look: 1 | -1 } {
   const cut = sectionPlane(structure);
-  return cut.across === 'x'
-    ? { a: { x: x0 - 18, y: cut.at }, b: { x: x1 + 18, y: cut.at }, look: -1 }
-    : { a: { x: cut.at, y: y0 }, b: { x: cut.at, y: y1 + 18 }, look: 1 };
+  return cut.across === 'x' ? { a: { x: x0, y: cut.at }, b: { x: x1, y: cut.at }, look: -1 } : { a: { x: cut.at, y: y0 }, b: { x: cut.at, y: y1 }, look: 1 };
 }
 
-/** Where the main section cuts: `across` is the axis along which the picture runs. */
+/**
+ * Where the main section cuts: through post centers, so that the whole load path from roof to soil lies in the cut. `across`
+ * is the axis along which the picture runs: across the ridge of a gable, square to the house for a shed.
+ */
 export function sectionPlane(structure: Structure): { readonly across: 'x' | 'y'; readonly at: number } {
   const r = structure.roofs[0]!;
   const pitched = structure.surfaces.filter((s) => s.roof === r.mark).length > 1;
   const across = pitched ? (r.ridgeAxis === 'y' ? 'x' : 'y') : 'y';
-  const framing = structure.members.filter((m) => m.roof === r.mark && (m.role === 'truss' || m.role === 'rafter'));
-  const coordinate = (m: Member) => (across === 'x' ? m.start.y : m.start.x);
-  const all = unique(framing.map(coordinate));
-  // Between two frames, so that the next one is seen whole beyond the cut.
-  const i = Math.max(0, Math.floor(all.length / 2) - 1);
-  const at = all.length > 1 ? (all[i]! + all[i + 1]!) / 2 + 0.5 : (all[0] ?? 0) + 3;
-  return { across, at };
+  const posts = structure.members.filter((m) => m.role === 'post').map((m) => (across === 'x' ? m.start.y : m.start.x));
+  if (posts.length === 0) return { across, at: across === 'x' ? (r.min.y + r.max.y) / 2 : (r.min.x + r.max.x) / 2 };
+  if (across === 'x') return { across, at: Math.max(...posts) };
+  const middle = (r.min.x + r.max.x) / 2;
+  return { across, at: posts.reduce((best, x) => (Math.abs(x - middle) < Math.abs(best - middle) - 1e-6 ? x : best)) };
+}
+
+/** Top edges shared by the two planes of a pitched roof. */
+function ridgeLines(structure: Structure): { readonly a: Vec2; readonly b: Vec2 }[] {
+  return structure.roofs.flatMap((r) => {
+    const s = structure.surfaces.filter((x) => x.roof === r.mark);
+    if (s.length < 2) return [];
+    const { origin, u, v, outline } = s[0]!;
+    const top = Math.max(...outline.map((p) => p.y));
+    const ends = outline.filter((p) => Math.abs(p.y - top) < 1e-6).map((p) => ({ x: origin.x + u.x * p.x + v.x * p.y, y: origin.y + u.y * p.x + v.y * p.y }));
+    return ends.length >= 2 ? [{ a: ends[0]!, b: ends[1]! }] : [];
+  });
 }
 
 const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = { truss: 'truss', 'gable-truss': 'truss', rafter: 'rafter', fascia: 'rafter' };
@@ -184,11 +197,19 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const roof = structure.roofs[0]!;
   const chain = alongX ? [roof.min.x, ...stations, roof.max.x] : [roof.min.y, ...stations, roof.max.y];
   const ends = alongX ? [roof.min.x, roof.max.x] : [roof.min.y, roof.max.y];
-  const long = dimString({ side: alongX ? 'above' : 'left', datum: alongX ? model.y + model.h : model.x, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: unique(chain) }, { stations: ends }] });
+  const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
+  const [side1, datum1] = alongX ? (['above', model.y + model.h] as const) : (['left', roof.min.x] as const);
+  const [side2, datum2] = alongX ? (['left', roof.min.x] as const) : (['above', model.y + model.h] as const);
   const beamAt = unique(structure.members.filter((m) => m.role === 'beam').map((m) => (alongX ? m.start.y : m.start.x)));
   const other = alongX ? [0, ...beamAt, roof.max.y] : [roof.min.x, ...beamAt, roof.max.x];
-  const short = dimString({ side: alongX ? 'left' : 'above', datum: alongX ? model.x : model.y + model.h, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: unique(other) }, { stations: [Math.min(...other), Math.max(...other)] }] });
-  over.push(...long.items, ...short.items);
+  over.push(
+    ...dims(ctx, { ...common, side: side1, datum: datum1, tiers: [{ stations: unique(chain) }, { stations: ends }] }).items,
+    ...dims(ctx, { ...common, side: side2, datum: datum2, tiers: [{ stations: unique(other) }, { stations: [Math.min(...other), Math.max(...other)] }] }).items,
+  );
+  for (const line of ridgeLines(structure)) {
+    items.push({ kind: 'line', layer: 'A-ROOF', pen: 'profile', a: line.a, b: line.b });
+    over.push({ kind: 'text', layer: 'A-ANNO-NOTE', at: { x: line.a.x + 0.86 * (line.b.x - line.a.x), y: line.a.y + 0.86 * (line.b.y - line.a.y) }, content: 'ridge', height: h, align: 'center', valign: 'middle', mask: true, angle: Math.abs(line.b.x - line.a.x) > Math.abs(line.b.y - line.a.y) ? 0 : Math.PI / 2 });
+  }
   const view = placeView(ctx, { box: main, model, scale, number: '1', title: 'Roof framing plan', items, over, north: northOnPlan(lot.north) });
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
   const rows: TableRow[] = [...marks, ...new Set(structure.members.filter((m) => m.role === 'fascia').map((m) => m.mark))].map((mark) => {

@@ -1,6 +1,6 @@
 /** Pieces that most sheets share: a framed view with title, bar scale and north; extents; keyed lists. */
 import type { Vec2 } from '../../base/vec.js';
-import { northArrow, scaleBar, viewTitle } from '../annotate/index.js';
+import { type DimString, type DimStringOptions, dimString, northArrow, scaleBar, viewTitle } from '../annotate/index.js';
 import { centeredViewport, chooseScale, type DrawingScale, type Primitive, type Rect, SCALES, type ScaleName, type Viewport } from '../ir/index.js';
 import type { SheetContext } from './contract.js';
 
@@ -79,3 +79,20 @@ export function withSideColumn(area: Rect, width: number, gutter: number): { rea
     side: { x: area.x + area.w - width, y: area.y, w: width, h: area.h },
   };
 }
+
+/** Dimension strings lettered as this set letters lengths; tiers that say nothing new are left out. */
+export function dims(ctx: SheetContext, o: Omit<DimStringOptions, 'style' | 'format'>): DimString {
+  const said = new Set<string>();
+  const tiers = o.tiers.filter((t) => {
+    const stations = [...new Set(t.stations.map((v) => Math.round(v * 64)))].sort((a, b) => a - b);
+    const key = stations.join();
+    if (stations.length < 2 || said.has(key)) return false;
+    said.add(key);
+    return true;
+  });
+  return dimString({ ...o, tiers, style: ctx.style, format: ctx.len });
+}
+
+/** Values in order, each once. */
+export const unique = (values: readonly number[]): number[] =>
+  [...values].sort((a, b) => a - b).filter((v, i, all) => i === 0 || Math.abs(v - all[i - 1]!) > 1e-6);

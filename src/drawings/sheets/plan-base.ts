@@ -67,12 +67,18 @@ export function slabPlan(structure: Structure): Primitive[] {
   );
 }
 
+/** Ends of the walls on the line y = 0, the one the cover faces. */
+export const houseCorners = (structure: Structure): readonly Vec2[] =>
+  structure.walls.flatMap((w) => [w.start, w.end]).filter((p) => Math.abs(p.y) < 1);
+
 /** Rectangle round cover, slabs and a strip of the house behind the wall. */
 export function planExtents(structure: Structure, behind: number): Rect {
   const points: Vec2[] = [
     ...structure.roofs.flatMap((r) => [r.min, r.max]),
     ...structure.slabs.flatMap((s) => s.outline),
     ...structure.footings.map((f) => f.at),
+    // The corners of the house wall faced by the cover: layout is measured from one of them.
+    ...houseCorners(structure),
   ];
   const e = extents(points);
   const y = Math.min(e.y, -behind);

@@ -2,13 +2,13 @@
 import { formatSlope } from '../../base/quantity/index.js';
 import type { Vec2 } from '../../base/vec.js';
 import type { Member, Piece } from '../../structure/model.js';
-import { type ColumnNote, dimString, levelMark, noteColumn, slopeTriangle, tag } from '../annotate/index.js';
+import { type ColumnNote, levelMark, noteColumn, slopeTriangle, tag } from '../annotate/index.js';
 import { type Primitive, type Rect, toPaper } from '../ir/index.js';
 import { CAMERAS, type CameraName, see } from '../views/camera.js';
 import { picture } from '../views/picture.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { sectionPlane } from './frame-plans.js';
-import { DETAIL_SCALES, placeView, scaleFor, SECTION_SCALES } from './parts.js';
+import { DETAIL_SCALES, dims, placeView, scaleFor, SECTION_SCALES } from './parts.js';
 
 interface Cutting {
   readonly name: CameraName;
@@ -39,13 +39,20 @@ function soil(ctx: SheetContext, cut: Cutting, frame: Rect): Primitive[] {
   ];
 }
 
+const HOUSE = new Set<Piece['role']>(['wall', 'opening', 'house-roof']);
+
+/** Looking toward the house, its wall beyond would only crowd the cut; cut square to the house, the wall belongs to it. */
+function coverOnly(ctx: SheetContext): (p: Piece) => boolean {
+  const across = cutting(ctx).name === 'rear';
+  return (p) => !(across && HOUSE.has(p.role));
+}
+
 function sectionPicture(ctx: SheetContext, keep: (p: Piece) => boolean) {
   const cut = cutting(ctx);
   const camera = CAMERAS[cut.name];
   const pic = picture(ctx.pieces.filter(keep), camera, {
     layers: { fresh: 'A-SECT', existing: 'A-ELEV-EXST', cut: 'A-SECT-MCUT', pattern: 'A-SECT-PATT' },
     cutAt: cut.cutAt,
-    hidden: (p) => p.role === 'footing',
   });
   return { cut, camera, pic };
 }
@@ -66,7 +73,7 @@ function drawSection(ctx: SheetContext): SheetBody[] {
   const { structure, project } = ctx.input;
   const { style, area, len } = ctx;
   const h = style.note;
-  const { cut, camera, pic } = sectionPicture(ctx, () => true);
+  const { cut, camera, pic } = sectionPicture(ctx, coverOnly(ctx));
   const frame = coverFrame(ctx, cut, pic.bounds);
   const scale = scaleFor(ctx, frame, area, { x: h * 26, y: h * 5 }, SECTION_SCALES);
   const over: Primitive[] = [];
@@ -89,13 +96,13 @@ function drawSection(ctx: SheetContext): SheetBody[] {
     over.push(levelMark({ at: { x: right + 6, y: z }, side: 'right', name, value: len(z), layer: 'A-ANNO-DIMS', style }));
   }
   const bottom = Math.min(...structure.footings.map((f) => f.bottom));
-  const left = dimString({ side: 'left', datum: frame.x, scale: scale.ratio, layer: 'A-ANNO-DIMS', style, tiers: [{ stations: [bottom, 0, under, bearing, roof.highestPoint] }, { stations: [bottom, roof.highestPoint] }] });
+  const left = dims(ctx, { side: 'left', datum: frame.x, scale: scale.ratio, layer: 'A-ANNO-DIMS', tiers: [{ stations: [bottom, 0, under, bearing, roof.highestPoint] }, { stations: [bottom, roof.highestPoint] }] });
   over.push(...left.items);
   const posts = structure.members.filter((m) => m.role === 'post');
   const stations = [...new Set(posts.map((m) => Math.round(see(camera, m.start).a * 16) / 16))];
   const edges = structure.roofs.flatMap((r) => [see(camera, { x: r.min.x, y: r.min.y, z: 0 }).a, see(camera, { x: r.max.x, y: r.max.y, z: 0 }).a]);
   const wall = cut.name === 'right' ? [0] : [];
-  const below = dimString({ side: 'below', datum: bottom - 4, scale: scale.ratio, layer: 'A-ANNO-DIMS', style, tiers: [{ stations: [...wall, ...stations, Math.max(...edges), ...(cut.name === 'rear' ? [Math.min(...edges)] : [])] }] });
+  const below = dims(ctx, { side: 'below', datum: bottom - 4, scale: scale.ratio, layer: 'A-ANNO-DIMS', tiers: [{ stations: [...wall, ...stations, Math.max(...edges), ...(cut.name === 'rear' ? [Math.min(...edges)] : [])] }] });
   over.push(...below.items);
   over.push(...headroom(ctx, cut, scale.ratio));
   for (const s of structure.surfaces) {
@@ -162,9 +169,12 @@ function keys(ctx: SheetContext, cut: Cutting): Key[] {
   const toBeam = jointAt('beam-to-post', post.id);
   const beam = structure.members.find((m) => m.role === 'beam' && toBeam?.ties.some((t) => t.part === m.id));
   if (beam && toBeam) {
-    push(toBeam.at, toBeam.mark, `${toBeam.mark}: beam to post, tied against uplift and sideways; allowable load in the joint schedule.`);
+    push(toBeam.at, toBeam.mark, `${toBeam.mark}: ${beam.mark} to ${post.mark}, tied against uplift and sideways; allowable load in the joint schedule.`);
     push({ ...post.end, z: beam.start.z }, beam.mark, `${beam.mark}: ${beam.section.label}.`);
-    const seat = structure.joints.find((j) => (j.kind === 'truss-to-beam' || j.kind === 'rafter-to-beam') && j.ties.some((t) => t.part === beam.id));
+    // The typical frame, not the gable end: the seat joint that occurs most often.
+    const seats = structure.joints.filter((j) => (j.kind === 'truss-to-beam' || j.kind === 'rafter-to-beam') && j.ties.some((t) => t.part === beam.id));
+    const often = (mark: string): number => seats.filter((j) => j.mark === mark).length;
+    const seat = [...seats].sort((p, q) => often(q.mark) - often(p.mark))[0];
     const frame = structure.members.find((m) => seat?.ties.some((t) => t.part === m.id) && m.strips.length > 0);
     if (seat && frame) {
       push({ ...post.end, z: seat.at.z }, seat.mark, `${seat.mark}: ${frame.mark} to ${beam.mark}, tied against uplift; allowable load in the joint schedule.`);
@@ -205,7 +215,7 @@ function spacing(ctx: SheetContext): number {
 function lowPost(ctx: SheetContext, cut: Cutting): { post: Member; footing: (typeof ctx.input.structure.footings)[number] | undefined } | undefined {
   const { structure } = ctx.input;
   const camera = CAMERAS[cut.name];
-  const post = structure.members.filter((m) => m.role === 'post' && see(camera, m.start).depth <= cut.cutAt).sort((p, q) => see(camera, q.start).a - see(camera, p.start).a || see(camera, q.start).depth - see(camera, p.start).depth)[0];
+  const post = structure.members.filter((m) => m.role === 'post' && see(camera, m.start).depth <= cut.cutAt + 1e-6).sort((p, q) => see(camera, q.start).depth - see(camera, p.start).depth || see(camera, q.start).a - see(camera, p.start).a)[0];
   if (!post) return undefined;
   const footing = structure.footings.find((f) => Math.hypot(f.at.x - post.start.x, f.at.y - post.start.y) < 1);
   return { post, footing };
@@ -214,7 +224,7 @@ function lowPost(ctx: SheetContext, cut: Cutting): { post: Member; footing: (typ
 function drawDetail(ctx: SheetContext): SheetBody[] {
   const { style, area } = ctx;
   const h = style.note;
-  const { cut, camera, pic } = sectionPicture(ctx, (p) => p.role !== 'wall' || cutting(ctx).name === 'right');
+  const { cut, camera, pic } = sectionPicture(ctx, coverOnly(ctx));
   const chosen = lowPost(ctx, cut);
   const { structure } = ctx.input;
   if (!chosen) return [];
@@ -234,8 +244,8 @@ function drawDetail(ctx: SheetContext): SheetBody[] {
   const over: Primitive[] = [];
   if (f) {
     const z = [f.bottom, ...(f.padThickness ? [f.bottom + f.padThickness] : []), f.top, chosen.post.start.z, chosen.post.end.z];
-    over.push(...dimString({ side: 'left', datum: frame.x, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: z }] }).items);
-    over.push(...dimString({ side: 'below', datum: f.bottom, scale: scale.ratio, layer: 'S-ANNO-DIMS', style, tiers: [{ stations: [a - f.size / 2, a + f.size / 2] }] }).items);
+    over.push(...dims(ctx, { side: 'left', datum: frame.x, scale: scale.ratio, layer: 'S-ANNO-DIMS', tiers: [{ stations: z }] }).items);
+    over.push(...dims(ctx, { side: 'below', datum: f.bottom, scale: scale.ratio, layer: 'S-ANNO-DIMS', tiers: [{ stations: [a - f.size / 2, a + f.size / 2] }] }).items);
     over.push(tag({ kind: 'footing', text: f.mark, at: { x: a - f.size / 2, y: f.bottom + 4 }, off: { x: -h * 4, y: -h * 1 }, layer: 'S-ANNO-SYMB', style }));
   }
   const placed = placeView(ctx, { box, model: frame, scale, number: '1', title: 'Footing to ridge', items, over });

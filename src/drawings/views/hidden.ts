@@ -46,6 +46,10 @@ interface Edge {
 
 /** Depth difference below which an edge counts as lying on a face, inches. */
 const ON = 1e-4;
+/** Cosine of the angle between the facets of a 16-sided pier and a little less: such edges are not edges of the part. */
+const ROUND = 0.92;
+/** Visible remnants shorter than this, model inches, are rounding at touching parts: a five-thousandth on paper at 1/4 scale. */
+const SHORTEST = 0.2;
 /** Edges closer to a face's outline than this are not inside it, inches in the picture. */
 const INSIDE = 1e-4;
 
@@ -72,7 +76,7 @@ export function removeHidden(
       for (const [t0, t1] of spans) {
         const a = at(e, t0);
         const b = at(e, t1);
-        if (Math.hypot(a.x - b.x, a.y - b.y) < 0.02) continue;
+        if (Math.hypot(a.x - b.x, a.y - b.y) < SHORTEST) continue;
         const key = keyOf(a, b);
         if (seen.has(key)) continue;
         seen.add(key);
@@ -135,7 +139,7 @@ function collect(piece: number, solid: Solid, camera: Camera, faces: Face[], edg
     if (Math.hypot(p.a - q.a, p.b - q.b) < 1e-6) continue;
     if (count === 2) {
       const [m, n] = [flat[0]!, flat[1]!];
-      if (m[0]! * n[0]! + m[1]! * n[1]! + m[2]! * n[2]! > 0.99) continue; // facets of a round pier
+      if (m[0]! * n[0]! + m[1]! * n[1]! + m[2]! * n[2]! > ROUND) continue; // facets of a round pier
     }
     edges.push({ piece, p, q, outline: count === 1, seams: [] });
   }
