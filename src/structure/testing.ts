@@ -1,5 +1,5 @@
 /**
- * Two complete projects as the reader gives them, equal in everything this stage reads to the example files:
+ * Two complete projects as the reader gives them, modelled on the two examples but fixed, so that hand numbers stand:
  * `gableProject` (attached gable, scissor trusses on glulam beams, kept slab) and `shedProject` (ledger, rafters, built-up
  * beam). For tests of this and later stages; `change` copies one with parts replaced.
  */
