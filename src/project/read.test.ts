@@ -198,7 +198,7 @@ const SLIPS: readonly Slip[] = [
   {
     code: 'bad-quantity',
     path: '/cover/roofs/0/bearing',
-    from: '"9 ft 6 in"',
+    from: '"9 ft 11 in"',
     to: '"9 foots"',
     at: '"9 foots"',
     expected: /e\.g\./,
@@ -566,7 +566,7 @@ describe('gable beams', () => {
       { code: 'beams-unequal', ...placeOf(gable, '["B1", "B2"]') },
     ]));
   it('skew to the ridge', () =>
-    expect(slip('"to": ["9 ft", "14 ft 6 in"]', '"to": ["9 ft 6 in", "14 ft 6 in"]')).toMatchObject([
+    expect(slip('"to": ["9 ft", "14 ft 6 in"]', '"to": ["9 ft 11 in", "14 ft 6 in"]')).toMatchObject([
       { code: 'beams-not-parallel', path: '/cover/roofs/0/beams/1', ...placeOf(gable, '"B2"], "ridge"') },
     ]));
   it('one beam twice', () =>
@@ -673,6 +673,14 @@ describe('what may be left out is listed as an assumption', () => {
       expect(r.value!.assumptions.some((a) => a.path === path && a.text.includes(says))).toBe(true);
     });
   }
+});
+
+describe('a fascia no section describes', () => {
+  it('is listed as plain lumber', () => {
+    const p = read(edit('"fascia": { "kind"', '"trim": { "kind"')).value!;
+    expect(p.assumptions.find((a) => a.path === '/choices/sections/fascia')?.text).toContain('2x10');
+    expect(read(whole()).value!.assumptions.map((a) => a.path)).toEqual(['/cover/beams/0/splices']);
+  });
 });
 
 describe('locate', () => {

@@ -55,8 +55,23 @@ function completeChoices(w: Written['choices'], note: Notebook): Choices {
   };
 }
 
+/** A fascia whose size no section describes is drawn and weighed as plain lumber, which is listed. */
+function fasciaAssumption(w: Written, note: Notebook): void {
+  const described = w.choices.sections.fascia;
+  const size = w.cover.roofs
+    .map((r) => r.finish.fascia)
+    .find((f) => f !== '' && !(described?.kind === 'solid' && described.size === f));
+  if (size === undefined) return;
+  note.assumptions.push({
+    path: '/choices/sections/fascia',
+    text: `Fascia ${size} of untreated Douglas Fir-Larch No. 2`,
+    why: 'No section "fascia" of this size is given; only its weight and size count, it carries nothing.',
+  });
+}
+
 export function complete(w: Written, codes: CodeBundle): { readonly project: Project; readonly note: Notebook } {
   const note = new Notebook();
+  fasciaAssumption(w, note);
   const project: Project = {
     version: 1,
     job: w.job,

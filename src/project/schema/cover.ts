@@ -98,7 +98,7 @@ const finish = part('What lies on the framing.', {
   ),
   ceiling: given(choice('Ceiling on the underside; empty when open.', ['', ...CEILINGS], '')),
   allowance: given(areaLoad('Other dead load on the slope: lights, fans, later panels.', '1 psf', 0, 20)),
-  fascia: given(size('Nominal size of the fascia board.', '2x6')),
+  fascia: given(size('Nominal size of the fascia board; empty when there is none.', '2x6', true)),
   gutter: given(flag('Whether the eave carries a gutter.')),
 });
 

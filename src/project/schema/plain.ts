@@ -88,14 +88,20 @@ export function choice<const T extends string>(
   };
 }
 
-/** A sawn size by its nominal name, read in any spelling and given as `2x10`. */
-export function size(description: string, example: string): Leaf<string> {
+/** A sawn size by its nominal name, read in any spelling and given as `2x10`; `blank` allows none. */
+export function size(description: string, example: string, blank = false): Leaf<string> {
   const names = SAWN_SIZES.map((s) => s.nominal);
   return {
     example: quote(example),
-    json: { type: 'string', description, examples: [example], pattern: '^\\s*\\d{1,2}\\s*[xX×]\\s*\\d{1,2}\\s*$' },
+    json: {
+      type: 'string',
+      description,
+      examples: [example],
+      pattern: `${blank ? '^$|' : ''}^\\s*\\d{1,2}\\s*[xX×]\\s*\\d{1,2}\\s*$`,
+    },
     read: (raw) => {
       if (typeof raw !== 'string') return wrongType(raw, 'a nominal size', `e.g. ${quote(example)}`);
+      if (blank && raw.trim() === '') return value('');
       const found = findSize(raw);
       if (found) return value(found.nominal);
       const why = parseNominal(raw) ? 'is not a size that is sold' : 'is not a nominal size';

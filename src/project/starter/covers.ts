@@ -67,7 +67,7 @@ const gableRoof = (from: string, to: string): string => `      {
         // The left beam first, looking along the ridge. "from" and "to" are the first and last truss.
         "mark": "R1", "kind": "gable", "beams": ["B1", "B2"], "ridge": "y", "from": "${from}", "to": "${to}",
         // "bearing" is the top of the beams above the finished floor.
-        "pitch": "4/12", "bearing": "8 ft 4 in", "eave": "16 in", "rake": "6 in",
+        "pitch": "4/12", "bearing": "8 ft 4 in", "eave": "16 in", "rake": "9 in",
         // The truss plant's own engineer designs and seals the trusses; this is what you order.
         "framing": {
           "kind": "common-truss", "spacing": "24 in", "chord": "2x4", "heel": "5 1/2 in", "weight": "6 plf",
@@ -80,7 +80,7 @@ const shedRoof = (high: string, highOverhang: string): string => `      {
         // Falls away from the house. "from" and "to" are the first and last rafter.
         "mark": "R1", "kind": "shed", "high": ${high}, "low": "B1", "from": "-9 ft 11-1/4 in", "to": "9 ft 11-1/4 in",
         // "bearing" is the top of the high side's bearing above the finished floor.
-        "pitch": "2/12", "bearing": "9 ft 6 in", "eave": "12 in", "rake": "8 in", "highOverhang": "${highOverhang}",
+        "pitch": "2/12", "bearing": "9 ft 11 in", "eave": "12 in", "rake": "8 in", "highOverhang": "${highOverhang}",
         "framing": { "kind": "rafter", "spacing": "16 in", "section": "rafter" },
 ${finish(false)}
       }`;
@@ -89,7 +89,7 @@ const WOOD = '"species": "Douglas Fir-Larch"';
 const SECTIONS: Readonly<Record<string, string>> = {
   beam: '{ "kind": "glulam", "combination": "24F-V4", "width": "5-1/2 in", "depth": "12 in", "treatment": "none", "service": "dry" }',
   post: `{ "kind": "solid", "size": "6x6", ${WOOD}, "grade": "No. 1", "treatment": "above-ground", "incised": true, "service": "dry" }`,
-  rafter: `{ "kind": "solid", "size": "2x12", ${WOOD}, "grade": "No. 2", "treatment": "none", "incised": false, "service": "dry" }`,
+  rafter: `{ "kind": "solid", "size": "2x10", ${WOOD}, "grade": "No. 2", "treatment": "none", "incised": false, "service": "dry" }`,
   ledger: `{ "kind": "solid", "size": "2x12", ${WOOD}, "grade": "No. 2", "treatment": "above-ground", "incised": true, "service": "dry" }`,
 };
 
@@ -114,7 +114,7 @@ ${rows.join(',\n')}
 };
 
 const PIER = (at: string): Post => ({ at, footing: 'pier' });
-const TWO = [PIER('6 in'), PIER('13 ft 6 in')];
+const TWO = [PIER('2 ft 6 in'), PIER('13 ft 6 in')];
 const THREE = [PIER('6 in'), PIER('10 ft'), PIER('19 ft 6 in')];
 const along = (y: string) => [`["-10 ft", "${y}"]`, `["10 ft", "${y}"]`] as const;
 

@@ -4,7 +4,7 @@ import { find, pointer, segments, toValue } from './node.js';
 import { MAX_DEPTH, MAX_TEXT, parseText } from './parse.js';
 import { placer } from './place.js';
 
-const valueOf = (text: string): unknown => {
+const parsed = (text: string): unknown => {
   const { root, faults } = parseText(text);
   expect(faults).toEqual([]);
   return JSON.parse(JSON.stringify(toValue(root!)));
@@ -21,17 +21,17 @@ describe('reading', () => {
     fc.assert(
       fc.property(fc.json({ noUnicodeString: false }), (text) => {
         fc.pre(!text.includes('__proto__'));
-        expect(valueOf(text)).toEqual(JSON.parse(JSON.stringify(JSON.parse(text))));
+        expect(parsed(text)).toEqual(JSON.parse(JSON.stringify(JSON.parse(text))));
       }),
     );
   });
   it('takes comments, trailing commas, a byte order mark and every line ending', () => {
-    expect(valueOf('\ufeff// a\r\n{ /* b\n c */ "a": [1, 2,], // d\r "b": "x // no comment", }')).toEqual({
+    expect(parsed('\ufeff// a\r\n{ /* b\n c */ "a": [1, 2,], // d\r "b": "x // no comment", }')).toEqual({
       a: [1, 2],
       b: 'x // no comment',
     });
   });
-  it('takes escapes', () => expect(valueOf('"\\u00bd \\" \\\\ \\n"')).toBe('½ " \\ \n'));
+  it('takes escapes', () => expect(parsed('"\\u00bd \\" \\\\ \\n"')).toBe('½ " \\ \n'));
   it('keeps the place of keys and values', () => {
     const text = '{\n  "a": { "b/c": [10, 20] }\n}';
     const { root } = parseText(text);
@@ -101,7 +101,7 @@ describe('slips of syntax', () => {
     expect(faultsOf(`${'['.repeat(MAX_DEPTH)}${']'.repeat(MAX_DEPTH)}`)).toEqual([]);
     expect(faultsOf(' '.repeat(MAX_TEXT + 1)).map((f) => f.code)).toEqual(['too-large']);
   });
-  it('stops after two dozen', () => expect(faultsOf('[' + '1 '.repeat(500) + ']').length).toBe(25));
+  it('stops after two dozen', () => expect(faultsOf(`[${'1 '.repeat(500)}]`).length).toBe(25));
   it('never throws and always ends (property)', () => {
     const piece = fc.constantFrom(
       '{',
