@@ -130,7 +130,7 @@ function plan(style: A.Style, scale: number): { items: Primitive[]; over: Primit
   });
   items.push(area('S-BEAM', 'new', box(0, -157.5, W, 3), { mark: 'B1' }));
   over.push(
-    ...A.gridLine({ layer: 'S-GRID', style, a: { x: -40, y: -156 }, b: { x: W + 40, y: -156 }, label: 'A', ends: 'a' }),
+    ...A.gridLine({ layer: 'S-GRID', style, a: { x: -20, y: -156 }, b: { x: W + 46, y: -156 }, label: 'A', ends: 'b' }),
   );
   over.push(A.tag({ kind: 'beam', text: 'B1', at: { x: 145, y: -156 }, layer: 'S-ANNO-SYMB', style }));
   over.push(
@@ -148,11 +148,11 @@ function plan(style: A.Style, scale: number): { items: Primitive[]; over: Primit
       layer: 'A-ANNO-SYMB',
       style,
       a: { x: 160, y: 60 },
-      b: { x: 160, y: -228 },
+      b: { x: 160, y: -200 },
       look: 1,
       number: 'A',
       sheet: 'A-301',
-      ends: 'both',
+      ends: 'a',
     }),
   );
   over.push(
@@ -163,7 +163,7 @@ function plan(style: A.Style, scale: number): { items: Primitive[]; over: Primit
       radius: 22,
       number: '3',
       sheet: 'S-501',
-      angle: -0.5,
+      angle: 0.75,
       scale,
     }),
   );
@@ -181,7 +181,7 @@ function plan(style: A.Style, scale: number): { items: Primitive[]; over: Primit
       mask: true,
     }),
   );
-  over.push(A.revisionDelta({ layer: 'G-ANNO-REVS', style, at: { x: 210, y: -186 }, number: '1' }));
+  over.push(A.revisionDelta({ layer: 'G-ANNO-REVS', style, at: { x: 240, y: -176 }, number: '1' }));
   const dims = A.dimString({
     side: 'below',
     datum: -D - 18,
@@ -290,7 +290,7 @@ function section(style: A.Style): { items: Primitive[]; over: Primitive[]; targe
   const dims = A.dimString({
     side: 'left',
     datum: -12,
-    scale: SCALES['1/2'].ratio,
+    scale: SCALES['3/8'].ratio,
     layer: 'A-ANNO-DIMS',
     style,
     tiers: [{ stations: [-42, -8, 0, 100, 111.25, 151.25] }, { stations: [-42, 151.25] }],
@@ -300,7 +300,7 @@ function section(style: A.Style): { items: Primitive[]; over: Primitive[]; targe
     ...A.dimString({
       side: 'below',
       datum: -54,
-      scale: SCALES['1/2'].ratio,
+      scale: SCALES['3/8'].ratio,
       layer: 'A-ANNO-DIMS',
       style,
       tiers: [{ stations: [0, 144, 168], from: -54 }, { stations: [0, 156] }],
@@ -316,9 +316,9 @@ function section(style: A.Style): { items: Primitive[]; over: Primitive[]; targe
     { target: { x: 156, y: 60 }, text: 'Post P2, 6x6, treated; knee brace where shown' },
     { target: { x: 156, y: -3 }, text: 'Standoff base, joint J1, required uplift 1,240 lb' },
     { target: { x: 150, y: -25 }, text: 'Footing F2, 2500 psi, (3) #4 each way' },
-    { target: { x: 60, y: -6 }, text: 'Existing 4" slab on gravel, kept', head: 'dot' },
+    { target: { x: 138, y: -6 }, text: 'Existing 4" slab on gravel, kept', head: 'dot' },
   ];
-  return { items, over, targets, model: { x: -20, y: -54, w: 234, h: 215 } };
+  return { items, over, targets, model: { x: -70, y: -80, w: 300, h: 235 } };
 }
 
 /* ---------------------------------------------------------------- detail */
@@ -358,7 +358,7 @@ function detail(style: A.Style): { items: Primitive[]; over: Primitive[]; model:
     }),
   );
   over.push(
-    A.leader({ at: { x: -2.9, y: 4 }, dx: -0.8, dy: 0.5, text: '(2) 1/2" bolts', layer: 'S-ANNO-NOTE', style }),
+    A.leader({ at: { x: -2.9, y: 4 }, dx: -0.8, dy: 0.95, text: '(2) 1/2" bolts', layer: 'S-ANNO-NOTE', style }),
   );
   over.push(
     ...A.dimString({
@@ -390,15 +390,15 @@ function bigSheet(): Sheet {
   const style = A.styleFor(size);
   const room = A.drawingArea(size);
   const [leftCol, rightCol] = A.splitColumns(room, [62, 38], 0.7) as [Rect, Rect];
-  const [planBox, lower] = A.splitRows(leftCol, [55, 45], 0.4) as [Rect, Rect];
-  const [secBox, detBox] = A.splitColumns(lower, [67, 33], 0.3) as [Rect, Rect];
+  const [planBox, lower] = A.splitRows(leftCol, [51, 49], 0.4) as [Rect, Rect];
+  const [secBox, detBox] = A.splitColumns(lower, [60, 40], 0.3) as [Rect, Rect];
   const items: Primitive[] = [];
 
   const ps = SCALES['3/8'];
   const p = plan(style, ps.ratio);
   const planView = centeredViewport({
     name: 'plan',
-    box: { ...planBox, y: planBox.y + 0.6 },
+    box: { ...planBox, y: planBox.y + 0.35 },
     model: p.model,
     scale: ps.ratio,
     items: p.items,
@@ -418,13 +418,13 @@ function bigSheet(): Sheet {
   const s = section(style);
   const secView = centeredViewport({
     name: 'section',
-    box: { ...secBox, w: secBox.w - 3.6, y: secBox.y + 0.35 },
+    box: { ...secBox, w: secBox.w - 2, y: secBox.y + 0.5 },
     model: s.model,
-    scale: SCALES['1/2'].ratio,
+    scale: SCALES['3/8'].ratio,
     items: s.items,
     over: s.over,
   });
-  const colX = secBox.x + secBox.w - 2.9;
+  const colX = secBox.x + secBox.w - 1.1;
   const col = A.noteColumn({
     notes: s.targets.map((t) => ({ ...t, target: toPaper(secView, t.target) })),
     x: colX,
@@ -441,7 +441,7 @@ function bigSheet(): Sheet {
       at: { x: secBox.x + 0.3, y: secBox.y + 0.3 },
       number: '2',
       title: 'Section A',
-      scale: SCALES['1/2'].label,
+      scale: SCALES['3/8'].label,
       style,
     }).items,
   );
@@ -449,7 +449,7 @@ function bigSheet(): Sheet {
   const d = detail(style);
   const detView = centeredViewport({
     name: 'detail',
-    box: detBox,
+    box: { ...detBox, x: detBox.x + 1.6, w: detBox.w - 1.6 },
     model: d.model,
     scale: 1 / 8,
     items: d.items,
@@ -457,7 +457,7 @@ function bigSheet(): Sheet {
   });
   items.push(
     ...A.viewTitle({
-      at: { x: detBox.x + 0.3, y: secBox.y + 0.3 },
+      at: { x: detBox.x + 3.2, y: secBox.y + 0.3 },
       number: '3',
       title: 'Beam on post',
       scale: SCALES['1-1/2'].label,

@@ -23,13 +23,13 @@ const fitted = (text: string, width: number, h: number): number =>
 /** Circle halved by a line: number above, sheet below. */
 function addressBubble(number: string, sheet: string, o: MarkBase): Primitive[] {
   const p = pencil(o.layer);
-  const r = o.style.bubble * 1.12;
+  const r = o.style.bubble * 1.2;
   const h = o.style.note;
   return [
     p.circle(0, 0, r, 'symbol', 'paper'),
     p.line(-r, 0, r, 0),
     p.text(0, 0.28 * r, number, fitted(number, 1.1 * r, h * 1.05), { face: 'condensed-bold', align: 'center' }),
-    p.text(0, -0.2 * r, sheet, fitted(sheet, 1.5 * r, h * 0.85), { face: 'condensed', align: 'center', valign: 'top' }),
+    p.text(0, -0.18 * r, sheet, fitted(sheet, 1.72 * r, h), { face: 'condensed', align: 'center', valign: 'top' }),
   ];
 }
 
@@ -83,7 +83,7 @@ export function sectionMark(
 ): Primitive[] {
   const { a, b, layer, style } = o;
   const p = pencil(layer);
-  const r = style.bubble * 1.12;
+  const r = style.bubble * 1.2;
   const angle = Math.atan2(b.y - a.y, b.x - a.x);
   const end = (at: Vec2, sign: number): PaperSymbol => {
     const [c, s] = [Math.cos(angle), Math.sin(angle)];
@@ -111,7 +111,7 @@ export function elevationMark(
   o: MarkBase & { readonly at: Vec2; readonly angle: number; readonly number: string; readonly sheet: string },
 ): PaperSymbol {
   const p = pencil(o.layer);
-  const r = o.style.bubble * 1.12;
+  const r = o.style.bubble * 1.2;
   const turn = (u: number, v: number): readonly [number, number] => [
     Math.cos(o.angle) * u - Math.sin(o.angle) * v,
     Math.sin(o.angle) * u + Math.cos(o.angle) * v,
@@ -135,7 +135,7 @@ export function detailMark(
 ): Primitive[] {
   const angle = o.angle ?? Math.PI / 4;
   const p = pencil(o.layer);
-  const r = o.style.bubble * 1.12;
+  const r = o.style.bubble * 1.2;
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
   const edge = o.radius * o.scale;
   const far = edge + o.style.note * 2;

@@ -18,10 +18,10 @@ export const DIMENSION_FORM = {
 
 /** Reading direction of text along a line: from the bottom or from the right of the sheet, never upside down. */
 export function readingAngle(angle: number): number {
-  let a = angle % (2 * Math.PI);
-  if (a <= -Math.PI / 2 + 1e-9) a += 2 * Math.PI;
-  if (a > (3 * Math.PI) / 2 - 1e-9) a -= 2 * Math.PI;
-  return a > Math.PI / 2 + 1e-9 ? a - Math.PI : a;
+  // A line has the same reading whichever way it runs: bring its angle into (−90°, 90°].
+  const a = angle % Math.PI;
+  if (a > Math.PI / 2 + 1e-9) return a - Math.PI;
+  return a <= -Math.PI / 2 + 1e-9 ? a + Math.PI : a;
 }
 
 /** Strokes and text of a dimension whose coordinates are already paper inches. */
@@ -82,7 +82,7 @@ export function explodeDimension(d: Dimension): Primitive[] {
     height: h,
     align: 'center',
     angle: reading,
-    ...(away !== 0 && { mask: true }),
+    mask: true,
   });
   return out;
 }

@@ -180,7 +180,9 @@ export function rings(loops: Loops, spacing: number): Strokes {
   const cy = b.y0 - 0.35 * (b.y1 - b.y0);
   const reach = Math.hypot(b.x1 - cx, b.y1 - cy);
   const out: Strokes = [];
-  for (let r = spacing; r < reach; r += spacing * (1 + 0.3 * hash(out.length, 0, 5))) {
+  if (!(b.x1 > b.x0) || !(spacing > 0)) return out;
+  const step = Math.max(spacing, reach / 400);
+  for (let r = step, turn = 0; r < reach; r += step * (1 + 0.3 * hash(turn++, 0, 5))) {
     const n = Math.max(24, Math.ceil((r * 2 * Math.PI) / 0.04));
     let run: number[] = [];
     for (let k = 0; k <= n; k++) {

@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import { flattenItems, SHEET_SIZES, type SheetSize } from '../ir/index.js';
+import { outside, overlaps, textBoxes } from './layout.js';
+import { drawingArea, type SetData, sheetFrame, titleBlock } from './title-block.js';
+
+const set: SetData = {
+  project: 'A covered patio with a name long enough to need a second line',
+  address: ['1 Sample Street', 'Sampletown'],
+  owner: 'The owner',
+  parcel: '00-00-00',
+  jurisdiction: 'Building department',
+  preparedBy: ['The owner'],
+  date: '2026-01-02',
+  revisions: [{ mark: '1', date: '2026-01-01', text: 'First change, described in more words than there is room for' }],
+  status: { kind: 'preliminary' },
+  cautions: ['Dimensions govern. The authority having jurisdiction decides.'],
+};
+const sheet = { id: 'S-101', title: 'Footing and framing plan', scaleNote: 'As noted', number: 5, of: 14 };
+
+describe('titleBlock', () => {
+  const sizes = (Object.keys(SHEET_SIZES) as SheetSize[]).filter((s) => SHEET_SIZES[s].h >= 11);
+  it.each(sizes)('%s: everything inside the border, clear of the drawing area, nothing overlapping', (size) => {
+    for (const stamp of [false, true]) {
+      if (stamp && SHEET_SIZES[size].h < 14) continue;
+      const boxes = textBoxes(flattenItems(titleBlock(size, { ...set, stamp }, sheet)));
+      expect(outside(boxes, sheetFrame(size))).toEqual([]);
+      expect(overlaps(boxes)).toEqual([]);
+      const room = drawingArea(size, stamp);
+      for (const b of boxes) expect(b.x - b.w / 2).toBeGreaterThan(room.x + room.w);
+      expect(room.w / SHEET_SIZES[size].w).toBeGreaterThan(0.6);
+    }
+  });
+
+  it('prints PRELIMINARY – NOT FOR PERMIT exactly when the set may not be handed in', () => {
+    const words = (s: SetData) => textBoxes(flattenItems(titleBlock('ARCH D', s, sheet))).map((b) => b.content);
+    expect(words(set)).toEqual(expect.arrayContaining(['PRELIMINARY', 'NOT FOR PERMIT', 'S-101', '5 of 14']));
+    const issued = words({ ...set, status: { kind: 'issued', purpose: 'Permit application' } });
+    expect(issued).not.toContain('PRELIMINARY');
+    expect(issued).toContain('Permit application');
+  });
+
+  it('keeps 3 3/4 by 5 3/4 in clear for the stamp on a large sheet', () => {
+    const boxes = textBoxes(flattenItems(titleBlock('ARCH D', { ...set, stamp: true }, sheet)));
+    const f = sheetFrame('ARCH D');
+    const clear = { x: f.x + f.w - 3.75 - 0.1, y: f.y + f.h - 5.75 - 0.1, w: 3.75, h: 5.75 };
+    const inside = boxes.filter(
+      (b) => b.content !== 'Space reserved for the reviewing office' && b.y > clear.y && b.x > clear.x,
+    );
+    expect(inside).toEqual([]);
+  });
+});
