@@ -2,10 +2,14 @@ import { describe, expect, it } from 'vitest';
 import {
   effectiveThickness,
   equivalentSquare,
+  MIN_FC,
+  MIN_PLAIN_THICKNESS,
+  PHI_PLAIN,
   plainBearing,
   plainFlexure,
   plainOneWayShear,
   plainTwoWayShear,
+  SOIL_FACE_DEDUCTION,
   sectionModulus,
   squareFootingActions,
 } from './index.js';
@@ -58,5 +62,11 @@ describe('footing actions', () => {
   it('equal areas', () => {
     expect(equivalentSquare(24) ** 2).toBeCloseTo(Math.PI * 144, 9);
     expect(effectiveThickness(1)).toBe(0);
+  });
+});
+
+describe('printed limits', () => {
+  it('as printed', () => {
+    expect([PHI_PLAIN, MIN_FC, MIN_PLAIN_THICKNESS, SOIL_FACE_DEDUCTION]).toEqual([0.6, 2500, 8, 2]);
   });
 });

@@ -1,8 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  BACKFILL_OVERSIZE,
+  BACKFILL_SAND_LAYER,
+  BACKFILL_STRENGTH,
   constrainedEmbedment,
   effectiveWidthSquare,
+  IBC_MAX_BOTTOM_SLOPE,
+  IBC_MIN_FOOTING_DEPTH,
+  IBC_MIN_FOOTING_WIDTH,
+  ISOLATED_POLE_FACTOR,
   ibcFootingDepth,
   ibcFrostExempt,
   lateralBearing,
@@ -92,5 +99,15 @@ describe('shallow footings', () => {
     expect(ibcFrostExempt({ ...x, lightFrame: false })).toBe(false);
     expect(ibcFrostExempt({ ...x, area: 601 * 144 })).toBe(false);
     expect(ibcFrostExempt({ ...x, eaveHeight: 121 })).toBe(false);
+  });
+});
+
+describe('printed limits', () => {
+  it('as printed', () => {
+    expect([BACKFILL_OVERSIZE, BACKFILL_STRENGTH, BACKFILL_SAND_LAYER]).toEqual([4, 2000, 8]);
+    expect([IBC_MIN_FOOTING_DEPTH, IBC_MIN_FOOTING_WIDTH, IBC_MAX_BOTTOM_SLOPE]).toEqual([12, 12, 0.1]);
+    expect(ISOLATED_POLE_FACTOR).toBe(2);
+    const x = { freeStanding: true, riskCategory: 'I', lightFrame: false, eaveHeight: 120 } as const;
+    expect([400, 401].map((ft2) => ibcFrostExempt({ ...x, area: ft2 * 144 }))).toEqual([true, false]);
   });
 });

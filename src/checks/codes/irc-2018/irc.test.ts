@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import {
+  BAR_COVER,
+  IRC_DEFAULT_BEARING,
   ircFootingDepth,
   ircFootingThickness,
   ircFrostExempt,
   patioCoverFaults,
   requiredGradeFall,
   requiredSlabFall,
+  SILL_ANCHOR,
   slabMayCarryColumn,
 } from './index.js';
 
@@ -62,5 +65,14 @@ describe('patio cover appendix', () => {
     expect(slabMayCarryColumn(0, 3.5, 750.1)).toBe(false);
     expect(slabMayCarryColumn(0, 3.49, 700)).toBe(false);
     expect(slabMayCarryColumn(6, 4, 700)).toBe(false);
+  });
+});
+
+describe('printed limits', () => {
+  it('as printed', () => {
+    expect(IRC_DEFAULT_BEARING).toBe(1500);
+    expect(BAR_COVER).toEqual({ castAgainstEarth: 3, formedNo5AndSmaller: 1.5, formedNo6AndLarger: 2 });
+    expect(SILL_ANCHOR).toEqual({ diameter: 0.5, spacing: 72, embedment: 7, maxEnd: 12, minEndDiameters: 7 });
+    expect([400, 401].map((ft2) => ircFrostExempt(true, false, ft2 * 144, 120))).toEqual([true, false]);
   });
 });

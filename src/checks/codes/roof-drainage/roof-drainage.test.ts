@@ -41,3 +41,24 @@ describe('roof drainage', () => {
     expect(gutterCapacity(g, 1 / 16, 8)).toBe(180 * FT2);
   });
 });
+
+describe('tables', () => {
+  it('row by row', () => {
+    expect(LEADERS.map((l) => [l.diameter, l.gpm, l.ft2At1])).toEqual([
+      [2, 23, 2180],
+      [3, 67, 6426],
+      [4, 144, 13840],
+      [5, 261, 25094],
+      [6, 424, 40805],
+      [8, 913, 87878],
+    ]);
+    expect(GUTTERS.map((g) => [g.diameter, ...g.ft2At4, g.leader])).toEqual([
+      [3, 170, 240, 350, undefined],
+      [4, 360, 510, 720, 3],
+      [5, 625, 880, 1250, 4],
+      [6, 960, 1360, 1920, 4],
+    ]);
+    const at = (fall: number) => gutterCapacity(GUTTERS[0]!, fall, 4) / FT2;
+    expect([0.062, 0.0625, 0.124, 0.125, 0.249, 0.25].map(at)).toEqual([0, 170, 170, 240, 240, 350]);
+  });
+});

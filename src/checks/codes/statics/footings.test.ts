@@ -5,6 +5,7 @@ import {
   kneeBraceForces,
   rectangularFootingPressure,
   roundFootingPressure,
+  UPLIFT_DEAD_FACTOR,
   upliftResistance,
   weightOf,
 } from './index.js';
@@ -134,5 +135,23 @@ describe('uplift and braces', () => {
     expect(f.postMoment).toBeCloseTo(7200, 9);
     // Sum of horizontal forces on the post.
     expect(100 - f.horizontal + f.topReaction).toBeCloseTo(0, 9);
+  });
+});
+
+describe('at the limits', () => {
+  it('no pull on the soil just past the kern', () => {
+    expect(rectangularFootingPressure(36, 36, 9000, 6.1, 0)!.qMin).toBe(0);
+    expect(rectangularFootingPressure(36, 36, 9000, 3.05, 3.05)!.qMin).toBe(0);
+    expect(roundFootingPressure(24, 3000, 3.05)!.qMin).toBe(0);
+  });
+
+  it('still stands one percent inside the edge', () => {
+    expect(rectangularFootingPressure(36, 36, 9000, 17.8, 0)!.qMax).toBeCloseTo((2 * 9000 * 144) / (36 * 0.6), 3);
+    expect(rectangularFootingPressure(36, 36, 9000, 0, 17.8)!.qMax).toBeCloseTo((2 * 9000 * 144) / (36 * 0.6), 3);
+    expect(roundFootingPressure(24, 3000, 11.85)!.contact).toBeLessThan(0.02);
+  });
+
+  it('factors of dead load', () => {
+    expect(UPLIFT_DEAD_FACTOR).toEqual({ ASD: 0.6, LRFD: 0.9 });
   });
 });
