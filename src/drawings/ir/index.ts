@@ -36,3 +36,4 @@ export * from './primitive.js';
 export * from './scale.js';
 export * from './sheet.js';
 export * from './text.js';
+export * from './xml.js';

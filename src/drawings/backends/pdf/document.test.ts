@@ -92,6 +92,7 @@ describe('pdfOf', () => {
       expect(text).toContain('/Title (Structural)');
       expect(text).toContain('/Title (S-102 Sheet S-102)');
       expect(text).toContain('(D:20260102030405Z)');
+      expect(text).toContain('>Set &lt;1&gt; &amp; (2) – ½</rdf:li>');
       expect(text).toContain('/MediaBox [ 0 0 2592 1728 ]');
     },
   );

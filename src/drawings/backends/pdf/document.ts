@@ -1,7 +1,7 @@
 import { zlibSync } from 'fflate';
 import type PDFDocument from 'pdfkit';
 import type { PdfFont, PdfReference } from 'pdfkit';
-import { DISCIPLINES, FACE_NAMES, type FaceName, flatten, SHEET_SIZES, type Sheet } from '../../ir/index.js';
+import { DISCIPLINES, escapeXml, FACE_NAMES, type FaceName, flatten, SHEET_SIZES, type Sheet } from '../../ir/index.js';
 import { contentOf } from './content.js';
 
 export interface PdfOptions {
@@ -37,6 +37,16 @@ function packStreams(doc: PDFDocument): void {
       finish();
     };
     return ref;
+  };
+}
+
+/** The library pastes title and author into its XML metadata as they are: escape them there, after the plain ones are written. */
+function escapeMetadata(doc: PDFDocument): void {
+  const end = doc.endMetadata.bind(doc);
+  doc.endMetadata = () => {
+    for (const [key, value] of Object.entries(doc.info))
+      if (typeof value === 'string') doc.info[key] = escapeXml(value);
+    end();
   };
 }
 
@@ -112,6 +122,7 @@ export async function pdfOf(
     doc.on('end', resolve);
   });
   packStreams(doc);
+  escapeMetadata(doc);
 
   const faces = new Map<FaceName, { readonly font: PdfFont; readonly encode: (text: string) => string }>();
   const face = (name: FaceName) => {

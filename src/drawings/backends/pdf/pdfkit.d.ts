@@ -34,6 +34,8 @@ declare module 'pdfkit' {
     readonly outline: PdfOutlineItem;
     readonly _root: PdfReference;
     readonly _font: PdfFont;
+    readonly info: Record<string, unknown>;
+    endMetadata(): void;
     ref(data?: Record<string, unknown>): PdfReference;
     addPage(options: { size: readonly [number, number]; margin: number }): this;
     registerFont(name: string, bytes: Uint8Array): this;

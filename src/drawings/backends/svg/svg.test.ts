@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Sheet } from '../../ir/index.js';
-import { escapeXml, svgOf } from './svg.js';
+import { escapeXml, type Sheet } from '../../ir/index.js';
+import { svgOf } from './svg.js';
 
 const sheet: Sheet = {
   id: 'S-101',

@@ -1,5 +1,6 @@
 import {
   emSize,
+  escapeXml,
   FACES,
   FILLS,
   type Flat,
@@ -16,18 +17,6 @@ import {
 const UNIT = 100;
 
 const num = (inches: number): string => String(Math.round(inches * UNIT * 100) / 100 + 0);
-
-const ESCAPES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-/** Characters XML 1.0 cannot carry at all are dropped. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to remove.
-const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g;
-export const escapeXml = (text: string): string => text.replace(FORBIDDEN, '').replace(/[&<>"']/g, (c) => ESCAPES[c]!);
 
 const grey = (g: number): string => {
   const v = Math.round(g * 255)
