@@ -14,6 +14,8 @@ export type { Vec2, Vec3 } from './base/vec.js';
 export type { CheckResult, Status } from './checks/contract.js';
 export { type Demand, type JointDemand, jointDemands } from './checks/joints/demands.js';
 export { derive, deriveProject, drawingInput } from './derive.js';
+export * as layout from './drawings/annotate/layout.js';
+export { drawingArea, sheetFrame } from './drawings/annotate/title-block.js';
 export { type FontBytes, type PdfOptions, pdfOf } from './drawings/backends/pdf/index.js';
 export * from './drawings/backends/svg/index.js';
 export {

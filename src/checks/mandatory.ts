@@ -22,6 +22,7 @@ const EVERY: readonly string[] = [
   'slab-fall',
   'beam-bending',
   'beam-shear',
+  'beam-combined',
   'beam-deflection-live',
   'beam-deflection-total',
   'beam-deflection-long-term',

@@ -90,6 +90,7 @@ export interface Forces {
   readonly spanOf?: readonly number[];
   readonly m?: readonly (readonly number[])[];
   readonly v?: readonly (readonly number[])[];
+  readonly mWeak?: readonly (readonly number[])[];
   readonly n?: readonly (readonly number[])[];
   readonly sag?: readonly (readonly number[])[];
 }
@@ -106,7 +107,7 @@ export function forcesOf(member: string, cases: number, f: Forces): MemberEffect
     m: rows(f.m),
     v: rows(f.v),
     n: rows(f.n),
-    mWeak: rows(undefined),
+    mWeak: rows(f.mWeak),
     vWeak: rows(undefined),
     sag: rows(f.sag),
   };

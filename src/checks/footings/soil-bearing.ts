@@ -4,6 +4,7 @@ import type { Combination } from '../../loads/model.js';
 import type { Check } from '../contract.js';
 import { measured, notApplicable } from '../finding.js';
 import { raised, raiseToStatics } from '../hand.js';
+import { sumText } from '../members/scan.js';
 import { noForces } from '../members/subjects.js';
 import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings, pressureUnder } from './footing.js';
 
@@ -44,7 +45,7 @@ export const soilBearing: Check = {
       symbol: 'P',
       meaning: 'load from the post',
       formula: combination.label,
-      substituted: combination.id,
+      substituted: sumText(ctx, combination, (c) => on.forces.force[c]!.z),
       value: combineVector(on.forces.force, combination).z,
       unit: 'lb',
       clause: combination.clause,

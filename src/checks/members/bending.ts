@@ -8,7 +8,7 @@ import { measured, notApplicable, outsideScope, RATIO_CAP } from '../finding.js'
 import { raised, raiseToStatics } from '../hand.js';
 import { designValue, WET_REFUSED } from './design.js';
 import { repetitiveRow } from './row.js';
-import { combineInto, extreme, feetText } from './scan.js';
+import { combineInto, extreme, feetText, sumText } from './scan.js';
 import { stabilityFactor } from './stability.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
@@ -107,7 +107,7 @@ export const bendingCheck = (role: MemberRole, title: string): Check => ({
       symbol: 'M',
       meaning: `moment ${feetText(effects.stations[station]!)} from the start, tension on the ${tension} edge`,
       formula: combination.label,
-      substituted: combination.id,
+      substituted: sumText(ctx, combination, (c) => effects.m[c]![station]!),
       value: Math.abs(M),
       unit: 'lb·in',
       clause: combination.clause,

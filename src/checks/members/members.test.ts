@@ -349,6 +349,39 @@ describe('rafters in bending with axial force', () => {
   });
 });
 
+describe('beams pushed sideways', () => {
+  const both = combinedCheck('beam', 'Beam both ways');
+  const at = (m: number, w: number, n: number, change = {}) =>
+    beamWith({ m: [[], [0, m, 0]], mWeak: [[], [0, w, 0]], n: [[], [n, n, n]] }, change);
+
+  it('adds the weak axis with its own modulus and value', () => {
+    // S case, CD 1.15. fb1 = 6·30000/(5.5·9.5²) = 362.63, Fb1' = 1549.7 (CL as above), FbE = 44826.
+    // S2 = 9.5·5.5²/6 = 47.896; fb2 = 5000/47.896 = 104.39; Fb2' = 1350·0.74·1.15 = 1148.9.
+    // fc = 2000/52.25 = 38.28; FcE1 = 0.822·580000/(144/9.5)² = 2075.0; FcE2 = 0.822·580000/(24/5.5)² = 25038.
+    // Fc* = 925·1.15 = 1063.8; CP = 0.86304; Fc' = 918.05.
+    // (38.28/918.05)² + 362.63/(1549.7·0.98155) + 104.39/(1148.9·0.99841) = 0.00174 + 0.23840 + 0.09101 = 0.33114.
+    expect(runFirst(both, at(30000, 5000, -2000)).ratio).toBeCloseTo(0.331144, 5);
+  });
+
+  it('lets plies bend sideways each for itself', () => {
+    const plies = joist({ plies: 3, b: 4.5, width: 4.5 });
+    const held = { section: plies, unbraced: { top: 0, bottom: 0 } };
+    // S2 = 3·9.25·1.5²/6 = 10.406: fb2 = 1000/10.406 = 96.10 over 900·1.15·1.1 = 1138.5: 0.08441; no other force.
+    expect(runFirst(both, at(0, 1000, 0, held)).ratio).toBeCloseTo(0.08441, 4);
+  });
+
+  it('does not arise without force along or sideways', () => {
+    expect(runFirst(both, at(30000, 0, 0)).status).toBe('not-applicable');
+  });
+
+  it('has a finite answer for a member too slender sideways', () => {
+    const thin = { section: joist({ d: 23.25 }), unbraced: { top: 300, bottom: 300 } };
+    const f = runFirst(both, at(1000, 100, -500, thin));
+    expect(f.status).toBe('fail');
+    expect(f.ratio).toBe(99);
+  });
+});
+
 describe('traces', () => {
   it('end in the ratio of the result', () => {
     const ctx = beamWith({ m: [[0, 60000, 0]] });

@@ -24,7 +24,8 @@ import type { Check, CheckContext, Subject } from '../contract.js';
 import { measured, notApplicable, outsideScope } from '../finding.js';
 import { type Raise, raised, raiseToStatics } from '../hand.js';
 import { bucklingC, designValue, WET_REFUSED } from './design.js';
-import { combineInto } from './scan.js';
+import { combineInto, extreme, sumText } from './scan.js';
+import { NO_LIMIT } from './stability.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
 const Ke = KE['pinned-pinned'];
@@ -43,6 +44,7 @@ interface Axial {
   readonly combination: Combination;
   /** Compression or tension, lb, positive. */
   readonly P: number;
+  readonly station: number;
 }
 
 /** Worst axial force of one sign for a measure that may weigh each combination by its CD. */
@@ -58,27 +60,27 @@ function worstAxial(
     const n = new Float64Array(on.effects.stations.length);
     for (const combination of ctx.loads.combinations) {
       combineInto(n, on.effects.n, combination);
-      let P = 0;
-      for (let i = 0; i < n.length; i++) P = Math.max(P, sign * n[i]!);
-      if (P <= 0) continue;
+      const station = extreme(n, sign);
+      if (station < 0) continue;
+      const P = sign * n[station]!;
       const x = measure(on, combination, P);
       if (x > most) {
         most = x;
-        worst = { on, combination, P };
+        worst = { on, combination, P, station };
       }
     }
   }
   return worst;
 }
 
-function recordP({ on, combination, P }: Axial, word: string, rec?: Recorder): void {
+function recordP(ctx: CheckContext, { on, combination, P, station }: Axial, word: string, rec?: Recorder): void {
   const s = on.member.section;
   rec?.heading(`${on.member.id}: ${s.label}, ${combination.id}`);
   rec?.step({
     symbol: word === 'tension' ? 'T' : 'P',
     meaning: `greatest ${word} in the post`,
     formula: combination.label,
-    substituted: combination.id,
+    substituted: sumText(ctx, combination, (c) => on.effects.n[c]![station]!),
     value: P,
     unit: 'lb',
     clause: combination.clause,
@@ -118,9 +120,6 @@ interface Column {
   /** Lateral buckling limit for bending about the strong axis. */
   readonly FbE: number;
 }
-
-/** Stands for no limit: a bar no deeper than wide cannot buckle sideways in bending (NDS 2018 3.3.3.1). */
-const NO_LIMIT = 1e12;
 
 function column(m: Member, CD: number, rec?: Recorder): Column | undefined {
   const s = m.section;
@@ -202,7 +201,7 @@ export const postStability: Check = {
     if (refused) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);
     if (!worst) return notApplicable(clause, 'no combination compresses this post');
     const { member } = worst.on;
-    recordP(worst, 'compression', rec);
+    recordP(ctx, worst, 'compression', rec);
     const P = raised(worst.P, 'P', 'lb', raiseOf(ctx, member), rec);
     const fc = axialStress('fc', P, member.section.b * member.section.d, rec);
     const c = column(member, worst.combination.CD, rec)!;
@@ -238,7 +237,7 @@ export const postBearing: Check = {
     );
     if (!worst) return notApplicable(clause, 'no combination compresses this post');
     const { member } = worst.on;
-    recordP(worst, 'compression', rec);
+    recordP(ctx, worst, 'compression', rec);
     const P = raised(worst.P, 'P', 'lb', raiseOf(ctx, member), rec);
     const fc = axialStress('fc', P, member.section.b * member.section.d, rec);
     const FcStar = designValue('Fc', member.section, { CD: worst.combination.CD }, rec);
@@ -277,7 +276,7 @@ export const postTension: Check = {
     );
     if (!worst) return notApplicable(clause, 'no combination lifts this post');
     const { member } = worst.on;
-    recordP(worst, 'tension', rec);
+    recordP(ctx, worst, 'tension', rec);
     const ft = axialStress('ft', worst.P, member.section.b * member.section.d, rec);
     const Ft = designValue('Ft', member.section, { CD: worst.combination.CD }, rec);
     if (Ft === undefined) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);

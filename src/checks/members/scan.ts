@@ -1,5 +1,6 @@
 /** Sums load cases into combinations. Hot: called for every member, combination and station. */
 import type { Combination } from '../../loads/model.js';
+import type { CheckContext } from '../contract.js';
 
 /** `out[i] = Σ factor · rows[case][i]`. */
 export function combineInto(out: Float64Array, rows: readonly Float64Array[], combination: Combination): void {
@@ -19,13 +20,6 @@ export function combineInto(out: Float64Array, rows: readonly Float64Array[], co
   }
 }
 
-/** One place of one member under one combination. */
-export interface Place {
-  readonly combination: Combination;
-  readonly value: number;
-  readonly station: number;
-}
-
 /** Largest size of either sign in one combination; station −1 when all is zero. */
 export function extreme(values: Float64Array, sign: 1 | -1): number {
   let at = -1;
@@ -41,3 +35,14 @@ export function extreme(values: Float64Array, sign: 1 | -1): number {
 }
 
 export const feetText = (inches: number): string => `${(inches / 12).toFixed(2)} ft`;
+
+const say = (x: number): string => {
+  const r = Math.abs(x) >= 1000 ? Math.round(x) : Number(x.toPrecision(4));
+  return String(r === 0 ? 0 : r);
+};
+
+/** A combination with the numbers of its cases: `1·2310 (D) + 1·6198 (S)`. */
+export const sumText = (ctx: CheckContext, combination: Combination, value: (loadCase: number) => number): string =>
+  combination.terms
+    .map((t) => `${t.factor}·${say(value(t.case))} (${ctx.loads.cases[t.case]?.id ?? t.case})`)
+    .join(' + ');

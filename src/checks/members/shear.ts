@@ -10,7 +10,7 @@ import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, outsideScope } from '../finding.js';
 import { raised, raiseToStatics } from '../hand.js';
 import { designValue, WET_REFUSED } from './design.js';
-import { combineInto, feetText } from './scan.js';
+import { combineInto, feetText, sumText } from './scan.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
 const CLAUSE = 'NDS 2018 3.4.2';
@@ -43,13 +43,13 @@ function worstShear(ctx: CheckContext, loaded: readonly Loaded[]): Worst | undef
   return worst;
 }
 
-function recordShear({ on, combination, station, V }: Worst, rec?: Recorder): void {
+function recordShear(ctx: CheckContext, { on, combination, station, V }: Worst, rec?: Recorder): void {
   rec?.heading(`${on.member.id}: ${on.member.section.label}, ${combination.id}`);
   rec?.step({
     symbol: 'V',
     meaning: `shear ${feetText(on.effects.stations[station]!)} from the start`,
     formula: combination.label,
-    substituted: combination.id,
+    substituted: sumText(ctx, combination, (c) => on.effects.v[c]![station]!),
     value: Math.abs(V),
     unit: 'lb',
     clause: combination.clause,
@@ -68,7 +68,7 @@ export const shearCheck = (role: MemberRole, title: string): Check => ({
     const worst = worstShear(ctx, loaded);
     if (!worst) return notApplicable(CLAUSE, 'no combination shears this member');
     const { member } = worst.on;
-    recordShear(worst, rec);
+    recordShear(ctx, worst, rec);
     const raise = raiseToStatics(ctx, (about) => about.startsWith(`${member.id} on `));
     const stress = fv(raised(Math.abs(worst.V), 'V', 'lb', raise, rec), member.section.b, member.section.d, rec);
     const Fv = designValue('Fv', member.section, { CD: worst.combination.CD }, rec);
@@ -107,7 +107,7 @@ export const notchCheck = (role: MemberRole, title: string): Check => ({
     const { member } = worst.on;
     const { section } = member;
     const left = section.d - member.notch;
-    recordShear(worst, rec);
+    recordShear(ctx, worst, rec);
     rec?.step({
       symbol: 'dn',
       meaning: 'depth left over the seat',

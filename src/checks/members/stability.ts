@@ -8,7 +8,12 @@ export interface Stability {
   readonly CL: number;
   /** Slenderness ratio; 0 where the edge is held all along. */
   readonly RB: number;
+  /** Critical buckling value, psi; `NO_LIMIT` where the edge is held all along. */
+  readonly FbE: number;
 }
+
+/** Stands for a stress that is never reached. */
+export const NO_LIMIT = 1e12;
 
 /**
  * CL for bending that puts the top (`positive`) or the bottom edge in compression. Laterally the section bends about its
@@ -34,7 +39,7 @@ export function stabilityFactor(
       unit: '',
       clause: s.d <= s.b ? 'NDS 2018 3.3.3.1' : 'NDS 2018 3.3.3.3',
     });
-    return { CL: 1, RB: 0 };
+    return { CL: 1, RB: 0, FbE: NO_LIMIT };
   }
   const weak = { ...s, values: { ...s.values, Emin: s.values.EminY } };
   const Emin = designValue('Emin', weak, {}, rec);
@@ -51,6 +56,7 @@ export function stabilityFactor(
   });
   const le = effectiveLength('other', lu, s.d, rec);
   const slenderness = RB(le, s.b, s.d, rec);
-  if (slenderness > RB_LIMIT) return { CL: 0, RB: slenderness };
-  return { CL: CL(FbE(Emin, slenderness, rec), FbStar, rec), RB: slenderness };
+  if (slenderness > RB_LIMIT) return { CL: 0, RB: slenderness, FbE: 0 };
+  const critical = FbE(Emin, slenderness, rec);
+  return { CL: CL(critical, FbStar, rec), RB: slenderness, FbE: critical };
 }
