@@ -16,12 +16,12 @@ const input = drawingInput(derived);
 if (!input || !derived.effects) throw new Error('the first example does not derive');
 const sheets = drawSet(input);
 const faces = await fonts();
-const meta = { title: 'bench', author: 'bench', date: '2026-01-01' };
+const meta = { title: 'bench', author: 'bench', date: new Date('2026-01-01T00:00:00Z') };
 
 /** Milliseconds on two shared cores. */
 const BUDGETS: readonly { name: string; budget: number; run: () => unknown }[] = [
   { name: 'derive, warm', budget: 16, run: () => derive(text) },
-  { name: 'all sheets drawn, hidden lines removed', budget: 100, run: () => drawSet(input).map(svgOf) },
+  { name: 'all sheets drawn, hidden lines removed', budget: 100, run: () => drawSet(input).map((s) => svgOf(s)) },
   { name: 'the whole PDF set', budget: 500, run: () => pdfOf(sheets, faces, meta) },
 ];
 

@@ -9,15 +9,7 @@ import { create } from './commands/new.js';
 import { start } from './commands/start.js';
 import { whyCommand } from './commands/why.js';
 import { UserFault } from './files.js';
-
-export const EXIT = { issuable: 0, notIssuable: 1, badInput: 2, ourFault: 3 } as const;
-
-export interface Io {
-  out(text: string): void;
-  err(text: string): void;
-  /** Progress, shown only when stderr is a terminal. */
-  progress(text: string): void;
-}
+import { EXIT, type Io } from './io.js';
 
 const processIo: Io = {
   out: (text) => void process.stdout.write(text),

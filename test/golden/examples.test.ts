@@ -8,7 +8,8 @@ for (const name of readdirSync(join(root, 'examples')).sort()) {
   const folder = `examples/${name}`;
   const derived = derive(readFileSync(join(root, folder, 'project.json'), 'utf8'));
   describe(name, () => {
-    it('keeps its results', () => expectGolden(`${folder}/expected/check.json`, `${JSON.stringify(checkJson(derived), null, 1)}\n`));
+    it('keeps its results', () =>
+      expectGolden(`${folder}/expected/check.json`, `${JSON.stringify(checkJson(derived), null, 1)}\n`));
 
     const input = drawingInput(derived);
     if (input) {

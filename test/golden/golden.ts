@@ -17,7 +17,8 @@ export function expectGolden(path: string, text: string): void {
     writeFileSync(file, text);
     return;
   }
-  if (!existsSync(file)) expect.fail(`${relative(root, file)} does not exist; run \`npm run accept\` and read what it wrote`);
+  if (!existsSync(file))
+    expect.fail(`${relative(root, file)} does not exist; run \`npm run accept\` and read what it wrote`);
   const kept = readFileSync(file, 'utf8').split('\n');
   const now = text.split('\n');
   const at = now.findIndex((l, i) => l !== kept[i]);

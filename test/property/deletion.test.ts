@@ -8,16 +8,19 @@ const root = resolve(import.meta.dirname, '../..');
 const names = readdirSync(join(root, 'examples')).sort().slice(0, 2);
 
 /** Keys that decide nothing about safety: words printed on sheets, and lists that may be empty. */
-const FREE = /^\/(job|log|prices|\$schema)|^\/basis\/criteria|\/(label|name|from|note|room|description|paving|items|buildings|easements|steps|splices|allowance|parcel|mark|escape)(\/|$)|^\/lot\/(street|items|paving|buildings|easements)|^\/house\/openings\/\d+/;
+const FREE =
+  /^\/(job|log|prices|\$schema)|^\/basis\/criteria|\/(label|name|from|note|room|description|paving|items|buildings|easements|steps|splices|allowance|parcel|mark|escape)(\/|$)|^\/lot\/(street|items|paving|buildings|easements)|^\/house\/openings\/\d+/;
 
 describe('deleting an input', () => {
   for (const name of names) {
     it(`${name}: every key that decides safety is missed by name`, () => {
-      const doc = JSON.parse(readFileSync(join(root, 'examples', name, 'project.json'), 'utf8').replace(/^\s*\/\/.*$/gm, '')) as Record<string, unknown>;
+      const doc = JSON.parse(
+        readFileSync(join(root, 'examples', name, 'project.json'), 'utf8').replace(/^\s*\/\/.*$/gm, ''),
+      ) as Record<string, unknown>;
       const silent: string[] = [];
       const visit = (node: unknown, path: string): void => {
         if (!node || typeof node !== 'object' || Array.isArray(node)) {
-          if (Array.isArray(node)) node.forEach((v, i) => visit(v, `${path}/${i}`));
+          if (Array.isArray(node)) for (const [i, v] of node.entries()) visit(v, `${path}/${i}`);
           return;
         }
         for (const key of Object.keys(node)) {
@@ -29,7 +32,15 @@ describe('deleting an input', () => {
             const d = derive(JSON.stringify(doc));
             record[key] = kept;
             const named =
-              d.issues.some((i) => i.severity === 'error' && (i.path === at || at.startsWith(`${i.path}/`) || i.path.startsWith(at))) ||
+              // Named by its own path, or, for a thing that others refer to, at the place that misses it.
+              d.issues.some(
+                (i) =>
+                  i.severity === 'error' &&
+                  (i.path === at ||
+                    at.startsWith(`${i.path}/`) ||
+                    i.path.startsWith(at) ||
+                    (i.code === 'dangling-reference' && i.found === JSON.stringify(key))),
+              ) ||
               (d.project?.assumptions.some((a) => a.path === at) ?? false) ||
               (d.project?.questions.some((q) => q.path === at) ?? false);
             if (!named || d.verdict.issuable) silent.push(at);

@@ -1,6 +1,6 @@
 import { type CheckResult, checkJson, type Derived, derive, type Issue } from '../../../src/index.js';
 import { readText } from '../files.js';
-import { EXIT, type Io } from '../main.js';
+import { EXIT, type Io } from '../io.js';
 
 /** Reads a project from a file or, for `-`, from standard input, and derives everything. */
 export async function load(file: string): Promise<Derived> {

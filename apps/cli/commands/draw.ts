@@ -11,7 +11,7 @@ import {
   svgOf,
 } from '../../../src/index.js';
 import { packageRoot, UserFault, writeWhole } from '../files.js';
-import type { Io } from '../main.js';
+import type { Io } from '../io.js';
 import { exitOf, load, printIssue } from './check.js';
 
 /** Font files of the faces that sheets are lettered in. */
@@ -66,7 +66,7 @@ export async function draw(
     await pdfOf(sheets, await fonts(), {
       title: `${job.title}, ${job.address}`,
       author: job.preparedBy,
-      date: job.date,
+      date: new Date(`${job.date}T00:00:00Z`),
     }),
   );
   io.out(o.json ? `${JSON.stringify({ files: written, issuable: d.verdict.issuable })}\n` : `${written.at(-1)}\n`);

@@ -1,7 +1,7 @@
 import { access } from 'node:fs/promises';
 import { STARTER_KINDS, type StarterKind, starter } from '../../../src/index.js';
 import { UserFault, writeWhole } from '../files.js';
-import type { Io } from '../main.js';
+import type { Io } from '../io.js';
 
 export async function create(io: Io, roof: string, o: { output?: string; force?: boolean }): Promise<number> {
   if (!(STARTER_KINDS as readonly string[]).includes(roof)) {

@@ -1,7 +1,7 @@
 import { readdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { packageRoot } from '../files.js';
-import { EXIT, type Io } from '../main.js';
+import { EXIT, type Io } from '../io.js';
 import { check } from './check.js';
 import { draw } from './draw.js';
 

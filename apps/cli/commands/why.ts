@@ -1,6 +1,6 @@
 import { why, whyText } from '../../../src/index.js';
 import { UserFault } from '../files.js';
-import type { Io } from '../main.js';
+import type { Io } from '../io.js';
 import { exitOf, load, printIssue } from './check.js';
 
 export async function whyCommand(io: Io, file: string, mark: string, o: { json?: boolean }): Promise<number> {

@@ -31,7 +31,11 @@ function stepsOf(ctx: SheetContext, r: CheckResult): Block[] {
     }
     const middle = line.substituted && line.substituted !== line.formula ? ` = ${line.substituted}` : '';
     const note = line.note ? ` (${line.note})` : '';
-    out.push({ kind: 'para', text: `${line.symbol} = ${line.formula}${middle} = ${value(line.value)} ${line.unit}   [${line.clause}] ${line.meaning}${note}`, face: 'condensed' });
+    out.push({
+      kind: 'para',
+      text: `${line.symbol} = ${line.formula}${middle} = ${value(line.value)} ${line.unit}   [${line.clause}] ${line.meaning}${note}`,
+      face: 'condensed',
+    });
   }
   return out;
 }
@@ -39,19 +43,91 @@ function stepsOf(ctx: SheetContext, r: CheckResult): Block[] {
 function draw(ctx: SheetContext): SheetBody[] {
   const { loads, effects, results } = ctx.input;
   const { area, style } = ctx;
-  const basis: TableRow[] = loads.basis.rows.map((r) => [r.symbol, r.meaning, value(r.value), r.unit, `${r.clause}${r.provenance === 'memory' ? '; recalled, confirm' : ''}`]);
+  const basis: TableRow[] = loads.basis.rows.map((r) => [
+    r.symbol,
+    r.meaning,
+    value(r.value),
+    r.unit,
+    `${r.clause}${r.provenance === 'memory' ? '; recalled, confirm' : ''}`,
+  ]);
   const cases: TableRow[] = loads.cases.map((c) => [c.id, c.title, c.clause]);
-  const balance: TableRow[] = effects.balance.map((b) => [b.case, value(b.applied.x), value(b.applied.y), value(-b.applied.z), value(b.reactions.z), b.errorApplied.toExponential(0), b.errorReactions.toExponential(0)]);
-  const hand: TableRow[] = effects.hand.map((k) => [k.about, k.case, value(k.statics), value(k.analysed), k.unit, k.governs === 'statics' ? 'statics governs' : k.reason]);
-  const families = [...new Map(loads.combinations.map((c) => [c.label, c])).values()].map((c): TableRow => [c.label, String(c.CD), c.clause]);
+  const balance: TableRow[] = effects.balance.map((b) => [
+    b.case,
+    value(b.applied.x),
+    value(b.applied.y),
+    value(-b.applied.z),
+    value(b.reactions.z),
+    b.errorApplied.toExponential(0),
+    b.errorReactions.toExponential(0),
+  ]);
+  const hand: TableRow[] = effects.hand.map((k) => [
+    k.about,
+    k.case,
+    value(k.statics),
+    value(k.analysed),
+    k.unit,
+    k.governs === 'statics' ? 'statics governs' : k.reason,
+  ]);
+  const families = [...new Map(loads.combinations.map((c) => [c.label, c])).values()].map(
+    (c): TableRow => [c.label, String(c.CD), c.clause],
+  );
   const blocks: Block[] = [
     { kind: 'heading', text: 'How to read these sheets' },
-    { kind: 'para', text: 'Allowable-stress design. Each step gives symbol = formula = numbers = result, then the clause. A part that stands for several equal ones is the one nearest its limit. Loads act on the roof planes: dead on the slope, live and snow on the horizontal projection, wind square to the surface. Framing gives its reactions to the beams, beams and posts are solved as a space frame of pinned joints, footings take the post reactions. Side load at roof level is held by a notional restraint until the side-load system is worked out: see the cover.' },
-    { kind: 'table', title: 'Load basis', columns: [{ head: 'Symbol' }, { head: 'Meaning', max: 26 * style.note }, { head: 'Value', align: 'right' }, { head: 'Unit' }, { head: 'Clause', grow: true }], rows: basis },
-    { kind: 'table', title: 'Load cases', columns: [{ head: 'Case' }, { head: 'What it is', max: 44 * style.note }, { head: 'Clause', grow: true }], rows: cases },
-    { kind: 'table', title: 'Combinations', columns: [{ head: 'Combination' }, { head: 'CD', align: 'right' }, { head: 'Clause', grow: true }], rows: families },
-    { kind: 'table', title: 'Balance: loads put on, and reactions, lb (down positive)', columns: [{ head: 'Case' }, { head: 'Along house', align: 'right' }, { head: 'Out', align: 'right' }, { head: 'Down', align: 'right' }, { head: 'Reactions', align: 'right' }, { head: 'Against integral', align: 'right' }, { head: 'Against reactions', align: 'right', grow: true }], rows: balance },
-    { kind: 'table', title: 'Hand statics beside the analysis', columns: [{ head: 'Quantity', max: 24 * style.note }, { head: 'Case' }, { head: 'By hand', align: 'right' }, { head: 'Analysed', align: 'right' }, { head: 'Unit' }, { head: 'Remark', grow: true }], rows: hand },
+    {
+      kind: 'para',
+      text: 'Allowable-stress design. Each step gives symbol = formula = numbers = result, then the clause. A part that stands for several equal ones is the one nearest its limit. Loads act on the roof planes: dead on the slope, live and snow on the horizontal projection, wind square to the surface. Framing gives its reactions to the beams, beams and posts are solved as a space frame of pinned joints, footings take the post reactions. Side load at roof level is held by a notional restraint until the side-load system is worked out: see the cover.',
+    },
+    {
+      kind: 'table',
+      title: 'Load basis',
+      columns: [
+        { head: 'Symbol' },
+        { head: 'Meaning', max: 26 * style.note },
+        { head: 'Value', align: 'right' },
+        { head: 'Unit' },
+        { head: 'Clause', grow: true },
+      ],
+      rows: basis,
+    },
+    {
+      kind: 'table',
+      title: 'Load cases',
+      columns: [{ head: 'Case' }, { head: 'What it is', max: 44 * style.note }, { head: 'Clause', grow: true }],
+      rows: cases,
+    },
+    {
+      kind: 'table',
+      title: 'Combinations',
+      columns: [{ head: 'Combination' }, { head: 'CD', align: 'right' }, { head: 'Clause', grow: true }],
+      rows: families,
+    },
+    {
+      kind: 'table',
+      title: 'Balance: loads put on, and reactions, lb (down positive)',
+      columns: [
+        { head: 'Case' },
+        { head: 'Along house', align: 'right' },
+        { head: 'Out', align: 'right' },
+        { head: 'Down', align: 'right' },
+        { head: 'Reactions', align: 'right' },
+        { head: 'Against integral', align: 'right' },
+        { head: 'Against reactions', align: 'right', grow: true },
+      ],
+      rows: balance,
+    },
+    {
+      kind: 'table',
+      title: 'Hand statics beside the analysis',
+      columns: [
+        { head: 'Quantity', max: 24 * style.note },
+        { head: 'Case' },
+        { head: 'By hand', align: 'right' },
+        { head: 'Analysed', align: 'right' },
+        { head: 'Unit' },
+        { head: 'Remark', grow: true },
+      ],
+      rows: hand,
+    },
     ...governing(results).flatMap((r) => stepsOf(ctx, r)),
   ];
   const columns = area.w > 24 ? 3 : 2;
@@ -59,10 +135,20 @@ function draw(ctx: SheetContext): SheetBody[] {
   const w = (area.w - gap * (columns - 1)) / columns;
   const boxes = Array.from({ length: columns }, (_, i) => ({ x: area.x + i * (w + gap), y: area.y, w, h: area.h }));
   const bodies: SheetBody[] = [];
-  let rest = measure(blocks.filter((b) => b.kind !== 'table' || b.rows.length > 0), w, style, 'G-ANNO-NOTE');
+  let rest = measure(
+    blocks.filter((b) => b.kind !== 'table' || b.rows.length > 0),
+    w,
+    style,
+    'G-ANNO-NOTE',
+  );
   while (rest.length > 0 && bodies.length < 30) {
     const flowed = columnsFlow(rest, boxes);
-    bodies.push({ title: bodies.length === 0 ? 'Calculations' : 'Calculations, continued', scaleNote: 'No scale', viewports: [], items: flowed.items });
+    bodies.push({
+      title: bodies.length === 0 ? 'Calculations' : 'Calculations, continued',
+      scaleNote: 'No scale',
+      viewports: [],
+      items: flowed.items,
+    });
     rest = [...flowed.rest];
   }
   return bodies;

@@ -13,7 +13,12 @@ const CAUTIONS = [
   'Keep the approved set, the truss papers and the inspection card on site. Do not cover work before it is inspected. Changes need approval first.',
 ];
 
-const state = <T>(v: Office<T>): string => (v.state === 'given' ? v.from || 'given, source not stated' : v.state === 'assumed' ? 'assumed' : 'UNKNOWN: placeholder');
+const state = <T>(v: Office<T>): string =>
+  v.state === 'given'
+    ? v.from || 'given, source not stated'
+    : v.state === 'assumed'
+      ? 'assumed'
+      : 'UNKNOWN: placeholder';
 
 const COMPUTED = new Set(['Lr', 'pf', 'ps', 'qh', 'h']);
 
@@ -37,7 +42,13 @@ function criteria(ctx: SheetContext): TableRow[] {
   // Of the computed basis only what a reviewer compares with the office's own table; the rest is on the calculation sheets.
   const extra = ctx.input.loads.basis.rows
     .filter((r) => COMPUTED.has(r.symbol))
-    .map((r): TableRow => [`${r.meaning} (${r.symbol})`, `${formatNumber(r.value, 2, { trim: true })} ${r.unit}`, `${r.clause}${r.provenance === 'memory' ? '; recalled from memory: confirm' : ''}`]);
+    .map(
+      (r): TableRow => [
+        `${r.meaning} (${r.symbol})`,
+        `${formatNumber(r.value, 2, { trim: true })} ${r.unit}`,
+        `${r.clause}${r.provenance === 'memory' ? '; recalled from memory: confirm' : ''}`,
+      ],
+    );
   return [...own, ...extra];
 }
 
@@ -46,7 +57,11 @@ function draw(ctx: SheetContext): SheetBody[] {
   const { style, area } = ctx;
   const { job, basis } = project;
   const columns = area.w > 24 ? 3 : 2;
-  const boxes = splitColumns(area, Array.from({ length: columns }, () => 1), style.gutter);
+  const boxes = splitColumns(
+    area,
+    Array.from({ length: columns }, () => 1),
+    style.gutter,
+  );
   const width = boxes[0]!.w;
   const c = basis.codes;
   const roofs = project.cover.roofs.map((r) => {
@@ -67,18 +82,44 @@ function draw(ctx: SheetContext): SheetBody[] {
         { name: 'Occupancy', value: 'one-family dwelling, covered patio' },
         { name: 'Codes', value: `${c.residential}, ${c.building}, ASCE ${c.loads}, ${c.wood}, ${c.concrete}` },
         { name: 'Risk category', value: basis.riskCategory },
-        { name: 'Lot', value: `${formatNumber(lot.area / 144, 0)} sq ft; y axis of the house ${formatBearing(project.lot.outward)}` },
+        {
+          name: 'Lot',
+          value: `${formatNumber(lot.area / 144, 0)} sq ft; y axis of the house ${formatBearing(project.lot.outward)}`,
+        },
         ...roofs.map((value) => ({ name: 'New roof', value })),
       ],
     },
-    { kind: 'heading', text: verdict.issuable ? 'Status: complete for submittal' : 'Status: PRELIMINARY – NOT FOR PERMIT' },
+    {
+      kind: 'heading',
+      text: verdict.issuable ? 'Status: complete for submittal' : 'Status: PRELIMINARY – NOT FOR PERMIT',
+    },
     ...(verdict.issuable
-      ? [{ kind: 'para' as const, text: 'Every mandatory check of this kind of structure was evaluated and passes; every joint has a product or a calculated connection.' }]
-      : [{ kind: 'para' as const, text: 'This set may not be submitted until these are settled:' }, { kind: 'bullets' as const, items: [...verdict.reasons] }]),
+      ? [
+          {
+            kind: 'para' as const,
+            text: 'Every mandatory check of this kind of structure was evaluated and passes; every joint has a product or a calculated connection.',
+          },
+        ]
+      : [
+          { kind: 'para' as const, text: 'This set may not be submitted until these are settled:' },
+          { kind: 'bullets' as const, items: [...verdict.reasons] },
+        ]),
     { kind: 'heading', text: 'Sheet index' },
-    { kind: 'table', columns: [{ head: 'Sheet' }, { head: 'Title', grow: true }], rows: ctx.index.map((s) => [s.id, s.title]) },
+    {
+      kind: 'table',
+      columns: [{ head: 'Sheet' }, { head: 'Title', grow: true }],
+      rows: ctx.index.map((s) => [s.id, s.title]),
+    },
     { kind: 'heading', text: 'Design criteria' },
-    { kind: 'table', columns: [{ head: 'Criterion', max: width * 0.38 }, { head: 'Value', max: width * 0.24 }, { head: 'Where it comes from', grow: true }], rows: criteria(ctx) },
+    {
+      kind: 'table',
+      columns: [
+        { head: 'Criterion', max: width * 0.38 },
+        { head: 'Value', max: width * 0.24 },
+        { head: 'Where it comes from', grow: true },
+      ],
+      rows: criteria(ctx),
+    },
     ...(project.questions.length > 0
       ? [
           { kind: 'heading' as const, text: 'Questions for the office' },
@@ -97,22 +138,36 @@ function draw(ctx: SheetContext): SheetBody[] {
     {
       kind: 'bullets',
       items: structure.members.some((m) => m.truss)
-        ? ['Trusses: sealed design drawings and layout by the truss plant. The building official must agree to the deferral; approval before the trusses are set.']
+        ? [
+            'Trusses: sealed design drawings and layout by the truss plant. The building official must agree to the deferral; approval before the trusses are set.',
+          ]
         : ['None.'],
     },
     { kind: 'heading', text: 'Approvals' },
-    { kind: 'table', columns: [{ head: 'Body' }, { head: 'State' }, { head: 'Date and note', grow: true }], rows: project.log.approvals.map((a) => [a.body, a.state, [a.date, a.note].filter(Boolean).join(' · ') || '–']) },
+    {
+      kind: 'table',
+      columns: [{ head: 'Body' }, { head: 'State' }, { head: 'Date and note', grow: true }],
+      rows: project.log.approvals.map((a) => [a.body, a.state, [a.date, a.note].filter(Boolean).join(' · ') || '–']),
+    },
     { kind: 'heading', text: 'Cautions' },
     { kind: 'bullets', items: CAUTIONS },
     { kind: 'heading', text: 'Abbreviations' },
-    { kind: 'para', text: 'o.c. on center · f\'c concrete strength · T.O. top of · ASD allowable stress design · PT pressure treated · UNO unless noted otherwise. Shapes: square footing, circle post, rounded beam, arrowed truss or rafter, diamond joint.' },
+    {
+      kind: 'para',
+      text: "o.c. on center · f'c concrete strength · T.O. top of · ASD allowable stress design · PT pressure treated · UNO unless noted otherwise. Shapes: square footing, circle post, rounded beam, arrowed truss or rafter, diamond joint.",
+    },
   ];
   let rest = measure(blocks, width, style);
   const bodies: SheetBody[] = [];
   while (rest.length > 0 && bodies.length < 6) {
     const flowed = columnsFlow(rest, boxes);
     const items: Primitive[] = [...flowed.items];
-    bodies.push({ title: bodies.length === 0 ? 'Cover' : 'Cover, continued', scaleNote: 'No scale', viewports: [], items });
+    bodies.push({
+      title: bodies.length === 0 ? 'Cover' : 'Cover, continued',
+      scaleNote: 'No scale',
+      viewports: [],
+      items,
+    });
     rest = [...flowed.rest];
   }
   return bodies;

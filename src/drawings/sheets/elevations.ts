@@ -4,7 +4,7 @@ import type { Primitive, Rect } from '../ir/index.js';
 import { CAMERAS, type CameraName, see } from '../views/camera.js';
 import { picture } from '../views/picture.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
-import { dims, type PlacedView, PLAN_SCALES, placeView, scaleFor } from './parts.js';
+import { dims, PLAN_SCALES, type PlacedView, placeView, scaleFor } from './parts.js';
 
 interface View {
   readonly camera: CameraName;
@@ -54,7 +54,15 @@ function ground(ctx: SheetContext, camera: CameraName, bounds: Rect): Primitive[
   const z = (y: number): number => (y < 0 ? grade.z0 : grade.z0 + grade.gy * y);
   if (camera === 'rear' || camera === 'front') {
     const level = camera === 'rear' ? z(Math.max(0, ...ctx.input.structure.roofs.map((r) => r.max.y))) : grade.z0;
-    return [{ kind: 'line', layer: 'C-TOPO', pen: 'profile', a: { x: bounds.x - 12, y: level }, b: { x: bounds.x + bounds.w + 12, y: level } }];
+    return [
+      {
+        kind: 'line',
+        layer: 'C-TOPO',
+        pen: 'profile',
+        a: { x: bounds.x - 12, y: level },
+        b: { x: bounds.x + bounds.w + 12, y: level },
+      },
+    ];
   }
   const points = [y0, 0, y1].map((y) => ({ x: see(c, { x: 0, y, z: 0 }).a, y: z(y) }));
   const lo = bounds.x - 12;
@@ -83,12 +91,33 @@ function drawView(ctx: SheetContext, view: View, box: Rect, number: string): Pla
   // Nothing new is seen from the front: heights of the new work belong to the views that show it.
   const shows = view.camera !== 'front';
   const over: Primitive[] = [];
-  const shown = thin(levels(ctx).filter((l) => shows || l.z <= 0), (h * 4.4) / scale.ratio);
+  const shown = thin(
+    levels(ctx).filter((l) => shows || l.z <= 0),
+    (h * 4.4) / scale.ratio,
+  );
   for (const l of shown) {
-    over.push(levelMark({ at: { x: frame.x + frame.w + 6, y: l.z }, side: 'right', name: l.name, value: len(l.z), layer: 'A-ANNO-DIMS', style }));
+    over.push(
+      levelMark({
+        at: { x: frame.x + frame.w + 6, y: l.z },
+        side: 'right',
+        name: l.name,
+        value: len(l.z),
+        layer: 'A-ANNO-DIMS',
+        style,
+      }),
+    );
   }
   const zs = [structure.grade.z0, project.cover.roofs[0]!.bearing, structure.roofs[0]!.highestPoint];
-  if (shows) over.push(...dims(ctx, { side: 'left', datum: frame.x, scale: scale.ratio, layer: 'A-ANNO-DIMS', tiers: [{ stations: zs }, { stations: [zs[0]!, zs[2]!] }] }).items);
+  if (shows)
+    over.push(
+      ...dims(ctx, {
+        side: 'left',
+        datum: frame.x,
+        scale: scale.ratio,
+        layer: 'A-ANNO-DIMS',
+        tiers: [{ stations: zs }, { stations: [zs[0]!, zs[2]!] }],
+      }).items,
+    );
   // Slope triangles on roofs whose fall is seen square on.
   for (const s of shows ? structure.surfaces : []) {
     const fall = s.downhill.x * camera.right.x + s.downhill.y * camera.right.y;
@@ -98,9 +127,27 @@ function drawView(ctx: SheetContext, view: View, box: Rect, number: string): Pla
     const p = see(camera, { x: s.origin.x + s.v.x * vm, y: s.origin.y + s.v.y * vm, z: s.origin.z + s.v.z * vm });
     const rise = roof.pitchText.split('/')[0] ?? roof.pitchText;
     const at: Vec2 = { x: p.a, y: p.b + (h * 4.5) / scale.ratio };
-    over.push(slopeTriangle({ at, rise, ratio: Math.tan(s.slope), up: fall > 0 ? 'left' : 'right', layer: 'A-ANNO-SYMB', style, path: `${roof.path}/pitch` }));
+    over.push(
+      slopeTriangle({
+        at,
+        rise,
+        ratio: Math.tan(s.slope),
+        up: fall > 0 ? 'left' : 'right',
+        layer: 'A-ANNO-SYMB',
+        style,
+        path: `${roof.path}/pitch`,
+      }),
+    );
   }
-  return placeView(ctx, { box, model: frame, scale, number, title: view.title, items: [...pic.items, ...ground(ctx, view.camera, frame)], over });
+  return placeView(ctx, {
+    box,
+    model: frame,
+    scale,
+    number,
+    title: view.title,
+    items: [...pic.items, ...ground(ctx, view.camera, frame)],
+    over,
+  });
 }
 
 function draw(ctx: SheetContext): SheetBody[] {
@@ -108,7 +155,7 @@ function draw(ctx: SheetContext): SheetBody[] {
   const g = style.gutter;
   const big = area.h > 16;
   const bodies: SheetBody[] = [];
-  const perSheet = big ? 4 : 2;
+  const perSheet = big ? 4 : 1;
   for (let k = 0; k < VIEWS.length; k += perSheet) {
     const group = VIEWS.slice(k, k + perSheet);
     const cols = big ? 2 : 1;
@@ -130,10 +177,21 @@ function draw(ctx: SheetContext): SheetBody[] {
         `New roof: ${finish}. New posts, beams and fascia: see the column and beam plan and the schedules. House finishes stay as they are except where the new work is fastened and flashed.`,
       ];
       text.forEach((t, i) => {
-        items.push({ kind: 'text', layer: 'A-ANNO-NOTE', at: { x: area.x, y: area.y + style.note * (4.2 - i * 2.2) }, content: t, height: style.note });
+        items.push({
+          kind: 'text',
+          layer: 'A-ANNO-NOTE',
+          at: { x: area.x, y: area.y + style.note * (4.2 - i * 2.2) },
+          content: t,
+          height: style.note,
+        });
       });
     }
-    bodies.push({ title: bodies.length === 0 ? 'Elevations' : 'Elevations, continued', scaleNote: 'As noted', viewports: placed.map((p) => p.viewport), items });
+    bodies.push({
+      title: bodies.length === 0 ? 'Elevations' : 'Elevations, continued',
+      scaleNote: 'As noted',
+      viewports: placed.map((p) => p.viewport),
+      items,
+    });
   }
   return bodies;
 }

@@ -1,8 +1,8 @@
-import { measure, tag, type TableRow, textBlock } from '../annotate/index.js';
+import { measure, type TableRow, tag, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
-import { houseCorners, housePlan, planExtents, slabPlan } from './plan-base.js';
+import { houseCorners, housePlan, planExtents, planMargin, slabPlan } from './plan-base.js';
 
 function draw(ctx: SheetContext): SheetBody[] {
   const { structure, lot } = ctx.input;
@@ -10,7 +10,7 @@ function draw(ctx: SheetContext): SheetBody[] {
   const h = style.note;
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
   const model = planExtents(structure, 30);
-  const scale = scaleFor(ctx, model, main, { x: h * 13, y: h * 12 }, PLAN_SCALES);
+  const scale = scaleFor(ctx, model, main, planMargin(ctx, model), PLAN_SCALES);
   const items: Primitive[] = [...housePlan(structure, 30), ...slabPlan(structure)];
   const over: Primitive[] = [];
   const xs = unique(structure.footings.map((f) => f.at.x));
@@ -20,21 +20,75 @@ function draw(ctx: SheetContext): SheetBody[] {
     const { x, y } = f.at;
     const outline: Primitive = f.round
       ? { kind: 'circle', layer: 'S-FNDN', center: f.at, radius: half, pen: 'hidden', mark: f.mark }
-      : { kind: 'polyline', layer: 'S-FNDN', pen: 'hidden', closed: true, mark: f.mark, points: [{ x: x - half, y: y - half }, { x: x + half, y: y - half }, { x: x + half, y: y + half }, { x: x - half, y: y + half }] };
+      : {
+          kind: 'polyline',
+          layer: 'S-FNDN',
+          pen: 'hidden',
+          closed: true,
+          mark: f.mark,
+          points: [
+            { x: x - half, y: y - half },
+            { x: x + half, y: y - half },
+            { x: x + half, y: y + half },
+            { x: x - half, y: y + half },
+          ],
+        };
     items.push(outline);
-    if (f.pierDiameter > 0) items.push({ kind: 'circle', layer: 'S-FNDN', center: f.at, radius: f.pierDiameter / 2, pen: 'new', mark: f.mark });
+    if (f.pierDiameter > 0)
+      items.push({
+        kind: 'circle',
+        layer: 'S-FNDN',
+        center: f.at,
+        radius: f.pierDiameter / 2,
+        pen: 'new',
+        mark: f.mark,
+      });
     const post = structure.members.find((m) => m.role === 'post' && Math.hypot(m.start.x - x, m.start.y - y) < 1);
     if (post) {
       const w = post.section.width / 2;
-      items.push({ kind: 'polyline', layer: 'S-COLS', pen: 'cut', closed: true, fill: 'paper', mark: post.mark, points: [{ x: x - w, y: y - w }, { x: x + w, y: y - w }, { x: x + w, y: y + w }, { x: x - w, y: y + w }] });
+      items.push({
+        kind: 'polyline',
+        layer: 'S-COLS',
+        pen: 'cut',
+        closed: true,
+        fill: 'paper',
+        mark: post.mark,
+        points: [
+          { x: x - w, y: y - w },
+          { x: x + w, y: y - w },
+          { x: x + w, y: y + w },
+          { x: x - w, y: y + w },
+        ],
+      });
     }
     const reach = half + 6;
     items.push({ kind: 'line', layer: 'S-GRID', pen: 'center', a: { x: x - reach, y }, b: { x: x + reach, y } });
     items.push({ kind: 'line', layer: 'S-GRID', pen: 'center', a: { x, y: y - reach }, b: { x, y: y + reach } });
     const sx = x <= model.x + model.w / 2 ? 1 : -1;
     const dy = half * scale.ratio + h * 1.6;
-    over.push(tag({ kind: 'footing', text: f.mark, at: f.at, off: { x: sx * (half * scale.ratio + h * 3), y: dy }, layer: 'S-ANNO-SYMB', style, path: f.path }));
-    if (post) over.push(tag({ kind: 'post', text: post.mark, at: f.at, off: { x: sx * (half * scale.ratio + h * 3), y: -dy }, layer: 'S-ANNO-SYMB', style, path: post.path }));
+    over.push(
+      tag({
+        kind: 'footing',
+        text: f.mark,
+        at: f.at,
+        off: { x: sx * (half * scale.ratio + h * 3), y: dy },
+        layer: 'S-ANNO-SYMB',
+        style,
+        path: f.path,
+      }),
+    );
+    if (post)
+      over.push(
+        tag({
+          kind: 'post',
+          text: post.mark,
+          at: f.at,
+          off: { x: sx * (half * scale.ratio + h * 3), y: -dy },
+          layer: 'S-ANNO-SYMB',
+          style,
+          path: post.path,
+        }),
+      );
   }
   const corners = houseCorners(structure).map((c) => c.x);
   const lefts = corners.filter((c) => c <= xs[0]! + 1e-6);
@@ -44,21 +98,49 @@ function draw(ctx: SheetContext): SheetBody[] {
   const rightEdge = Math.max(...xs, ...slabs.map((p) => p.x));
   // Offsets from the house face run up both sides, since opposite sides must match; spacings run along the yard; the
   // string below ties them to the house corners.
-  const onLine = (x: number): number[] => unique(structure.footings.filter((f) => Math.abs(f.at.x - x) < 1e-6).map((f) => f.at.y));
+  const onLine = (x: number): number[] =>
+    unique(structure.footings.filter((f) => Math.abs(f.at.x - x) < 1e-6).map((f) => f.at.y));
   const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
   over.push(
-    ...dims(ctx, { ...common, side: 'left', datum: leftEdge, tiers: [{ stations: [0, ...onLine(xs[0]!)] }, { stations: [0, Math.max(...ys)] }] }).items,
-    ...dims(ctx, { ...common, side: 'right', datum: rightEdge, tiers: [{ stations: [0, ...onLine(xs.at(-1)!)] }, { stations: [0, Math.max(...ys)] }] }).items,
-    ...dims(ctx, { ...common, side: 'above', datum: model.y + model.h, tiers: [{ stations: xs }, { stations: [xs[0]!, xs.at(-1)!] }] }).items,
-    ...dims(ctx, { ...common, side: 'below', datum: model.y, tiers: [{ stations: unique([...corners, ...xs]) }] }).items,
+    ...dims(ctx, {
+      ...common,
+      side: 'left',
+      datum: leftEdge,
+      tiers: [{ stations: [0, ...onLine(xs[0]!)] }, { stations: [0, Math.max(...ys)] }],
+    }).items,
+    ...dims(ctx, {
+      ...common,
+      side: 'right',
+      datum: rightEdge,
+      tiers: [{ stations: [0, ...onLine(xs.at(-1)!)] }, { stations: [0, Math.max(...ys)] }],
+    }).items,
+    ...dims(ctx, {
+      ...common,
+      side: 'above',
+      datum: model.y + model.h,
+      tiers: [{ stations: xs }, { stations: [xs[0]!, xs.at(-1)!] }],
+    }).items,
+    ...dims(ctx, { ...common, side: 'below', datum: model.y, tiers: [{ stations: unique([...corners, ...xs]) }] })
+      .items,
   );
   over.push(
     ...structure.joints
       .filter((j, i, all) => j.kind === 'post-to-footing' && all.findIndex((o) => o.mark === j.mark) === i)
-      .map((j) => tag({ kind: 'joint', text: j.mark, at: { x: j.at.x, y: j.at.y }, off: { x: (j.at.x <= model.x + model.w / 2 ? -1 : 1) * h * 6.5, y: -h * 5 }, layer: 'S-ANNO-SYMB', style, path: j.path })),
+      .map((j) =>
+        tag({
+          kind: 'joint',
+          text: j.mark,
+          at: { x: j.at.x, y: j.at.y },
+          off: { x: (j.at.x <= model.x + model.w / 2 ? 1 : -1) * (h * 8 + 15 * scale.ratio), y: h * 0.4 },
+          layer: 'S-ANNO-SYMB',
+          style,
+          path: j.path,
+        }),
+      ),
   );
   const diagonals: Primitive[] = [];
-  const rowsOf = (y: number) => structure.footings.filter((f) => Math.abs(f.at.y - y) < 1e-6).sort((a, b) => a.at.x - b.at.x);
+  const rowsOf = (y: number) =>
+    structure.footings.filter((f) => Math.abs(f.at.y - y) < 1e-6).sort((a, b) => a.at.x - b.at.x);
   const first = rowsOf(ys[0]!);
   const last = rowsOf(ys.at(-1)!);
   const diagonalRows: TableRow[] = [];
@@ -77,10 +159,22 @@ function draw(ctx: SheetContext): SheetBody[] {
       [xs.at(-1)!, xs[0]!],
     ] as const) {
       diagonals.push({ kind: 'line', layer: 'S-GRID', pen: 'hidden', a: { x: fx, y: 0 }, b: { x: gx, y: ys[0]! } });
-      diagonalRows.push([`house line at ${fx === xs[0] ? 'left' : 'right'} footing to ${(gx === xs[0] ? last[0]! : last.at(-1)!).mark}`, len(Math.hypot(fx - gx, ys[0]!))]);
+      diagonalRows.push([
+        `house line at ${fx === xs[0] ? 'left' : 'right'} footing to ${(gx === xs[0] ? last[0]! : last.at(-1)!).mark}`,
+        len(Math.hypot(fx - gx, ys[0]!)),
+      ]);
     }
   }
-  const view = placeView(ctx, { box: main, model, scale, number: '1', title: 'Footing plan', items: [...items, ...diagonals], over, north: northOnPlan(lot.north) });
+  const view = placeView(ctx, {
+    box: main,
+    model,
+    scale,
+    number: '1',
+    title: 'Footing plan',
+    items: [...items, ...diagonals],
+    over,
+    north: northOnPlan(lot.north),
+  });
 
   const surface = (z: number): string => (z < 0 ? `${len(-z)} below floor` : `${len(z)} above floor`);
   const layout: TableRow[] = structure.footings.map((f) => [
@@ -93,10 +187,29 @@ function draw(ctx: SheetContext): SheetBody[] {
   const notes = textBlock(
     measure(
       [
-        { kind: 'table', title: 'Footing centers', columns: [{ head: 'Mark' }, { head: 'Along house', align: 'right' }, { head: 'Out from wall', align: 'right' }, { head: 'Top of concrete', align: 'right' }, { head: 'Bottom', align: 'right', grow: true }], rows: layout },
-        { kind: 'para', text: `Along house: measured to the right, seen looking out of the house, from ${lefts.length > 0 ? 'the left house corner' : 'the first footing'}. Out: from the face of the existing wall line, not from the slab edge. Floor: top of the finished house floor.` },
+        {
+          kind: 'table',
+          title: 'Footing centers',
+          columns: [
+            { head: 'Mark' },
+            { head: 'Along house', align: 'right' },
+            { head: 'Out from wall', align: 'right' },
+            { head: 'Top of concrete', align: 'right' },
+            { head: 'Bottom', align: 'right', grow: true },
+          ],
+          rows: layout,
+        },
+        {
+          kind: 'para',
+          text: `Along house: measured to the right, seen looking out of the house, from ${lefts.length > 0 ? 'the left house corner' : 'the first footing'}. Out: from the face of the existing wall line, not from the slab edge. Floor: top of the finished house floor.`,
+        },
         { kind: 'gap' },
-        { kind: 'table', title: 'Diagonals, center to center', columns: [{ head: 'From – to' }, { head: 'Length', align: 'right', grow: true }], rows: diagonalRows },
+        {
+          kind: 'table',
+          title: 'Diagonals, center to center',
+          columns: [{ head: 'From – to' }, { head: 'Length', align: 'right', grow: true }],
+          rows: diagonalRows,
+        },
         { kind: 'gap' },
         { kind: 'heading', text: 'Notes' },
         {
@@ -115,7 +228,19 @@ function draw(ctx: SheetContext): SheetBody[] {
     ),
     { x: side.x, y: side.y + side.h },
   );
-  return [{ title: 'Footing plan', scaleNote: view.scale.label, viewports: [view.viewport], items: [...view.items, ...notes.items] }];
+  return [
+    {
+      title: 'Footing plan',
+      scaleNote: view.scale.label,
+      viewports: [view.viewport],
+      items: [...view.items, ...notes.items],
+    },
+  ];
 }
 
-export const footingPlan: SheetKind = { title: 'Footing plan', discipline: 'S', needed: (i) => i.structure.footings.length > 0, draw };
+export const footingPlan: SheetKind = {
+  title: 'Footing plan',
+  discipline: 'S',
+  needed: (i) => i.structure.footings.length > 0,
+  draw,
+};

@@ -1,11 +1,20 @@
 /** Column and beam plan, and roof framing plan: the same background, one shows what carries, the other what is carried. */
 import type { Vec2 } from '../../base/vec.js';
 import type { Member, Structure } from '../../structure/model.js';
-import { measure, sectionMark, slopeArrow, spread, type TableRow, tag, type TagKind, textBlock } from '../annotate/index.js';
+import {
+  measure,
+  sectionMark,
+  slopeArrow,
+  spread,
+  type TableRow,
+  type TagKind,
+  tag,
+  textBlock,
+} from '../annotate/index.js';
 import type { LayerName, PenName, Primitive } from '../ir/index.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
-import { housePlan, planExtents, slabPlan } from './plan-base.js';
+import { housePlan, planExtents, planMargin, slabPlan } from './plan-base.js';
 
 /** Plan outline of a straight member: its axis widened by half its width each side. */
 function outline(m: Member): Vec2[] {
@@ -22,7 +31,14 @@ function outline(m: Member): Vec2[] {
   ];
 }
 
-const bar = (m: Member, layer: LayerName, pen: PenName): Primitive => ({ kind: 'polyline', layer, pen, closed: true, points: outline(m), mark: m.mark });
+const bar = (m: Member, layer: LayerName, pen: PenName): Primitive => ({
+  kind: 'polyline',
+  layer,
+  pen,
+  closed: true,
+  points: outline(m),
+  mark: m.mark,
+});
 
 function posts(structure: Structure): Primitive[] {
   return structure.members
@@ -30,7 +46,20 @@ function posts(structure: Structure): Primitive[] {
     .map((m) => {
       const w = m.section.width / 2;
       const { x, y } = m.start;
-      return { kind: 'polyline', layer: 'S-COLS', pen: 'cut', closed: true, mark: m.mark, fill: 'poche', points: [{ x: x - w, y: y - w }, { x: x + w, y: y - w }, { x: x + w, y: y + w }, { x: x - w, y: y + w }] };
+      return {
+        kind: 'polyline',
+        layer: 'S-COLS',
+        pen: 'cut',
+        closed: true,
+        mark: m.mark,
+        fill: 'poche',
+        points: [
+          { x: x - w, y: y - w },
+          { x: x + w, y: y - w },
+          { x: x + w, y: y + w },
+          { x: x - w, y: y + w },
+        ],
+      };
     });
 }
 
@@ -41,7 +70,17 @@ function jointTags(ctx: SheetContext, kinds: readonly string[], shift: Vec2): Pr
   for (const j of ctx.input.structure.joints) {
     if (!kinds.includes(j.kind) || done.has(j.mark)) continue;
     done.add(j.mark);
-    out.push(tag({ kind: 'joint', text: j.mark, at: { x: j.at.x, y: j.at.y }, off: shift, layer: 'S-ANNO-SYMB', style: ctx.style, path: j.path }));
+    out.push(
+      tag({
+        kind: 'joint',
+        text: j.mark,
+        at: { x: j.at.x, y: j.at.y },
+        off: shift,
+        layer: 'S-ANNO-SYMB',
+        style: ctx.style,
+        path: j.path,
+      }),
+    );
   }
   return out;
 }
@@ -52,7 +91,7 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   const h = style.note;
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
   const model = planExtents(structure, 30);
-  const scale = scaleFor(ctx, model, main, { x: h * 13, y: h * 12 }, PLAN_SCALES);
+  const scale = scaleFor(ctx, model, main, planMargin(ctx, model), PLAN_SCALES);
   const items: Primitive[] = [...housePlan(structure, 30), ...slabPlan(structure)];
   const over: Primitive[] = [];
   const beams = structure.members.filter((m) => m.role === 'beam' || m.role === 'ledger');
@@ -61,11 +100,23 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   for (const m of beams) {
     const at = { x: m.start.x + 0.38 * (m.end.x - m.start.x), y: m.start.y + 0.38 * (m.end.y - m.start.y) };
     const runsAlongY = Math.abs(m.end.y - m.start.y) > Math.abs(m.end.x - m.start.x);
-    const off = runsAlongY ? { x: at.x < mid.x ? h * 5 : -h * 5, y: 0 } : { x: 0, y: at.y < mid.y ? h * 3.5 : -h * 3.5 };
+    const off = runsAlongY
+      ? { x: at.x < mid.x ? h * 5 : -h * 5, y: 0 }
+      : { x: 0, y: at.y < mid.y ? h * 3.5 : -h * 3.5 };
     over.push(tag({ kind: 'beam', text: m.mark, at, off, layer: 'S-ANNO-SYMB', style, path: m.path }));
   }
   for (const m of structure.members.filter((p) => p.role === 'post')) {
-    over.push(tag({ kind: 'post', text: m.mark, at: { x: m.start.x, y: m.start.y }, off: { x: m.start.x < mid.x ? -h * 3.4 : h * 3.4, y: h * 2.6 }, layer: 'S-ANNO-SYMB', style, path: m.path }));
+    over.push(
+      tag({
+        kind: 'post',
+        text: m.mark,
+        at: { x: m.start.x, y: m.start.y },
+        off: { x: m.start.x < mid.x ? -h * 3.4 : h * 3.4, y: h * 2.6 },
+        layer: 'S-ANNO-SYMB',
+        style,
+        path: m.path,
+      }),
+    );
   }
   over.push(...jointTags(ctx, ['beam-to-post', 'beam-splice'], { x: h * 4.5, y: -h * 4.2 }));
   over.push(...jointTags(ctx, ['ledger-to-house'], { x: h * 3, y: -h * 6 }));
@@ -77,26 +128,66 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   const slabs = structure.slabs.flatMap((p) => p.outline.map((q) => q.x));
   const datum = Math.min(...bx, ...slabs);
   const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
-  const across = dims(ctx, { ...common, side: 'above', datum: model.y + model.h, tiers: [{ stations: unique([...px, ...bx]) }, { stations: [bx[0]!, bx.at(-1)!] }] });
-  const up = dims(ctx, { ...common, side: 'left', datum, tiers: [{ stations: unique([0, ...py, ...by]) }, { stations: [0, Math.max(...by, ...py)] }] });
+  const across = dims(ctx, {
+    ...common,
+    side: 'above',
+    datum: model.y + model.h,
+    tiers: [{ stations: unique([...px, ...bx]) }, { stations: [bx[0]!, bx.at(-1)!] }],
+  });
+  const up = dims(ctx, {
+    ...common,
+    side: 'left',
+    datum,
+    tiers: [{ stations: unique([0, ...py, ...by]) }, { stations: [0, Math.max(...by, ...py)] }],
+  });
   over.push(...across.items, ...up.items);
   const clear = (up.depth + h * 2) / scale.ratio;
-  const cut = sectionLine(structure, datum - clear, model.y, Math.max(...bx, ...slabs) + 24, model.y + model.h + (across.depth + h * 2) / scale.ratio);
+  const cut = sectionLine(
+    structure,
+    datum - clear,
+    model.y,
+    Math.max(...bx, ...slabs) + 24,
+    model.y + model.h + (across.depth + h * 2) / scale.ratio,
+  );
   over.push(...sectionMark({ ...cut, number: '1', sheet: SHEET_IDS.sections, layer: 'A-ANNO-SYMB', style }));
-  const view = placeView(ctx, { box: main, model, scale, number: '1', title: 'Column and beam plan', items, over, north: northOnPlan(lot.north) });
+  const view = placeView(ctx, {
+    box: main,
+    model,
+    scale,
+    number: '1',
+    title: 'Column and beam plan',
+    items,
+    over,
+    north: northOnPlan(lot.north),
+  });
   const rows: TableRow[] = structure.members
     .filter((m) => m.role === 'beam' || m.role === 'ledger' || m.role === 'post')
     .map((m) => [
       { text: m.mark, mark: m.mark, path: m.path },
       m.section.label,
-      m.role === 'post' ? `bottom ${len(m.start.z)}, top ${len(m.end.z)}` : `top at ${len(m.start.z + m.section.depth / 2)}`,
+      m.role === 'post'
+        ? `bottom ${len(m.start.z)}, top ${len(m.end.z)}`
+        : `top at ${len(m.start.z + m.section.depth / 2)}`,
       len(m.length),
     ]);
   const notes = textBlock(
     measure(
       [
-        { kind: 'table', title: 'Posts, beams and ledger', columns: [{ head: 'Mark' }, { head: 'Section', max: 24 * h }, { head: 'Level from floor' }, { head: 'Cut length', align: 'right', grow: true }], rows },
-        { kind: 'para', text: 'Levels are from the finished house floor; below it is negative. Each post has its own length because the ground falls: measure again after the piers are set and cut to the measured length.' },
+        {
+          kind: 'table',
+          title: 'Posts, beams and ledger',
+          columns: [
+            { head: 'Mark' },
+            { head: 'Section', max: 24 * h },
+            { head: 'Level from floor' },
+            { head: 'Cut length', align: 'right', grow: true },
+          ],
+          rows,
+        },
+        {
+          kind: 'para',
+          text: 'Levels are from the finished house floor; below it is negative. Each post has its own length because the ground falls: measure again after the piers are set and cut to the measured length.',
+        },
         { kind: 'gap' },
         { kind: 'heading', text: 'Notes' },
         {
@@ -114,13 +205,28 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     ),
     { x: side.x, y: side.y + side.h },
   );
-  return [{ title: 'Column and beam plan', scaleNote: view.scale.label, viewports: [view.viewport], items: [...view.items, ...notes.items] }];
+  return [
+    {
+      title: 'Column and beam plan',
+      scaleNote: view.scale.label,
+      viewports: [view.viewport],
+      items: [...view.items, ...notes.items],
+    },
+  ];
 }
 
 /** Trace of the main section over a plan whose annotated extent is given. */
-export function sectionLine(structure: Structure, x0: number, y0: number, x1: number, y1: number): { a: Vec2; b: Vec2; look: 1 | -1 } {
+export function sectionLine(
+  structure: Structure,
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
+): { a: Vec2; b: Vec2; look: 1 | -1 } {
   const cut = sectionPlane(structure);
-  return cut.across === 'x' ? { a: { x: x0, y: cut.at }, b: { x: x1, y: cut.at }, look: -1 } : { a: { x: cut.at, y: y0 }, b: { x: cut.at, y: y1 }, look: 1 };
+  return cut.across === 'x'
+    ? { a: { x: x0, y: cut.at }, b: { x: x1, y: cut.at }, look: -1 }
+    : { a: { x: cut.at, y: y0 }, b: { x: cut.at, y: y1 }, look: 1 };
 }
 
 /**
@@ -145,12 +251,19 @@ function ridgeLines(structure: Structure): { readonly a: Vec2; readonly b: Vec2 
     if (s.length < 2) return [];
     const { origin, u, v, outline } = s[0]!;
     const top = Math.max(...outline.map((p) => p.y));
-    const ends = outline.filter((p) => Math.abs(p.y - top) < 1e-6).map((p) => ({ x: origin.x + u.x * p.x + v.x * p.y, y: origin.y + u.y * p.x + v.y * p.y }));
+    const ends = outline
+      .filter((p) => Math.abs(p.y - top) < 1e-6)
+      .map((p) => ({ x: origin.x + u.x * p.x + v.x * p.y, y: origin.y + u.y * p.x + v.y * p.y }));
     return ends.length >= 2 ? [{ a: ends[0]!, b: ends[1]! }] : [];
   });
 }
 
-const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = { truss: 'truss', 'gable-truss': 'truss', rafter: 'rafter', fascia: 'rafter' };
+const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = {
+  truss: 'truss',
+  'gable-truss': 'truss',
+  rafter: 'rafter',
+  fascia: 'rafter',
+};
 
 function framingPlan(ctx: SheetContext): SheetBody[] {
   const { structure, lot, project } = ctx.input;
@@ -158,41 +271,83 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const h = style.note;
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
   const model = planExtents(structure, 30);
-  const scale = scaleFor(ctx, model, main, { x: h * 13, y: h * 12 }, PLAN_SCALES);
+  const scale = scaleFor(ctx, model, main, planMargin(ctx, model), PLAN_SCALES);
   const items: Primitive[] = [...housePlan(structure, 30)];
   const over: Primitive[] = [];
   for (const r of structure.roofs) {
-    items.push({ kind: 'polyline', layer: 'A-ROOF-OTLN', pen: 'new', closed: true, mark: r.mark, points: [r.min, { x: r.max.x, y: r.min.y }, r.max, { x: r.min.x, y: r.max.y }] });
+    items.push({
+      kind: 'polyline',
+      layer: 'A-ROOF-OTLN',
+      pen: 'new',
+      closed: true,
+      mark: r.mark,
+      points: [r.min, { x: r.max.x, y: r.min.y }, r.max, { x: r.min.x, y: r.max.y }],
+    });
   }
-  items.push(...structure.members.filter((m) => m.role === 'beam' || m.role === 'ledger').map((m) => bar(m, 'S-BEAM', 'hidden')));
+  items.push(
+    ...structure.members.filter((m) => m.role === 'beam' || m.role === 'ledger').map((m) => bar(m, 'S-BEAM', 'hidden')),
+  );
   const framing = structure.members.filter((m) => FRAMING_TAG[m.role] !== undefined && m.role !== 'fascia');
   items.push(...framing.map((m) => bar(m, 'S-FRAM', 'new')));
   items.push(...structure.members.filter((m) => m.role === 'fascia').map((m) => bar(m, 'S-FRAM', 'new-fine')));
   // One tag and one spread for each run of equal frames.
   const marks = [...new Set(framing.map((m) => m.mark))];
   const center = (m: Member): Vec2 => ({ x: (m.start.x + m.end.x) / 2, y: (m.start.y + m.end.y) / 2 });
-  const alongX = framing.length > 1 && Math.abs(center(framing[0]!).x - center(framing.at(-1)!).x) > Math.abs(center(framing[0]!).y - center(framing.at(-1)!).y);
+  const alongX =
+    framing.length > 1 &&
+    Math.abs(center(framing[0]!).x - center(framing.at(-1)!).x) >
+      Math.abs(center(framing[0]!).y - center(framing.at(-1)!).y);
   marks.forEach((mark, k) => {
-    const run = framing.filter((m) => m.mark === mark).sort((p, q) => (alongX ? p.start.x - q.start.x : p.start.y - q.start.y));
+    const run = framing
+      .filter((m) => m.mark === mark)
+      .sort((p, q) => (alongX ? p.start.x - q.start.x : p.start.y - q.start.y));
     const first = run[0]!;
     const last = run.at(-1)!;
     const t = 0.3 + 0.13 * k;
-    const on = (m: Member): Vec2 => ({ x: m.start.x + t * (m.end.x - m.start.x), y: m.start.y + t * (m.end.y - m.start.y) });
+    const on = (m: Member): Vec2 => ({
+      x: m.start.x + t * (m.end.x - m.start.x),
+      y: m.start.y + t * (m.end.y - m.start.y),
+    });
     const gap = run.length > 1 ? (alongX ? run[1]!.start.x - first.start.x : run[1]!.start.y - first.start.y) : 0;
     const label = run.length > 1 ? `${run.length} ${mark} at ${len(Math.abs(gap))} o.c.` : `${mark}`;
-    if (run.length > 2) over.push(...spread({ a: on(first), b: on(last), text: label, mark, path: first.path, layer: 'S-ANNO-NOTE', style }));
-    else run.forEach((m) => over.push(tag({ kind: 'truss', text: mark, at: on(m), layer: 'S-ANNO-SYMB', style, path: m.path })));
+    if (run.length > 2)
+      over.push(
+        ...spread({ a: on(first), b: on(last), text: label, mark, path: first.path, layer: 'S-ANNO-NOTE', style }),
+      );
+    else
+      over.push(
+        ...run.map((m) => tag({ kind: 'truss', text: mark, at: on(m), layer: 'S-ANNO-SYMB', style, path: m.path })),
+      );
   });
   for (const s of structure.surfaces) {
     const [u0, u1] = [Math.min(...s.outline.map((p) => p.x)), Math.max(...s.outline.map((p) => p.x))];
     const [v0, v1] = [Math.min(...s.outline.map((p) => p.y)), Math.max(...s.outline.map((p) => p.y))];
-    const u = u0 + 0.78 * (u1 - u0);
     const v = (v0 + v1) / 2;
-    const at = { x: s.origin.x + s.u.x * u + s.v.x * v, y: s.origin.y + s.u.y * u + s.v.y * v };
+    const on = (t: number): Vec2 => {
+      const u = u0 + t * (u1 - u0);
+      return { x: s.origin.x + s.u.x * u + s.v.x * v, y: s.origin.y + s.u.y * u + s.v.y * v };
+    };
+    // Joint tags stand at the first frames, where x and y are least: the arrow goes to the other end.
+    const [p, q] = [on(0.28), on(0.72)];
+    const at = p.x + p.y > q.x + q.y ? p : q;
     const roof = project.cover.roofs.find((r) => r.mark === s.roof);
-    over.push(slopeArrow({ at, angle: Math.atan2(s.downhill.y, s.downhill.x), text: roof?.pitchText ?? '', layer: 'A-ANNO-SYMB', style, ...(roof && { path: `${roof.path}/pitch` }) }));
+    over.push(
+      slopeArrow({
+        at,
+        angle: Math.atan2(s.downhill.y, s.downhill.x),
+        text: roof?.pitchText ?? '',
+        layer: 'A-ANNO-SYMB',
+        style,
+        ...(roof && { path: `${roof.path}/pitch` }),
+      }),
+    );
   }
-  over.push(...jointTags(ctx, ['rafter-to-ledger', 'rafter-to-beam', 'truss-to-beam', 'fascia-to-framing'], { x: h * 4.5, y: h * 4.5 }));
+  over.push(
+    ...jointTags(ctx, ['rafter-to-ledger', 'rafter-to-beam', 'truss-to-beam', 'fascia-to-framing'], {
+      x: h * 4.5,
+      y: h * 4.5,
+    }),
+  );
   const stations = unique(framing.map((m) => (alongX ? center(m).x : center(m).y)));
   const roof = structure.roofs[0]!;
   const chain = alongX ? [roof.min.x, ...stations, roof.max.x] : [roof.min.y, ...stations, roof.max.y];
@@ -200,29 +355,82 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
   const [side1, datum1] = alongX ? (['above', model.y + model.h] as const) : (['left', roof.min.x] as const);
   const [side2, datum2] = alongX ? (['left', roof.min.x] as const) : (['above', model.y + model.h] as const);
-  const beamAt = unique(structure.members.filter((m) => m.role === 'beam').map((m) => (alongX ? m.start.y : m.start.x)));
+  const beamAt = unique(
+    structure.members.filter((m) => m.role === 'beam').map((m) => (alongX ? m.start.y : m.start.x)),
+  );
   const other = alongX ? [0, ...beamAt, roof.max.y] : [roof.min.x, ...beamAt, roof.max.x];
   over.push(
-    ...dims(ctx, { ...common, side: side1, datum: datum1, tiers: [{ stations: unique(chain) }, { stations: ends }] }).items,
-    ...dims(ctx, { ...common, side: side2, datum: datum2, tiers: [{ stations: unique(other) }, { stations: [Math.min(...other), Math.max(...other)] }] }).items,
+    ...dims(ctx, { ...common, side: side1, datum: datum1, tiers: [{ stations: unique(chain) }, { stations: ends }] })
+      .items,
+    ...dims(ctx, {
+      ...common,
+      side: side2,
+      datum: datum2,
+      tiers: [{ stations: unique(other) }, { stations: [Math.min(...other), Math.max(...other)] }],
+    }).items,
   );
   for (const line of ridgeLines(structure)) {
     items.push({ kind: 'line', layer: 'A-ROOF', pen: 'profile', a: line.a, b: line.b });
-    over.push({ kind: 'text', layer: 'A-ANNO-NOTE', at: { x: line.a.x + 0.86 * (line.b.x - line.a.x), y: line.a.y + 0.86 * (line.b.y - line.a.y) }, content: 'ridge', height: h, align: 'center', valign: 'middle', mask: true, angle: Math.abs(line.b.x - line.a.x) > Math.abs(line.b.y - line.a.y) ? 0 : Math.PI / 2 });
+    over.push({
+      kind: 'text',
+      layer: 'A-ANNO-NOTE',
+      at: { x: line.a.x + 0.86 * (line.b.x - line.a.x), y: line.a.y + 0.86 * (line.b.y - line.a.y) },
+      content: 'ridge',
+      height: h,
+      align: 'center',
+      valign: 'middle',
+      mask: true,
+      angle: Math.abs(line.b.x - line.a.x) > Math.abs(line.b.y - line.a.y) ? 0 : Math.PI / 2,
+    });
   }
-  const view = placeView(ctx, { box: main, model, scale, number: '1', title: 'Roof framing plan', items, over, north: northOnPlan(lot.north) });
+  const view = placeView(ctx, {
+    box: main,
+    model,
+    scale,
+    number: '1',
+    title: 'Roof framing plan',
+    items,
+    over,
+    north: northOnPlan(lot.north),
+  });
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
-  const rows: TableRow[] = [...marks, ...new Set(structure.members.filter((m) => m.role === 'fascia').map((m) => m.mark))].map((mark) => {
+  const rows: TableRow[] = [
+    ...marks,
+    ...new Set(structure.members.filter((m) => m.role === 'fascia').map((m) => m.mark)),
+  ].map((mark) => {
     const m = structure.members.find((x) => x.mark === mark)!;
-    const what = m.truss ? `${m.truss.kind.replace('-', ' ')}${m.role === 'gable-truss' ? ', gable end' : ''}, span ${len(m.truss.span)}` : m.section.label;
-    return [{ text: mark, mark, path: m.path }, what, String(count(mark)), m.truss ? len(m.truss.height) : len(m.length)];
+    const what = m.truss
+      ? `${m.truss.kind.replace('-', ' ')}${m.role === 'gable-truss' ? ', gable end' : ''}, span ${len(m.truss.span)}`
+      : m.section.label;
+    return [
+      { text: mark, mark, path: m.path },
+      what,
+      String(count(mark)),
+      m.truss ? len(m.truss.height) : len(m.length),
+    ];
   });
   const trusses = framing.some((m) => m.truss);
-  const finish = project.cover.roofs.map((r) => `${r.mark}: ${structure.surfaces.find((s) => s.roof === r.mark)!.layers.map((l) => l.name).join('; ')}.`);
+  const finish = project.cover.roofs.map(
+    (r) =>
+      `${r.mark}: ${structure.surfaces
+        .find((s) => s.roof === r.mark)!
+        .layers.map((l) => l.name)
+        .join('; ')}.`,
+  );
   const notes = textBlock(
     measure(
       [
-        { kind: 'table', title: 'Framing', columns: [{ head: 'Mark' }, { head: 'What', max: 26 * h }, { head: 'Count', align: 'right' }, { head: trusses ? 'Height or length' : 'Length', align: 'right', grow: true }], rows },
+        {
+          kind: 'table',
+          title: 'Framing',
+          columns: [
+            { head: 'Mark' },
+            { head: 'What', max: 26 * h },
+            { head: 'Count', align: 'right' },
+            { head: trusses ? 'Height or length' : 'Length', align: 'right', grow: true },
+          ],
+          rows,
+        },
         { kind: 'gap' },
         { kind: 'heading', text: 'Roof, from top to bottom' },
         { kind: 'bullets', items: finish },
@@ -235,7 +443,9 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
                   'Trusses are designed and sealed by the truss plant’s engineer; the profile here is for order and layout. Do not cut, notch, drill or load them otherwise. Truss papers are a deferred submittal until they are in the set.',
                   'Set, brace and restrain trusses by the plant’s instructions. Unbraced trusses fall over: keep people from under them.',
                 ]
-              : ['Rafters run in one piece from ledger to tail. Seat cuts no deeper than a quarter of the rafter depth.']),
+              : [
+                  'Rafters run in one piece from ledger to tail. Seat cuts no deeper than a quarter of the rafter depth.',
+                ]),
             'Sheathing with its strength axis across the framing; end joints staggered; fasten as the schedules say. An unsheathed roof resists no side load.',
             'Every frame is tied at both bearings: joint schedule.',
           ],
@@ -246,8 +456,25 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
     ),
     { x: side.x, y: side.y + side.h },
   );
-  return [{ title: 'Roof framing plan', scaleNote: view.scale.label, viewports: [view.viewport], items: [...view.items, ...notes.items] }];
+  return [
+    {
+      title: 'Roof framing plan',
+      scaleNote: view.scale.label,
+      viewports: [view.viewport],
+      items: [...view.items, ...notes.items],
+    },
+  ];
 }
 
-export const beamPlanSheet: SheetKind = { title: 'Column and beam plan', discipline: 'S', needed: () => true, draw: beamPlan };
-export const framingPlanSheet: SheetKind = { title: 'Roof framing plan', discipline: 'S', needed: () => true, draw: framingPlan };
+export const beamPlanSheet: SheetKind = {
+  title: 'Column and beam plan',
+  discipline: 'S',
+  needed: () => true,
+  draw: beamPlan,
+};
+export const framingPlanSheet: SheetKind = {
+  title: 'Roof framing plan',
+  discipline: 'S',
+  needed: () => true,
+  draw: framingPlan,
+};

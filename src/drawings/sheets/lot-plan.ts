@@ -1,9 +1,9 @@
-import type { Vec2 } from '../../base/vec.js';
 import { formatArea, formatBearing, formatNumber } from '../../base/quantity/index.js';
-import { measure, textBlock, type TableRow } from '../annotate/index.js';
+import type { Vec2 } from '../../base/vec.js';
+import { measure, type TableRow, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
-import { extents, northOnPlan, placeView, scaleFor, SITE_SCALES, withSideColumn } from './parts.js';
+import { extents, northOnPlan, placeView, SITE_SCALES, scaleFor, withSideColumn } from './parts.js';
 
 const feet = (inches: number): string => `${formatNumber(inches / 12, 2)}'`;
 
@@ -30,10 +30,20 @@ function draw(ctx: SheetContext): SheetBody[] {
   const over: Primitive[] = [];
   const center = middle({ x: model.x, y: model.y }, { x: model.x + model.w, y: model.y + model.h });
 
-  for (const e of lot.easements) items.push({ kind: 'polyline', layer: 'C-PROP-ESMT', pen: 'easement', points: e.outline, closed: true });
-  for (const s of lot.setbacks) items.push({ kind: 'line', layer: 'C-PROP-STBK', pen: 'setback', a: s.start, b: s.end });
+  for (const e of lot.easements)
+    items.push({ kind: 'polyline', layer: 'C-PROP-ESMT', pen: 'easement', points: e.outline, closed: true });
+  for (const s of lot.setbacks)
+    items.push({ kind: 'line', layer: 'C-PROP-STBK', pen: 'setback', a: s.start, b: s.end });
   items.push({ kind: 'polyline', layer: 'C-PROP', pen: 'property', points: lot.corners, closed: true });
-  for (const p of lot.corners) items.push({ kind: 'symbol', layer: 'C-PROP', at: p, items: [{ kind: 'circle', layer: 'C-PROP', center: { x: 0, y: 0 }, radius: h * 0.4, pen: 'symbol', fill: 'paper' }] });
+  for (const p of lot.corners)
+    items.push({
+      kind: 'symbol',
+      layer: 'C-PROP',
+      at: p,
+      items: [
+        { kind: 'circle', layer: 'C-PROP', center: { x: 0, y: 0 }, radius: h * 0.4, pen: 'symbol', fill: 'paper' },
+      ],
+    });
   for (const l of lot.lines) {
     const angle = Math.atan2(l.end.y - l.start.y, l.end.x - l.start.x);
     const read = readable(angle);
@@ -43,39 +53,129 @@ function draw(ctx: SheetContext): SheetBody[] {
     over.push({
       kind: 'symbol',
       layer: 'C-ANNO-NOTE',
-      at: middle(l.start, l.end),
+      // Side lines are labelled off their middle, where house and new roof are labelled too.
+      at:
+        l.yard === 'front' || l.yard === 'rear'
+          ? middle(l.start, l.end)
+          : { x: l.start.x + 0.25 * (l.end.x - l.start.x), y: l.start.y + 0.25 * (l.end.y - l.start.y) },
       path: l.path,
       items: [
-        { kind: 'text', layer: 'C-ANNO-NOTE', at: { x: up.x * sign * h * 1.6, y: up.y * sign * h * 1.6 }, content: `${formatBearing(l.azimuth)}   ${feet(l.distance)}`, height: h, angle: read, align: 'center', valign: 'middle', face: 'bold' },
-        { kind: 'text', layer: 'C-ANNO-NOTE', at: { x: up.x * sign * h * 3.5, y: up.y * sign * h * 3.5 }, content: `${l.name}, ${l.yard} yard`, height: h, angle: read, align: 'center', valign: 'middle' },
+        {
+          kind: 'text',
+          layer: 'C-ANNO-NOTE',
+          at: { x: up.x * sign * h * 1.6, y: up.y * sign * h * 1.6 },
+          content: `${formatBearing(l.azimuth)}   ${feet(l.distance)}`,
+          height: h,
+          angle: read,
+          align: 'center',
+          valign: 'middle',
+          face: 'bold',
+        },
+        {
+          kind: 'text',
+          layer: 'C-ANNO-NOTE',
+          at: { x: up.x * sign * h * 3.5, y: up.y * sign * h * 3.5 },
+          content: `${l.name}, ${l.yard} yard`,
+          height: h,
+          angle: read,
+          align: 'center',
+          valign: 'middle',
+        },
       ],
     });
   }
-  for (const p of project.lot.paving) items.push({ kind: 'polyline', layer: 'C-PVMT', pen: 'existing', points: p.outline, closed: true });
-  for (const s of structure.slabs) items.push({ kind: 'polyline', layer: 'C-PVMT', pen: s.state === 'new' ? 'new-fine' : 'existing', points: s.outline, closed: true, mark: s.mark });
+  for (const p of project.lot.paving)
+    items.push({ kind: 'polyline', layer: 'C-PVMT', pen: 'existing', points: p.outline, closed: true });
+  for (const s of structure.slabs)
+    items.push({
+      kind: 'polyline',
+      layer: 'C-PVMT',
+      pen: s.state === 'new' ? 'new-fine' : 'existing',
+      points: s.outline,
+      closed: true,
+      mark: s.mark,
+    });
   const house = project.house.walls.map((w) => w.start);
   items.push({ kind: 'polyline', layer: 'C-BLDG-EXST', pen: 'profile', points: house, closed: true, fill: 'tint' });
   const hb = extents(house);
-  over.push({ kind: 'text', layer: 'C-ANNO-NOTE', at: { x: hb.x + hb.w / 2, y: hb.y + hb.h / 2 }, content: `Existing house, ${project.house.stories} ${project.house.stories === 1 ? 'story' : 'stories'}`, height: h, align: 'center', valign: 'middle', mask: true });
+  over.push({
+    kind: 'text',
+    layer: 'C-ANNO-NOTE',
+    at: { x: hb.x + hb.w / 2, y: hb.y + hb.h / 2 },
+    content: `Existing house, ${project.house.stories} ${project.house.stories === 1 ? 'story' : 'stories'}`,
+    height: h,
+    align: 'center',
+    valign: 'middle',
+    mask: true,
+  });
   for (const b of project.lot.buildings) {
-    items.push({ kind: 'polyline', layer: 'C-BLDG-EXST', pen: 'existing-cut', points: b.outline, closed: true, fill: 'tint' });
+    items.push({
+      kind: 'polyline',
+      layer: 'C-BLDG-EXST',
+      pen: 'existing-cut',
+      points: b.outline,
+      closed: true,
+      fill: 'tint',
+    });
     const e = extents(b.outline);
-    over.push({ kind: 'text', layer: 'C-ANNO-NOTE', at: { x: e.x + e.w / 2, y: e.y + e.h / 2 }, content: b.name, height: h, align: 'center', valign: 'middle', mask: true });
+    over.push({
+      kind: 'text',
+      layer: 'C-ANNO-NOTE',
+      at: { x: e.x + e.w / 2, y: e.y + e.h / 2 },
+      content: b.name,
+      height: h,
+      align: 'center',
+      valign: 'middle',
+      mask: true,
+    });
   }
   for (const r of structure.roofs) {
     const ring = [r.min, { x: r.max.x, y: r.min.y }, r.max, { x: r.min.x, y: r.max.y }];
     items.push({ kind: 'hatch', layer: 'C-BLDG', pattern: 'generic', loops: [ring], mark: r.mark, spacing: 1.6 });
     items.push({ kind: 'polyline', layer: 'C-BLDG', pen: 'new', points: ring, closed: true, mark: r.mark });
-    over.push({ kind: 'text', layer: 'C-ANNO-NOTE', at: { x: (r.min.x + r.max.x) / 2, y: (r.min.y + r.max.y) / 2 }, content: `New patio roof ${r.mark}`, height: h, face: 'bold', align: 'center', valign: 'middle', mask: true, mark: r.mark });
+    over.push({
+      kind: 'text',
+      layer: 'C-ANNO-NOTE',
+      at: { x: (r.min.x + r.max.x) / 2, y: (r.min.y + r.max.y) / 2 },
+      content: `New patio roof ${r.mark}`,
+      height: h,
+      face: 'bold',
+      align: 'center',
+      valign: 'middle',
+      mask: true,
+      mark: r.mark,
+    });
   }
-  for (const f of structure.footings) items.push({ kind: 'circle', layer: 'C-BLDG', center: f.at, radius: Math.max(6, f.pierDiameter / 2), pen: 'new-fine', fill: 'paper', mark: f.mark });
+  for (const f of structure.footings)
+    items.push({
+      kind: 'circle',
+      layer: 'C-BLDG',
+      center: f.at,
+      radius: Math.max(6, f.pierDiameter / 2),
+      pen: 'new-fine',
+      fill: 'paper',
+      mark: f.mark,
+    });
   for (const d of lot.distances) {
     const line = lot.lines.find((l) => l.name === d.line)!;
     const post = project.basis.zoning.referenceEdge.value === 'post';
     const from = post ? d.nearestPost : d.nearestEave;
     const foot = { x: from.x - line.inward.x * d.governing, y: from.y - line.inward.y * d.governing };
     const angle = readable(Math.atan2(line.inward.y, line.inward.x));
-    over.push({ kind: 'dimension', layer: 'C-ANNO-DIMS', a: foot, b: from, angle, base: from, offset: 0, value: d.governing, text: feet(d.governing), height: h, noExtensionA: true, noExtensionB: true });
+    over.push({
+      kind: 'dimension',
+      layer: 'C-ANNO-DIMS',
+      a: foot,
+      b: from,
+      angle,
+      base: from,
+      offset: 0,
+      value: d.governing,
+      text: feet(d.governing),
+      height: h,
+      noExtensionA: true,
+      noExtensionB: true,
+    });
   }
   for (const i of project.lot.items) {
     over.push({
@@ -84,11 +184,29 @@ function draw(ctx: SheetContext): SheetBody[] {
       at: i.at,
       items: [
         { kind: 'circle', layer: 'C-UTIL', center: { x: 0, y: 0 }, radius: h * 0.55, pen: 'symbol', fill: 'paper' },
-        { kind: 'text', layer: 'C-UTIL', at: { x: i.at.x > center.x ? h * 1.1 : -h * 1.1, y: 0 }, content: i.label, height: h, valign: 'middle', align: i.at.x > center.x ? 'left' : 'right', mask: true },
+        {
+          kind: 'text',
+          layer: 'C-UTIL',
+          at: { x: i.at.x > center.x ? h * 1.1 : -h * 1.1, y: 0 },
+          content: i.label,
+          height: h,
+          valign: 'middle',
+          align: i.at.x > center.x ? 'left' : 'right',
+          mask: true,
+        },
       ],
     });
   }
-  const view = placeView(ctx, { box: main, model, scale, number: '1', title: 'Lot plan', items, over, north: northOnPlan(lot.north) });
+  const view = placeView(ctx, {
+    box: main,
+    model,
+    scale,
+    number: '1',
+    title: 'Lot plan',
+    items,
+    over,
+    north: northOnPlan(lot.north),
+  });
 
   const edge = project.basis.zoning.referenceEdge.value;
   const setbackRows: TableRow[] = lot.distances.map((d) => [
@@ -110,9 +228,27 @@ function draw(ctx: SheetContext): SheetBody[] {
   const notes = textBlock(
     measure(
       [
-        { kind: 'table', title: `Yards, measured from the ${edge} as the office asks`, columns: [{ head: 'Lot line' }, { head: 'Yard' }, { head: 'Required', align: 'right' }, { head: 'Proposed', align: 'right' }, { head: 'To post', align: 'right' }, { head: 'To eave', align: 'right' }, { head: 'Result', grow: true }], rows: setbackRows },
+        {
+          kind: 'table',
+          title: `Yards, measured from the ${edge} as the office asks`,
+          columns: [
+            { head: 'Lot line' },
+            { head: 'Yard' },
+            { head: 'Required', align: 'right' },
+            { head: 'Proposed', align: 'right' },
+            { head: 'To post', align: 'right' },
+            { head: 'To eave', align: 'right' },
+            { head: 'Result', grow: true },
+          ],
+          rows: setbackRows,
+        },
         { kind: 'gap' },
-        { kind: 'table', title: `Coverage of the ${project.basis.zoning.coverageOf}`, columns: [{ head: 'Building' }, { head: 'State' }, { head: 'Area', align: 'right', grow: true }], rows: coverRows },
+        {
+          kind: 'table',
+          title: `Coverage of the ${project.basis.zoning.coverageOf}`,
+          columns: [{ head: 'Building' }, { head: 'State' }, { head: 'Area', align: 'right', grow: true }],
+          rows: coverRows,
+        },
         { kind: 'gap' },
         { kind: 'heading', text: 'Notes' },
         {
@@ -131,7 +267,14 @@ function draw(ctx: SheetContext): SheetBody[] {
     ),
     { x: side.x, y: side.y + side.h },
   );
-  return [{ title: 'Lot plan', scaleNote: view.scale.label, viewports: [view.viewport], items: [...view.items, ...notes.items] }];
+  return [
+    {
+      title: 'Lot plan',
+      scaleNote: view.scale.label,
+      viewports: [view.viewport],
+      items: [...view.items, ...notes.items],
+    },
+  ];
 }
 
 export const lotPlan: SheetKind = { title: 'Lot plan', discipline: 'C', needed: () => true, draw };

@@ -1,7 +1,23 @@
 /** Pieces that most sheets share: a framed view with title, bar scale and north; extents; keyed lists. */
 import type { Vec2 } from '../../base/vec.js';
-import { type DimString, type DimStringOptions, dimString, northArrow, scaleBar, viewTitle } from '../annotate/index.js';
-import { centeredViewport, chooseScale, type DrawingScale, type Primitive, type Rect, SCALES, type ScaleName, type Viewport } from '../ir/index.js';
+import {
+  type DimString,
+  type DimStringOptions,
+  dimString,
+  northArrow,
+  scaleBar,
+  viewTitle,
+} from '../annotate/index.js';
+import {
+  centeredViewport,
+  chooseScale,
+  type DrawingScale,
+  type Primitive,
+  type Rect,
+  SCALES,
+  type ScaleName,
+  type Viewport,
+} from '../ir/index.js';
 import type { SheetContext } from './contract.js';
 
 export const PLAN_SCALES: readonly ScaleName[] = ['1/2', '3/8', '1/4', '3/16', '1/8'];
@@ -19,7 +35,13 @@ export interface PlacedView {
 export const titleBand = (ctx: SheetContext): number => ctx.style.bubble * 2.6 + ctx.style.note * 3;
 
 /** Largest scale of a list at which a model extent with paper margins fits a box that also holds the title band. */
-export function scaleFor(ctx: SheetContext, model: Rect, box: Rect, margin: { readonly x: number; readonly y: number }, names: readonly ScaleName[]): DrawingScale {
+export function scaleFor(
+  ctx: SheetContext,
+  model: Rect,
+  box: Rect,
+  margin: { readonly x: number; readonly y: number },
+  names: readonly ScaleName[],
+): DrawingScale {
   const room = { w: box.w - 2 * margin.x, h: box.h - titleBand(ctx) - 2 * margin.y };
   return chooseScale(model, room, names) ?? SCALES[names.at(-1)!];
 }
@@ -54,7 +76,13 @@ export function placeView(
   const bar = scaleBar({ at: { x: box.x + style.bubble * 2.6, y: y - style.note * 4.2 }, scale: o.scale, style });
   const items: Primitive[] = [...title.items, ...bar.items];
   if (o.north !== undefined) {
-    items.push(northArrow({ at: { x: box.x + Math.max(title.width, bar.width) + style.bubble * 4, y: y + style.bubble * 0.2 }, angle: o.north, style }));
+    items.push(
+      northArrow({
+        at: { x: box.x + Math.max(title.width, bar.width) + style.bubble * 4, y: y + style.bubble * 0.2 },
+        angle: o.north,
+        style,
+      }),
+    );
   }
   return { viewport: view, items, scale: o.scale };
 }
@@ -73,7 +101,11 @@ export function extents(points: readonly Vec2[]): Rect {
 export const northOnPlan = (north: number): number => north - Math.PI / 2;
 
 /** Right part of a sheet for notes and tables, left for views. */
-export function withSideColumn(area: Rect, width: number, gutter: number): { readonly main: Rect; readonly side: Rect } {
+export function withSideColumn(
+  area: Rect,
+  width: number,
+  gutter: number,
+): { readonly main: Rect; readonly side: Rect } {
   return {
     main: { x: area.x, y: area.y, w: area.w - width - gutter, h: area.h },
     side: { x: area.x + area.w - width, y: area.y, w: width, h: area.h },

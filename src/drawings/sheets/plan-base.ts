@@ -2,6 +2,7 @@
 import type { Vec2 } from '../../base/vec.js';
 import type { Structure } from '../../structure/model.js';
 import type { LayerName, PenName, Primitive, Rect } from '../ir/index.js';
+import type { SheetContext } from './contract.js';
 import { extents } from './parts.js';
 
 const WALL = 6;
@@ -48,7 +49,14 @@ export function housePlan(structure: Structure, depth: number): Primitive[] {
       const c = clip(span);
       if (!c) continue;
       const ring = [at(c[0], 0), at(c[1], 0), at(c[1], WALL), at(c[0], WALL)];
-      out.push({ kind: 'polyline', layer: 'A-WALL-EXST', points: ring, closed: true, fill: 'poche', pen: 'existing-cut' });
+      out.push({
+        kind: 'polyline',
+        layer: 'A-WALL-EXST',
+        points: ring,
+        closed: true,
+        fill: 'poche',
+        pen: 'existing-cut',
+      });
     }
     for (const o of openings) {
       const c = clip([o.offset, o.offset + o.width]);
@@ -63,7 +71,12 @@ export function housePlan(structure: Structure, depth: number): Primitive[] {
 
 export function slabPlan(structure: Structure): Primitive[] {
   return structure.slabs.map((s) =>
-    poly(s.outline, s.state === 'new' ? 'S-SLAB' : 'S-SLAB-EXST', s.state === 'new' ? 'new-fine' : s.state === 'removed' ? 'demolition' : 'existing', s.mark),
+    poly(
+      s.outline,
+      s.state === 'new' ? 'S-SLAB' : 'S-SLAB-EXST',
+      s.state === 'new' ? 'new-fine' : s.state === 'removed' ? 'demolition' : 'existing',
+      s.mark,
+    ),
   );
 }
 
@@ -83,4 +96,17 @@ export function planExtents(structure: Structure, behind: number): Rect {
   const e = extents(points);
   const y = Math.min(e.y, -behind);
   return { x: e.x, y, w: e.w, h: e.y + e.h - y };
+}
+
+/** Paper kept free round a plan: dimension strings stand at the cover's edge, so beside a longer house wall they need none. */
+export function planMargin(ctx: SheetContext, model: Rect): { readonly x: number; readonly y: number } {
+  const h = ctx.style.note;
+  const { structure } = ctx.input;
+  const xs = [
+    ...structure.roofs.flatMap((r) => [r.min.x, r.max.x]),
+    ...structure.slabs.flatMap((s) => s.outline.map((p) => p.x)),
+  ];
+  const spare = Math.min(Math.min(...xs) - model.x, model.x + model.w - Math.max(...xs));
+  // Judged at the smallest plan scale, 1/8" = 1'-0".
+  return { x: Math.max(h * 3, h * 13 - spare / 96), y: h * 11 };
 }

@@ -1,5 +1,5 @@
-import type { SheetKind, SheetKindId } from './contract.js';
 import { calculations } from './calculations.js';
+import type { SheetKind, SheetKindId } from './contract.js';
 import { cover } from './cover.js';
 import { elevations } from './elevations.js';
 import { footingPlan } from './footing-plan.js';

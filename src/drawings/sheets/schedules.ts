@@ -16,11 +16,15 @@ const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   'fascia-to-framing': 'fascia to framing',
 };
 
-const first = (members: readonly Member[]): Member[] => members.filter((m, i) => members.findIndex((o) => o.mark === m.mark) === i);
+const first = (members: readonly Member[]): Member[] =>
+  members.filter((m, i) => members.findIndex((o) => o.mark === m.mark) === i);
 
 /** Marks of the parts a joint ties, by mark: `T1 to B1, B2`. */
 function tied(structure: Structure, mark: string): string {
-  const name = (id: string): string => structure.members.find((m) => m.id === id)?.mark ?? structure.footings.find((f) => f.id === id)?.mark ?? (structure.walls.some((w) => w.id === id) ? 'house' : id);
+  const name = (id: string): string =>
+    structure.members.find((m) => m.id === id)?.mark ??
+    structure.footings.find((f) => f.id === id)?.mark ??
+    (structure.walls.some((w) => w.id === id) ? 'house' : id);
   const ends: Set<string>[] = [];
   for (const j of structure.joints) {
     if (j.mark !== mark) continue;
@@ -39,11 +43,17 @@ function draw(ctx: SheetContext): SheetBody[] {
   const u = project.job.units;
   const lb = (d: Demand): string => (d.value > 0 ? formatForce(Math.ceil(d.value), u, 0) : '–');
   const of = (...roles: Member['role'][]) => structure.members.filter((m) => roles.includes(m.role));
-  const worst = (id: string): string => {
-    const r = results.filter((x) => x.subject === id && x.status === 'pass' && x.capacity > 0).sort((p, q) => q.ratio - p.ratio)[0];
+  const worst = ({ id, mark }: { readonly id: string; readonly mark: string }): string => {
+    const r = results
+      .filter((x) => (x.subject === id || x.subject === mark) && x.status === 'pass' && x.capacity > 0)
+      .sort((p, q) => q.ratio - p.ratio)[0];
     return r ? `${r.ratio.toFixed(2)} ${r.title.toLowerCase()}` : '–';
   };
-  const wood = (m: Member): string => [m.section.treatment === 'none' ? 'untreated' : `treated, ${m.section.treatment.replace('-', ' ')}`, m.section.wet ? 'wet service' : 'dry service'].join(', ');
+  const wood = (m: Member): string =>
+    [
+      m.section.treatment === 'none' ? 'untreated' : `treated, ${m.section.treatment.replace('-', ' ')}`,
+      m.section.wet ? 'wet service' : 'dry service',
+    ].join(', ');
   const cell = (m: { mark: string; path: string }) => ({ text: m.mark, mark: m.mark, path: m.path });
 
   const footings: TableRow[] = structure.footings.map((f) => [
@@ -55,19 +65,58 @@ function draw(ctx: SheetContext): SheetBody[] {
     len(f.top),
     `${f.fc} psi`,
     f.steel,
-    worst(f.id),
+    worst(f),
   ]);
-  const posts: TableRow[] = of('post').map((m) => [cell(m), m.section.label, wood(m), len(m.length), len(m.start.z), len(m.end.z), worst(m.id)]);
-  const beams: TableRow[] = of('beam', 'ledger').map((m) => [cell(m), m.section.label, wood(m), len(m.length), formatForce(Math.ceil(m.section.weight * m.length), u, 0), worst(m.id)]);
+  const posts: TableRow[] = of('post').map((m) => [
+    cell(m),
+    m.section.label,
+    wood(m),
+    len(m.length),
+    len(m.start.z),
+    len(m.end.z),
+    worst(m),
+  ]);
+  const beams: TableRow[] = of('beam', 'ledger').map((m) => [
+    cell(m),
+    m.section.label,
+    wood(m),
+    len(m.length),
+    formatForce(Math.ceil(m.section.weight * m.length), u, 0),
+    worst(m),
+  ]);
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
-  const rafters: TableRow[] = first(of('rafter')).map((m) => [cell(m), m.section.label, wood(m), String(count(m.mark)), len(m.length), m.cuts.join('; ') || 'square', worst(m.id)]);
+  const rafters: TableRow[] = first(of('rafter')).map((m) => [
+    cell(m),
+    m.section.label,
+    wood(m),
+    String(count(m.mark)),
+    len(m.length),
+    m.cuts.join('; ') || 'square',
+    worst(m),
+  ]);
   const trusses: TableRow[] = first(of('truss', 'gable-truss')).map((m) => {
     const t = m.truss!;
     const pitch = (v: number): string => `${Number((v * 12).toFixed(2))}/12`;
     const asPitch = (v: number): string => (t.topPitch > 0 ? pitch(Math.tan(v)) : '');
-    return [cell(m), `${t.kind.replace('-', ' ')}${m.role === 'gable-truss' ? ', gable end' : ''}`, String(count(m.mark)), len(t.span), `${asPitch(t.topPitch)} top, ${asPitch(t.bottomPitch)} bottom`, len(t.heel), t.overhang.map((o) => len(o)).join(' and '), len(t.height), formatForce(Math.ceil(t.weight), u, 0)];
+    return [
+      cell(m),
+      `${t.kind.replace('-', ' ')}${m.role === 'gable-truss' ? ', gable end' : ''}`,
+      String(count(m.mark)),
+      len(t.span),
+      `${asPitch(t.topPitch)} top, ${asPitch(t.bottomPitch)} bottom`,
+      len(t.heel),
+      t.overhang.map((o) => len(o)).join(' and '),
+      len(t.height),
+      formatForce(Math.ceil(t.weight), u, 0),
+    ];
   });
-  const finishes: TableRow[] = first(of('fascia', 'gutter', 'blocking')).map((m) => [cell(m), m.role, m.section.label, String(count(m.mark)), len(m.length)]);
+  const finishes: TableRow[] = first(of('fascia', 'gutter', 'blocking')).map((m) => [
+    cell(m),
+    m.role,
+    m.section.label,
+    String(count(m.mark)),
+    len(m.length),
+  ]);
   const demands = jointDemands(ctx.input);
   const joints: TableRow[] = demands.map((d: JointDemand) => [
     { text: d.mark, mark: d.mark, path: d.path },
@@ -80,38 +129,190 @@ function draw(ctx: SheetContext): SheetBody[] {
     lb(d.alongY),
     'open: name the product',
   ]);
-  const openings: TableRow[] = structure.walls.flatMap((w) => w.openings.map((o): TableRow => [cell(o), o.kind.replace('-', ' '), w.name, `${len(o.width)} x ${len(o.head - o.sill)}`, len(o.head), o.room, o.escape ? 'yes' : 'no']));
+  const openings: TableRow[] = structure.walls.flatMap((w) =>
+    w.openings.map(
+      (o): TableRow => [
+        cell(o),
+        o.kind.replace('-', ' '),
+        w.name,
+        `${len(o.width)} x ${len(o.head - o.sill)}`,
+        len(o.head),
+        o.room,
+        o.escape ? 'yes' : 'no',
+      ],
+    ),
+  );
   const layers: TableRow[] = structure.roofs.flatMap((r) => {
     const s = structure.surfaces.find((x) => x.roof === r.mark)!;
     return s.layers.map((l): TableRow => [r.mark, l.name, `${l.psf.toFixed(1)} psf`, l.source]);
   });
   const blocks: Block[] = [
-    { kind: 'table', title: 'Footing schedule', columns: [{ head: 'Mark' }, { head: 'Kind' }, { head: 'Pad or pier' }, { head: 'Pier' }, { head: 'Bottom below surface', align: 'right' }, { head: 'Top from floor', align: 'right' }, { head: "f'c" }, { head: 'Reinforcement', grow: true }, { head: 'Nearest limit' }], rows: footings },
+    {
+      kind: 'table',
+      title: 'Footing schedule',
+      columns: [
+        { head: 'Mark' },
+        { head: 'Kind' },
+        { head: 'Pad or pier' },
+        { head: 'Pier' },
+        { head: 'Bottom below surface', align: 'right' },
+        { head: 'Top from floor', align: 'right' },
+        { head: "f'c" },
+        { head: 'Reinforcement', grow: true },
+        { head: 'Nearest limit' },
+      ],
+      rows: footings,
+    },
     { kind: 'gap' },
-    { kind: 'table', title: 'Post schedule', columns: [{ head: 'Mark' }, { head: 'Section' }, { head: 'Condition' }, { head: 'Cut length', align: 'right' }, { head: 'Bottom from floor', align: 'right' }, { head: 'Top from floor', align: 'right' }, { head: 'Nearest limit', grow: true }], rows: posts },
+    {
+      kind: 'table',
+      title: 'Post schedule',
+      columns: [
+        { head: 'Mark' },
+        { head: 'Section' },
+        { head: 'Condition' },
+        { head: 'Cut length', align: 'right' },
+        { head: 'Bottom from floor', align: 'right' },
+        { head: 'Top from floor', align: 'right' },
+        { head: 'Nearest limit', grow: true },
+      ],
+      rows: posts,
+    },
     { kind: 'gap' },
-    { kind: 'table', title: 'Beam and ledger schedule', columns: [{ head: 'Mark' }, { head: 'Section' }, { head: 'Condition' }, { head: 'Cut length', align: 'right' }, { head: 'Weight', align: 'right' }, { head: 'Nearest limit', grow: true }], rows: beams },
+    {
+      kind: 'table',
+      title: 'Beam and ledger schedule',
+      columns: [
+        { head: 'Mark' },
+        { head: 'Section' },
+        { head: 'Condition' },
+        { head: 'Cut length', align: 'right' },
+        { head: 'Weight', align: 'right' },
+        { head: 'Nearest limit', grow: true },
+      ],
+      rows: beams,
+    },
     { kind: 'gap' },
-    ...(rafters.length ? [{ kind: 'table' as const, title: 'Rafter schedule', columns: [{ head: 'Mark' }, { head: 'Section' }, { head: 'Condition' }, { head: 'Count', align: 'right' as const }, { head: 'Cut length', align: 'right' as const }, { head: 'Cuts', grow: true }, { head: 'Nearest limit' }], rows: rafters }, { kind: 'gap' as const }] : []),
-    ...(trusses.length ? [{ kind: 'table' as const, title: 'Truss schedule, for the order; the plant’s engineer designs them', columns: [{ head: 'Mark' }, { head: 'Kind' }, { head: 'Count', align: 'right' as const }, { head: 'Span, out to out of bearings', align: 'right' as const }, { head: 'Pitch' }, { head: 'Heel', align: 'right' as const }, { head: 'Overhang', align: 'right' as const }, { head: 'Height', align: 'right' as const }, { head: 'Weight assumed', align: 'right' as const, grow: true }], rows: trusses }, { kind: 'gap' as const }] : []),
-    { kind: 'table', title: 'Joint schedule: allowable load each joint must have, at the load durations of its combinations', columns: [{ head: 'Mark' }, { head: 'Joint' }, { head: 'Ties', max: 30 * style.note }, { head: 'Count', align: 'right' }, { head: 'Down', align: 'right' }, { head: 'Up', align: 'right' }, { head: 'Along house', align: 'right' }, { head: 'Out from house', align: 'right' }, { head: 'Product or calculation', grow: true }], rows: joints },
-    { kind: 'para', text: 'Largest force on any one joint of the mark, allowable-stress level, without sway: the side-load system adds to these and is listed on the cover until worked out. Choose connectors whose published allowable loads, for this wood and load duration, are at least these; all directions act together.' },
+    ...(rafters.length
+      ? [
+          {
+            kind: 'table' as const,
+            title: 'Rafter schedule',
+            columns: [
+              { head: 'Mark' },
+              { head: 'Section' },
+              { head: 'Condition' },
+              { head: 'Count', align: 'right' as const },
+              { head: 'Cut length', align: 'right' as const },
+              { head: 'Cuts', grow: true },
+              { head: 'Nearest limit' },
+            ],
+            rows: rafters,
+          },
+          { kind: 'gap' as const },
+        ]
+      : []),
+    ...(trusses.length
+      ? [
+          {
+            kind: 'table' as const,
+            title: 'Truss schedule, for the order; the plant’s engineer designs them',
+            columns: [
+              { head: 'Mark' },
+              { head: 'Kind' },
+              { head: 'Count', align: 'right' as const },
+              { head: 'Span, out to out of bearings', align: 'right' as const },
+              { head: 'Pitch' },
+              { head: 'Heel', align: 'right' as const },
+              { head: 'Overhang', align: 'right' as const },
+              { head: 'Height', align: 'right' as const },
+              { head: 'Weight assumed', align: 'right' as const, grow: true },
+            ],
+            rows: trusses,
+          },
+          { kind: 'gap' as const },
+        ]
+      : []),
+    {
+      kind: 'table',
+      title: 'Joint schedule: allowable load each joint must have, at the load durations of its combinations',
+      columns: [
+        { head: 'Mark' },
+        { head: 'Joint' },
+        { head: 'Ties', max: 30 * style.note },
+        { head: 'Count', align: 'right' },
+        { head: 'Down', align: 'right' },
+        { head: 'Up', align: 'right' },
+        { head: 'Along house', align: 'right' },
+        { head: 'Out from house', align: 'right' },
+        { head: 'Product or calculation', grow: true },
+      ],
+      rows: joints,
+    },
+    {
+      kind: 'para',
+      text: 'Largest force on any one joint of the mark, allowable-stress level, without sway: the side-load system adds to these and is listed on the cover until worked out. Choose connectors whose published allowable loads, for this wood and load duration, are at least these; all directions act together.',
+    },
     { kind: 'gap' },
-    { kind: 'table', title: 'Finishes along the roof edge', columns: [{ head: 'Mark' }, { head: 'What' }, { head: 'Section' }, { head: 'Count', align: 'right' }, { head: 'Length', align: 'right', grow: true }], rows: finishes },
+    {
+      kind: 'table',
+      title: 'Finishes along the roof edge',
+      columns: [
+        { head: 'Mark' },
+        { head: 'What' },
+        { head: 'Section' },
+        { head: 'Count', align: 'right' },
+        { head: 'Length', align: 'right', grow: true },
+      ],
+      rows: finishes,
+    },
     { kind: 'gap' },
-    { kind: 'table', title: 'Roof layers and their weight', columns: [{ head: 'Roof' }, { head: 'Layer' }, { head: 'Weight', align: 'right' }, { head: 'Source', grow: true }], rows: layers },
+    {
+      kind: 'table',
+      title: 'Roof layers and their weight',
+      columns: [
+        { head: 'Roof' },
+        { head: 'Layer' },
+        { head: 'Weight', align: 'right' },
+        { head: 'Source', grow: true },
+      ],
+      rows: layers,
+    },
     { kind: 'gap' },
-    { kind: 'table', title: 'Existing openings near the work', columns: [{ head: 'Mark' }, { head: 'Kind' }, { head: 'Wall' }, { head: 'Size', align: 'right' }, { head: 'Head above floor', align: 'right' }, { head: 'Room' }, { head: 'Escape', grow: true }], rows: openings },
+    {
+      kind: 'table',
+      title: 'Existing openings near the work',
+      columns: [
+        { head: 'Mark' },
+        { head: 'Kind' },
+        { head: 'Wall' },
+        { head: 'Size', align: 'right' },
+        { head: 'Head above floor', align: 'right' },
+        { head: 'Room' },
+        { head: 'Escape', grow: true },
+      ],
+      rows: openings,
+    },
   ];
   const columns = area.w > 24 ? 2 : 1;
   const gap = style.gutter;
   const w = (area.w - gap * (columns - 1)) / columns;
   const boxes = Array.from({ length: columns }, (_, i) => ({ x: area.x + i * (w + gap), y: area.y, w, h: area.h }));
   const bodies: SheetBody[] = [];
-  let rest = measure(blocks.filter((b) => b.kind !== 'table' || b.rows.length > 0), w, style, 'G-ANNO-SCHD');
+  let rest = measure(
+    blocks.filter((b) => b.kind !== 'table' || b.rows.length > 0),
+    w,
+    style,
+    'G-ANNO-SCHD',
+  );
   while (rest.length > 0 && bodies.length < 8) {
     const flowed = columnsFlow(rest, boxes);
-    bodies.push({ title: bodies.length === 0 ? 'Schedules' : 'Schedules, continued', scaleNote: 'No scale', viewports: [], items: flowed.items });
+    bodies.push({
+      title: bodies.length === 0 ? 'Schedules' : 'Schedules, continued',
+      scaleNote: 'No scale',
+      viewports: [],
+      items: flowed.items,
+    });
     rest = [...flowed.rest];
   }
   return bodies;

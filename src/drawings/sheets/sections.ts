@@ -8,7 +8,7 @@ import { CAMERAS, type CameraName, see } from '../views/camera.js';
 import { picture } from '../views/picture.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { sectionPlane } from './frame-plans.js';
-import { DETAIL_SCALES, dims, placeView, scaleFor, SECTION_SCALES } from './parts.js';
+import { DETAIL_SCALES, dims, placeView, SECTION_SCALES, scaleFor } from './parts.js';
 
 interface Cutting {
   readonly name: CameraName;
@@ -31,7 +31,11 @@ function soil(ctx: SheetContext, cut: Cutting, frame: Rect): Primitive[] {
     const y = cut.name === 'rear' ? cut.cutAt : c.right.y * a;
     return y < 0 ? grade.z0 : grade.z0 + grade.gy * y;
   };
-  const points: Vec2[] = [{ x: x0, y: z(x0) }, ...(cut.name === 'rear' || x0 > 0 || x1 < 0 ? [] : [{ x: 0, y: z(0) }]), { x: x1, y: z(x1) }];
+  const points: Vec2[] = [
+    { x: x0, y: z(x0) },
+    ...(cut.name === 'rear' || x0 > 0 || x1 < 0 ? [] : [{ x: 0, y: z(0) }]),
+    { x: x1, y: z(x1) },
+  ];
   const under = points.map((p) => ({ x: p.x, y: p.y - 8 })).reverse();
   return [
     { kind: 'polyline', layer: 'C-TOPO', pen: 'profile', points },
@@ -60,7 +64,10 @@ function sectionPicture(ctx: SheetContext, keep: (p: Piece) => boolean) {
 function coverFrame(ctx: SheetContext, cut: Cutting, bounds: Rect): Rect {
   const { structure } = ctx.input;
   const c = CAMERAS[cut.name];
-  const as = structure.roofs.flatMap((r) => [see(c, { x: r.min.x, y: r.min.y, z: 0 }).a, see(c, { x: r.max.x, y: r.max.y, z: 0 }).a]);
+  const as = structure.roofs.flatMap((r) => [
+    see(c, { x: r.min.x, y: r.min.y, z: 0 }).a,
+    see(c, { x: r.max.x, y: r.max.y, z: 0 }).a,
+  ]);
   const behind = cut.name === 'right' ? [see(c, { x: 0, y: -40, z: 0 }).a] : [];
   const x0 = Math.max(bounds.x, Math.min(...as, ...behind) - 14);
   const x1 = Math.min(bounds.x + bounds.w, Math.max(...as) + 14);
@@ -93,16 +100,35 @@ function drawSection(ctx: SheetContext): SheetBody[] {
   ] as const) {
     if (last - z < (h * 4.6) / scale.ratio) continue;
     last = z;
-    over.push(levelMark({ at: { x: right + 6, y: z }, side: 'right', name, value: len(z), layer: 'A-ANNO-DIMS', style }));
+    over.push(
+      levelMark({ at: { x: right + 6, y: z }, side: 'right', name, value: len(z), layer: 'A-ANNO-DIMS', style }),
+    );
   }
   const bottom = Math.min(...structure.footings.map((f) => f.bottom));
-  const left = dims(ctx, { side: 'left', datum: frame.x, scale: scale.ratio, layer: 'A-ANNO-DIMS', tiers: [{ stations: [bottom, 0, under, bearing, roof.highestPoint] }, { stations: [bottom, roof.highestPoint] }] });
+  const left = dims(ctx, {
+    side: 'left',
+    datum: frame.x,
+    scale: scale.ratio,
+    layer: 'A-ANNO-DIMS',
+    tiers: [{ stations: [bottom, 0, under, bearing, roof.highestPoint] }, { stations: [bottom, roof.highestPoint] }],
+  });
   over.push(...left.items);
   const posts = structure.members.filter((m) => m.role === 'post');
   const stations = [...new Set(posts.map((m) => Math.round(see(camera, m.start).a * 16) / 16))];
-  const edges = structure.roofs.flatMap((r) => [see(camera, { x: r.min.x, y: r.min.y, z: 0 }).a, see(camera, { x: r.max.x, y: r.max.y, z: 0 }).a]);
+  const edges = structure.roofs.flatMap((r) => [
+    see(camera, { x: r.min.x, y: r.min.y, z: 0 }).a,
+    see(camera, { x: r.max.x, y: r.max.y, z: 0 }).a,
+  ]);
   const wall = cut.name === 'right' ? [0] : [];
-  const below = dims(ctx, { side: 'below', datum: bottom - 4, scale: scale.ratio, layer: 'A-ANNO-DIMS', tiers: [{ stations: [...wall, ...stations, Math.max(...edges), ...(cut.name === 'rear' ? [Math.min(...edges)] : [])] }] });
+  const below = dims(ctx, {
+    side: 'below',
+    datum: bottom - 4,
+    scale: scale.ratio,
+    layer: 'A-ANNO-DIMS',
+    tiers: [
+      { stations: [...wall, ...stations, Math.max(...edges), ...(cut.name === 'rear' ? [Math.min(...edges)] : [])] },
+    ],
+  });
   over.push(...below.items);
   over.push(...headroom(ctx, cut, scale.ratio));
   for (const s of structure.surfaces) {
@@ -111,12 +137,37 @@ function drawSection(ctx: SheetContext): SheetBody[] {
     const spec = project.cover.roofs.find((r) => r.mark === s.roof)!;
     const v = 0.55 * Math.max(...s.outline.map((p) => p.y));
     const p = see(camera, { x: s.origin.x + s.v.x * v, y: s.origin.y + s.v.y * v, z: s.origin.z + s.v.z * v });
-    over.push(slopeTriangle({ at: { x: p.a, y: p.b + (h * 4) / scale.ratio }, rise: spec.pitchText.split('/')[0] ?? '', ratio: Math.tan(s.slope), up: fall > 0 ? 'left' : 'right', layer: 'A-ANNO-SYMB', style, path: `${spec.path}/pitch` }));
+    over.push(
+      slopeTriangle({
+        at: { x: p.a, y: p.b + (h * 4) / scale.ratio },
+        rise: spec.pitchText.split('/')[0] ?? '',
+        ratio: Math.tan(s.slope),
+        up: fall > 0 ? 'left' : 'right',
+        layer: 'A-ANNO-SYMB',
+        style,
+        path: `${spec.path}/pitch`,
+      }),
+    );
   }
   const items = [...pic.items, ...soil(ctx, cut, frame)];
-  const placed = placeView(ctx, { box: area, model: frame, scale, number: '1', title: 'Section through the cover', items, over });
+  const placed = placeView(ctx, {
+    box: area,
+    model: frame,
+    scale,
+    number: '1',
+    title: 'Section through the cover',
+    items,
+    over,
+  });
   const window = { x: frame.x - 14, y: frame.y - 6, w: frame.w + 28, h: frame.h + 12 };
-  return [{ title: 'Section', scaleNote: placed.scale.label, viewports: [{ ...placed.viewport, window }], items: placed.items }];
+  return [
+    {
+      title: 'Section',
+      scaleNote: placed.scale.label,
+      viewports: [{ ...placed.viewport, window }],
+      items: placed.items,
+    },
+  ];
 }
 
 /** Clear height at the lowest beam over the walking surface below it, drawn as a dimension. */
@@ -131,10 +182,29 @@ function headroom(ctx: SheetContext, cut: Cutting, ratio: number): Primitive[] {
   const under = beam.start.z - beam.section.depth / 2;
   const center = see(camera, { x: beam.start.x, y, z: 0 }).a;
   const inward = center > 0 || cut.name === 'right' ? -1 : 1;
-  const x = center + (inward * (beam.section.width / 2 + 14));
+  const x = center + inward * (beam.section.width / 2 + 14);
   return [
-    { kind: 'dimension', layer: 'A-ANNO-DIMS', a: { x, y: floor }, b: { x, y: under }, angle: Math.PI / 2, base: { x, y: floor }, offset: 0, value: under - floor, text: `${ctx.len(under - floor)} clear`, height: ctx.style.note, noExtensionA: true, noExtensionB: true },
-    { kind: 'line', layer: 'A-ANNO-DIMS', pen: 'dimension', a: { x: center, y: under }, b: { x: x + inward * (4 / (48 * ratio)), y: under } },
+    {
+      kind: 'dimension',
+      layer: 'A-ANNO-DIMS',
+      a: { x, y: floor },
+      b: { x, y: under },
+      angle: Math.PI / 2,
+      base: { x, y: floor },
+      offset: 0,
+      value: under - floor,
+      text: `${ctx.len(under - floor)} clear`,
+      height: ctx.style.note,
+      noExtensionA: true,
+      noExtensionB: true,
+    },
+    {
+      kind: 'line',
+      layer: 'A-ANNO-DIMS',
+      pen: 'dimension',
+      a: { x: center, y: under },
+      b: { x: x + inward * (4 / (48 * ratio)), y: under },
+    },
   ];
 }
 
@@ -157,46 +227,100 @@ function keys(ctx: SheetContext, cut: Cutting): Key[] {
   const push = (p: Vec3Like, mark: string, text: string) => out.push({ at: seen(p), mark, text });
   if (!chosen) return out;
   const { post, footing } = chosen;
-  const jointAt = (kind: string, part: string) => structure.joints.find((j) => j.kind === kind && j.ties.some((t) => t.part === part));
+  const jointAt = (kind: string, part: string) =>
+    structure.joints.find((j) => j.kind === kind && j.ties.some((t) => t.part === part));
   if (footing) {
     const slab = structure.slabs.find((s) => s.state !== 'removed');
-    push({ ...footing.at, z: footing.bottom + footing.padThickness / 2 }, footing.mark, `${footing.mark}: ${footing.kind.replaceAll('-', ' ')}, ${footing.round ? 'diameter ' : ''}${ctx.len(footing.size)}${footing.round ? '' : ' square'}${footing.padThickness ? ` x ${ctx.len(footing.padThickness)}` : ''}, f'c ${footing.fc} psi; ${footing.steel}. Bottom ${ctx.len(footing.surface - footing.bottom)} below the surface, on undisturbed soil.`);
+    push(
+      { ...footing.at, z: footing.bottom + footing.padThickness / 2 },
+      footing.mark,
+      `${footing.mark}: ${footing.kind.replaceAll('-', ' ')}, ${footing.round ? 'diameter ' : ''}${ctx.len(footing.size)}${footing.round ? '' : ' square'}${footing.padThickness ? ` x ${ctx.len(footing.padThickness)}` : ''}, f'c ${footing.fc} psi; ${footing.steel}. Bottom ${ctx.len(footing.surface - footing.bottom)} below the surface, on undisturbed soil.`,
+    );
     const base = jointAt('post-to-footing', post.id);
-    push({ ...footing.at, z: footing.top }, base?.mark ?? footing.mark, `${base?.mark ?? ''}: post base with ${ctx.len(post.start.z - footing.top)} standoff, set in the concrete; allowable load in the joint schedule.`);
-    if (slab) push({ x: footing.at.x, y: Math.max(6, footing.at.y - 30), z: slab.top.z0 + slab.top.gy * Math.max(6, footing.at.y - 30) }, slab.mark, `${slab.mark}: ${slab.state} slab, ${ctx.len(slab.thickness)} thick, falls ${formatSlope(-slab.top.gy)} away from the house.`);
+    push(
+      { ...footing.at, z: footing.top },
+      base?.mark ?? footing.mark,
+      `${base?.mark ?? ''}: post base with ${ctx.len(post.start.z - footing.top)} standoff, set in the concrete; allowable load in the joint schedule.`,
+    );
+    if (slab)
+      push(
+        {
+          x: footing.at.x,
+          y: Math.max(6, footing.at.y - 30),
+          z: slab.top.z0 + slab.top.gy * Math.max(6, footing.at.y - 30),
+        },
+        slab.mark,
+        `${slab.mark}: ${slab.state} slab, ${ctx.len(slab.thickness)} thick, falls ${formatSlope(-slab.top.gy)} away from the house.`,
+      );
   }
-  push({ x: post.start.x, y: post.start.y, z: (post.start.z + post.end.z) / 2 }, post.mark, `${post.mark}: ${post.section.label}, ${post.section.treatment.replace('-', ' ')} treated, length ${ctx.len(post.length)}; cut after measuring on site.`);
+  push(
+    { x: post.start.x, y: post.start.y, z: (post.start.z + post.end.z) / 2 },
+    post.mark,
+    `${post.mark}: ${post.section.label}, ${post.section.treatment.replace('-', ' ')} treated, length ${ctx.len(post.length)}; cut after measuring on site.`,
+  );
   const toBeam = jointAt('beam-to-post', post.id);
   const beam = structure.members.find((m) => m.role === 'beam' && toBeam?.ties.some((t) => t.part === m.id));
   if (beam && toBeam) {
-    push(toBeam.at, toBeam.mark, `${toBeam.mark}: ${beam.mark} to ${post.mark}, tied against uplift and sideways; allowable load in the joint schedule.`);
+    push(
+      toBeam.at,
+      toBeam.mark,
+      `${toBeam.mark}: ${beam.mark} to ${post.mark}, tied against uplift and sideways; allowable load in the joint schedule.`,
+    );
     push({ ...post.end, z: beam.start.z }, beam.mark, `${beam.mark}: ${beam.section.label}.`);
     // The typical frame, not the gable end: the seat joint that occurs most often.
-    const seats = structure.joints.filter((j) => (j.kind === 'truss-to-beam' || j.kind === 'rafter-to-beam') && j.ties.some((t) => t.part === beam.id));
+    const seats = structure.joints.filter(
+      (j) => (j.kind === 'truss-to-beam' || j.kind === 'rafter-to-beam') && j.ties.some((t) => t.part === beam.id),
+    );
     const often = (mark: string): number => seats.filter((j) => j.mark === mark).length;
     const seat = [...seats].sort((p, q) => often(q.mark) - often(p.mark))[0];
     const frame = structure.members.find((m) => seat?.ties.some((t) => t.part === m.id) && m.strips.length > 0);
     if (seat && frame) {
-      push({ ...post.end, z: seat.at.z }, seat.mark, `${seat.mark}: ${frame.mark} to ${beam.mark}, tied against uplift; allowable load in the joint schedule.`);
-      const q = frame.truss ? { x: post.end.x * 0.5, y: post.end.y, z: seat.at.z + 0.25 * frame.truss.height } : { x: post.end.x, y: (frame.start.y + frame.end.y) / 2, z: (frame.start.z + frame.end.z) / 2 };
-      push(q, frame.mark, frame.truss ? `${frame.mark}: ${frame.truss.kind.replace('-', ' ')} at ${ctx.len(spacing(ctx))}, by the truss plant’s engineer; webs shown are not a design.` : `${frame.mark}: ${frame.section.label} at ${ctx.len(spacing(ctx))}.`);
+      push(
+        { ...post.end, z: seat.at.z },
+        seat.mark,
+        `${seat.mark}: ${frame.mark} to ${beam.mark}, tied against uplift; allowable load in the joint schedule.`,
+      );
+      const q = frame.truss
+        ? { x: post.end.x * 0.5, y: post.end.y, z: seat.at.z + 0.25 * frame.truss.height }
+        : { x: post.end.x, y: (frame.start.y + frame.end.y) / 2, z: (frame.start.z + frame.end.z) / 2 };
+      push(
+        q,
+        frame.mark,
+        frame.truss
+          ? `${frame.mark}: ${frame.truss.kind.replace('-', ' ')} at ${ctx.len(spacing(ctx))}, by the truss plant’s engineer; webs shown are not a design.`
+          : `${frame.mark}: ${frame.section.label} at ${ctx.len(spacing(ctx))}.`,
+      );
     }
   }
-  const surface = structure.surfaces.find((s) => (cut.name === 'rear' ? s.origin.x * post.end.x >= 0 : true)) ?? structure.surfaces[0]!;
+  const surface =
+    structure.surfaces.find((s) => (cut.name === 'rear' ? s.origin.x * post.end.x >= 0 : true)) ??
+    structure.surfaces[0]!;
   const v = 0.3 * Math.max(...surface.outline.map((p) => p.y));
-  const top = { x: surface.origin.x + surface.v.x * v, y: surface.origin.y + surface.v.y * v, z: surface.origin.z + surface.v.z * v };
+  const top = {
+    x: surface.origin.x + surface.v.x * v,
+    y: surface.origin.y + surface.v.y * v,
+    z: surface.origin.z + surface.v.z * v,
+  };
   push(top, surface.roof, `Roof ${surface.roof}: ${surface.layers.map((l) => l.name).join('; ')}.`);
   const fascia = structure.members.find((m) => m.role === 'fascia');
   const roof = project.cover.roofs.find((r) => r.mark === surface.roof)!;
   if (fascia) {
     const e = { x: surface.origin.x, y: surface.origin.y, z: surface.origin.z - 3 };
-    push(e, fascia.mark, `${fascia.mark}: fascia ${fascia.section.label}${roof.finish.gutter ? ', gutter and drip edge' : ', drip edge'}; underlayment over the drip edge at eaves.`);
+    push(
+      e,
+      fascia.mark,
+      `${fascia.mark}: fascia ${fascia.section.label}${roof.finish.gutter ? ', gutter and drip edge' : ', drip edge'}; underlayment over the drip edge at eaves.`,
+    );
   }
   const ledger = structure.members.find((m) => m.role === 'ledger');
   if (ledger) {
     const wall = jointAt('ledger-to-house', ledger.id);
     const hang = jointAt('rafter-to-ledger', ledger.id);
-    push({ x: 0, y: ledger.start.y, z: ledger.start.z }, ledger.mark, `${ledger.mark}: ledger ${ledger.section.label} on the wall framing with the siding removed; ${wall?.mark ?? ''} to each stud, ${hang?.mark ?? ''} rafter hangers. Flash: wall membrane over the ledger flashing, step and kick-out at the ends.`);
+    push(
+      { x: 0, y: ledger.start.y, z: ledger.start.z },
+      ledger.mark,
+      `${ledger.mark}: ledger ${ledger.section.label} on the wall framing with the siding removed; ${wall?.mark ?? ''} to each stud, ${hang?.mark ?? ''} rafter hangers. Flash: wall membrane over the ledger flashing, step and kick-out at the ends.`,
+    );
   }
   return out;
 }
@@ -212,10 +336,18 @@ function spacing(ctx: SheetContext): number {
 }
 
 /** The post whose load path the detail follows: at the right end of the picture, nearest the cut. */
-function lowPost(ctx: SheetContext, cut: Cutting): { post: Member; footing: (typeof ctx.input.structure.footings)[number] | undefined } | undefined {
+function lowPost(
+  ctx: SheetContext,
+  cut: Cutting,
+): { post: Member; footing: (typeof ctx.input.structure.footings)[number] | undefined } | undefined {
   const { structure } = ctx.input;
   const camera = CAMERAS[cut.name];
-  const post = structure.members.filter((m) => m.role === 'post' && see(camera, m.start).depth <= cut.cutAt + 1e-6).sort((p, q) => see(camera, q.start).depth - see(camera, p.start).depth || see(camera, q.start).a - see(camera, p.start).a)[0];
+  const post = structure.members
+    .filter((m) => m.role === 'post' && see(camera, m.start).depth <= cut.cutAt + 1e-6)
+    .sort(
+      (p, q) =>
+        see(camera, q.start).depth - see(camera, p.start).depth || see(camera, q.start).a - see(camera, p.start).a,
+    )[0];
   if (!post) return undefined;
   const footing = structure.footings.find((f) => Math.hypot(f.at.x - post.start.x, f.at.y - post.start.y) < 1);
   return { post, footing };
@@ -231,7 +363,10 @@ function drawDetail(ctx: SheetContext): SheetBody[] {
   const a = see(camera, chosen.post.start).a;
   const low = Math.min(...structure.footings.map((f) => f.bottom)) - 4;
   const high = Math.max(...structure.roofs.map((r) => r.highestPoint)) + 8;
-  const all = structure.roofs.flatMap((r) => [see(camera, { x: r.min.x, y: r.min.y, z: 0 }).a, see(camera, { x: r.max.x, y: r.max.y, z: 0 }).a]);
+  const all = structure.roofs.flatMap((r) => [
+    see(camera, { x: r.min.x, y: r.min.y, z: 0 }).a,
+    see(camera, { x: r.max.x, y: r.max.y, z: 0 }).a,
+  ]);
   const eave = Math.max(...all) + 8;
   const ridge = cut.name === 'rear' ? (Math.min(...all) + Math.max(...all)) / 2 - 10 : -12;
   const frame: Rect = { x: Math.min(ridge, a - 40), y: low, w: eave - Math.min(ridge, a - 40), h: high - low };
@@ -243,19 +378,67 @@ function drawDetail(ctx: SheetContext): SheetBody[] {
   const f = chosen.footing;
   const over: Primitive[] = [];
   if (f) {
-    const z = [f.bottom, ...(f.padThickness ? [f.bottom + f.padThickness] : []), f.top, chosen.post.start.z, chosen.post.end.z];
-    over.push(...dims(ctx, { side: 'left', datum: frame.x, scale: scale.ratio, layer: 'S-ANNO-DIMS', tiers: [{ stations: z }] }).items);
-    over.push(...dims(ctx, { side: 'below', datum: f.bottom, scale: scale.ratio, layer: 'S-ANNO-DIMS', tiers: [{ stations: [a - f.size / 2, a + f.size / 2] }] }).items);
-    over.push(tag({ kind: 'footing', text: f.mark, at: { x: a - f.size / 2, y: f.bottom + 4 }, off: { x: -h * 4, y: -h * 1 }, layer: 'S-ANNO-SYMB', style }));
+    const z = [
+      f.bottom,
+      ...(f.padThickness ? [f.bottom + f.padThickness] : []),
+      f.top,
+      chosen.post.start.z,
+      chosen.post.end.z,
+    ];
+    over.push(
+      ...dims(ctx, { side: 'left', datum: frame.x, scale: scale.ratio, layer: 'S-ANNO-DIMS', tiers: [{ stations: z }] })
+        .items,
+    );
+    over.push(
+      ...dims(ctx, {
+        side: 'below',
+        datum: f.bottom,
+        scale: scale.ratio,
+        layer: 'S-ANNO-DIMS',
+        tiers: [{ stations: [a - f.size / 2, a + f.size / 2] }],
+      }).items,
+    );
+    over.push(
+      tag({
+        kind: 'footing',
+        text: f.mark,
+        at: { x: a - f.size / 2, y: f.bottom + 4 },
+        off: { x: -h * 4, y: -h * 1 },
+        layer: 'S-ANNO-SYMB',
+        style,
+      }),
+    );
   }
   const placed = placeView(ctx, { box, model: frame, scale, number: '1', title: 'Footing to ridge', items, over });
-  const inside = (p: Vec2): boolean => p.x >= window.x - 1 && p.x <= window.x + window.w + 1 && p.y >= window.y - 1 && p.y <= window.y + window.h + 1;
+  const inside = (p: Vec2): boolean =>
+    p.x >= window.x - 1 && p.x <= window.x + window.w + 1 && p.y >= window.y - 1 && p.y <= window.y + window.h + 1;
   const notes: ColumnNote[] = keys(ctx, cut)
     .filter((k) => inside(k.at))
     .map((k) => ({ target: toPaper(placed.viewport, k.at), text: k.text, mark: k.mark }));
-  const column = noteColumn({ notes, x: box.x + box.w + style.gutter, side: 'right', top: area.y + area.h, bottom: area.y, width: noteWidth, layer: 'S-ANNO-NOTE', style });
-  return [{ title: 'Footing-to-ridge detail', scaleNote: placed.scale.label, viewports: [{ ...placed.viewport, window }], items: [...placed.items, ...column.items] }];
+  const column = noteColumn({
+    notes,
+    x: box.x + box.w + style.gutter,
+    side: 'right',
+    top: area.y + area.h,
+    bottom: area.y,
+    width: noteWidth,
+    layer: 'S-ANNO-NOTE',
+    style,
+  });
+  return [
+    {
+      title: 'Footing-to-ridge detail',
+      scaleNote: placed.scale.label,
+      viewports: [{ ...placed.viewport, window }],
+      items: [...placed.items, ...column.items],
+    },
+  ];
 }
 
 export const sections: SheetKind = { title: 'Section', discipline: 'A', needed: () => true, draw: drawSection };
-export const details: SheetKind = { title: 'Footing-to-ridge detail', discipline: 'S', needed: (i) => i.structure.footings.length > 0, draw: drawDetail };
+export const details: SheetKind = {
+  title: 'Footing-to-ridge detail',
+  discipline: 'S',
+  needed: (i) => i.structure.footings.length > 0,
+  draw: drawDetail,
+};

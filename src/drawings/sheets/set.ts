@@ -48,7 +48,9 @@ export function drawSet(input: DrawingInput, size: SheetSize = input.project.job
   for (const k of kinds) if (k !== 'cover') drawn.set(k, SHEETS[k].draw(blank));
   // The cover lists the set, itself included; it is drawn once to learn how many sheets it fills, then with the list.
   const listing = (covers: readonly SheetBody[]) =>
-    kinds.flatMap((k) => (k === 'cover' ? covers : drawn.get(k)!).map((b, i) => ({ id: idAt(SHEET_IDS[k], i), title: b.title })));
+    kinds.flatMap((k) =>
+      (k === 'cover' ? covers : drawn.get(k)!).map((b, i) => ({ id: idAt(SHEET_IDS[k], i), title: b.title })),
+    );
   let covers: readonly SheetBody[] = [{ title: 'Cover', scaleNote: '', viewports: [], items: [] }];
   for (let turn = 0; turn < 2; turn++) covers = SHEETS.cover.draw({ ...base, index: listing(covers) });
   drawn.set('cover', covers);
@@ -61,6 +63,9 @@ export function drawSet(input: DrawingInput, size: SheetSize = input.project.job
     size,
     viewports: body.viewports,
     scaleNote: body.scaleNote,
-    items: [...body.items, ...titleBlock(size, set, { id, title: body.title, scaleNote: body.scaleNote, number: n + 1, of: all.length })],
+    items: [
+      ...body.items,
+      ...titleBlock(size, set, { id, title: body.title, scaleNote: body.scaleNote, number: n + 1, of: all.length }),
+    ],
   }));
 }
