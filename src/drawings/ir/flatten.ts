@@ -86,11 +86,24 @@ interface Sink {
   readonly inherit: Common | undefined;
 }
 
-const common = (p: Common, sink: Sink): FlatCommon => ({
+/** Builders write every field out: spreading a shared head would cost more than all the geometry. */
+const flatPath = (
+  p: Common,
+  up: Common | undefined,
+  strokes: readonly Coords[],
+  closed: boolean,
+  pen: PenName | undefined,
+  fill: FillName | undefined,
+): FlatPath => ({
+  kind: 'path',
   layer: p.layer,
-  mark: p.mark ?? sink.inherit?.mark,
-  role: p.role ?? sink.inherit?.role,
-  path: p.path ?? sink.inherit?.path,
+  mark: p.mark ?? up?.mark,
+  role: p.role ?? up?.role,
+  path: p.path ?? up?.path,
+  strokes,
+  closed,
+  pen,
+  fill,
 });
 
 const within = (x: number, y: number, r: Rect): boolean =>
@@ -104,22 +117,21 @@ function addPath(
   fill: FillName | undefined,
   sink: Sink,
 ): void {
-  const head = common(p, sink);
   if (sink.clip === undefined) {
-    sink.out.push({ ...head, kind: 'path', strokes: [path], closed, pen, fill });
+    sink.out.push(flatPath(p, sink.inherit, [path], closed, pen, fill));
     return;
   }
   const kept = clipArea(path, sink.clip);
   if (kept === path) {
-    sink.out.push({ ...head, kind: 'path', strokes: [path], closed, pen, fill });
+    sink.out.push(flatPath(p, sink.inherit, [path], closed, pen, fill));
     return;
   }
   if (fill !== undefined && kept.length > 4) {
-    sink.out.push({ ...head, kind: 'path', strokes: [kept], closed: true, pen: undefined, fill });
+    sink.out.push(flatPath(p, sink.inherit, [kept], true, undefined, fill));
   }
   if (pen !== undefined) {
     const strokes = clipPath(closed ? [...path, path[0]!, path[1]!] : path, sink.clip);
-    if (strokes.length > 0) sink.out.push({ ...head, kind: 'path', strokes, closed: false, pen, fill: undefined });
+    if (strokes.length > 0) sink.out.push(flatPath(p, sink.inherit, strokes, false, pen, undefined));
   }
 }
 
@@ -138,7 +150,21 @@ function addArc(
   const whole = clip === undefined || (within(c.x - r, c.y - r, clip) && within(c.x + r, c.y + r, clip));
   const [a0, a1] = [start + f.angle, end + f.angle];
   if (whole) {
-    sink.out.push({ ...common(p, sink), kind: 'arc', x: c.x, y: c.y, r, start: a0, end: a1, pen, fill });
+    const up = sink.inherit;
+    sink.out.push({
+      kind: 'arc',
+      layer: p.layer,
+      mark: p.mark ?? up?.mark,
+      role: p.role ?? up?.role,
+      path: p.path ?? up?.path,
+      x: c.x,
+      y: c.y,
+      r,
+      start: a0,
+      end: a1,
+      pen,
+      fill,
+    });
     return;
   }
   const n = Math.max(8, Math.ceil(((a1 - a0) * r) / 0.03));
@@ -161,7 +187,7 @@ function addText(t: Text, f: Frame, sink: Sink): void {
   const x = at.x + s * drop;
   const y = at.y - c * drop;
   const width = textWidth(t.content, t.height, face);
-  const head = common(t, sink);
+  const up = sink.inherit;
   const out = t.mask ? sink.last : sink.out;
   if (t.mask) {
     const pad = 0.3 * t.height;
@@ -171,11 +197,14 @@ function addText(t: Text, f: Frame, sink: Sink): void {
     const right = left + width + 2 * pad;
     const high = t.height + pad;
     const box = [...corner(left, low), ...corner(right, low), ...corner(right, high), ...corner(left, high)];
-    out.push({ ...head, kind: 'path', strokes: [box], closed: true, pen: undefined, fill: 'paper' });
+    out.push(flatPath(t, sink.inherit, [box], true, undefined, 'paper'));
   }
   out.push({
-    ...head,
     kind: 'text',
+    layer: t.layer,
+    mark: t.mark ?? up?.mark,
+    role: t.role ?? up?.role,
+    path: t.path ?? up?.path,
     x,
     y,
     angle,
@@ -195,13 +224,14 @@ function addHatch(h: Hatch, f: Frame, sink: Sink): void {
   const clip = sink.clip;
   if (clip !== undefined) strokes = strokes.flatMap((s) => clipPath(s, clip));
   if (strokes.length > 0) {
-    sink.out.push({ ...common(h, sink), kind: 'path', strokes, closed: false, pen: pattern.pen, fill: undefined });
+    sink.out.push(flatPath(h, sink.inherit, strokes, false, pattern.pen, undefined));
   }
 }
 
 function addDimension(d: Dimension, f: Frame, sink: Sink): void {
   const placed: Dimension = { ...d, a: map(f, d.a), b: map(f, d.b), base: map(f, d.base), angle: d.angle + f.angle };
-  for (const p of explodeDimension(placed)) add(p, PAPER, { ...sink, inherit: d });
+  for (const p of explodeDimension(placed))
+    add(p, PAPER, { out: sink.out, last: sink.last, clip: sink.clip, inherit: d });
 }
 
 function addSymbol(s: PaperSymbol, f: Frame, sink: Sink): void {
@@ -209,8 +239,18 @@ function addSymbol(s: PaperSymbol, f: Frame, sink: Sink): void {
   if (sink.clip !== undefined && !within(at.x, at.y, sink.clip)) return;
   const angle = f.angle + (s.angle ?? 0);
   const inner: Frame = { x: at.x, y: at.y, scale: 1, angle, c: Math.cos(angle), s: Math.sin(angle) };
-  const inherit = { ...common(s, sink), layer: s.layer } as Common;
-  for (const p of s.items) add(p, inner, { ...sink, inherit });
+  const up = sink.inherit;
+  const mark = s.mark ?? up?.mark;
+  const role = s.role ?? up?.role;
+  const path = s.path ?? up?.path;
+  const inherit: Common = {
+    layer: s.layer,
+    ...(mark !== undefined && { mark }),
+    ...(role !== undefined && { role }),
+    ...(path !== undefined && { path }),
+  };
+  const inside: Sink = { out: sink.out, last: sink.last, clip: sink.clip, inherit };
+  for (const p of s.items) add(p, inner, inside);
 }
 
 const ADD: { readonly [K in PrimitiveKind]: (p: Extract<Primitive, { kind: K }>, f: Frame, sink: Sink) => void } = {

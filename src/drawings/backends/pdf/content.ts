@@ -10,10 +10,17 @@ import {
   textWidth,
 } from '../../ir/index.js';
 
+/** Ready-made fractions of ten-thousandths: far quicker than printing a float. */
+const FRACTIONS = Array.from({ length: 10_000 }, (_, i) => String(i / 10_000).slice(1));
+
 /** Number of a content stream: ten-thousandths of an inch, no exponent, no leading zero. */
 export function num(v: number): string {
-  const s = String(Math.round(v * 1e4) / 1e4 + 0);
-  return s.startsWith('0.') ? s.slice(1) : s.startsWith('-0.') ? `-${s.slice(2)}` : s;
+  const n = Math.round(v * 1e4);
+  const a = n < 0 ? -n : n;
+  const whole = Math.floor(a / 1e4);
+  const fraction = FRACTIONS[a - whole * 1e4]!;
+  const text = whole === 0 && fraction !== '' ? fraction : whole + fraction;
+  return n < 0 ? `-${text}` : text;
 }
 
 /** What the page must supply: encoded glyphs of a text in a face, and the resource name of that face and of a layer. */

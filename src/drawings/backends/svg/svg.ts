@@ -16,7 +16,17 @@ import {
 /** SVG user units per inch: hundredths keep numbers short and font sizes in a range every browser renders well. */
 const UNIT = 100;
 
-const num = (inches: number): string => String(Math.round(inches * UNIT * 100) / 100 + 0);
+/** Ready-made fractions: printing a whole number and a table look-up is far quicker than printing a float. */
+const HUNDREDTHS = Array.from({ length: 100 }, (_, i) => String(i / 100).slice(1));
+
+/** Inches as user units with at most two decimals: a ten-thousandth of an inch. */
+function num(inches: number): string {
+  const n = Math.round(inches * UNIT * 100);
+  const a = n < 0 ? -n : n;
+  const whole = Math.floor(a / 100);
+  const text = whole + HUNDREDTHS[a - whole * 100]!;
+  return n < 0 ? `-${text}` : text;
+}
 
 const grey = (g: number): string => {
   const v = Math.round(g * 255)
@@ -81,7 +91,7 @@ export function svgOf(sheet: Sheet, options: SvgOptions = {}): string {
     return out;
   };
   const classes = (f: { readonly pen: string | undefined; readonly fill: string | undefined }): string =>
-    [f.pen && `pen-${f.pen}`, f.fill && `fill-${f.fill}`].filter(Boolean).join(' ');
+    `${f.pen === undefined ? '' : `pen-${f.pen}`}${f.pen !== undefined && f.fill !== undefined ? ' ' : ''}${f.fill === undefined ? '' : `fill-${f.fill}`}`;
 
   const textOf = (t: FlatText): string => {
     const anchor = t.align === 'left' ? '' : ` text-anchor="${t.align === 'center' ? 'middle' : 'end'}"`;
