@@ -7,7 +7,12 @@ import { cutPiece } from './cut.js';
 import { removeHidden } from './hidden.js';
 
 export interface PictureOptions {
-  readonly layers: { readonly fresh: LayerName; readonly existing: LayerName; readonly cut?: LayerName; readonly pattern?: LayerName };
+  readonly layers: {
+    readonly fresh: LayerName;
+    readonly existing: LayerName;
+    readonly cut?: LayerName;
+    readonly pattern?: LayerName;
+  };
   /** Plane of a section: everything nearer the viewer is taken away. */
   readonly cutAt?: number;
   /** Pieces whose hidden edges are wanted, dashed. */
@@ -60,7 +65,12 @@ export function picture(pieces: readonly Piece[], camera: Camera, o: PictureOpti
   const want = o.hidden;
   const edges = removeHidden(shown, camera, want ? { hidden: (i) => want(shown[i]!.piece) } : {});
   const items: Primitive[] = [];
-  const b = { x0: Number.POSITIVE_INFINITY, y0: Number.POSITIVE_INFINITY, x1: Number.NEGATIVE_INFINITY, y1: Number.NEGATIVE_INFINITY };
+  const b = {
+    x0: Number.POSITIVE_INFINITY,
+    y0: Number.POSITIVE_INFINITY,
+    x1: Number.NEGATIVE_INFINITY,
+    y1: Number.NEGATIVE_INFINITY,
+  };
   const grow = (p: Vec2) => {
     b.x0 = Math.min(b.x0, p.x);
     b.y0 = Math.min(b.y0, p.y);
