@@ -120,6 +120,24 @@ describe('import walls', () => {
     expect(cycles).toEqual([]);
   });
 
+  it('branches on a kind only where that kind is read or built', () => {
+    // Reading a file and placing a structure turn kinds into parts; the independent integral must know them too, or it would
+    // lean on what it proves. Everything after reads members, joints and surfaces.
+    const home = /^src\/(project|structure)\/|^src\/analysis\/independent\.ts$/;
+    const kinds =
+      'gable|shed|hip|rafter|common-truss|scissor-truss|solid|built-up|glulam|lvl|round-pier|square-pad|pier-on-pad';
+    const branch = new RegExp(`\\bkind\\s*[!=]==\\s*'(${kinds})'|case '(${kinds})'`);
+    const bad: string[] = [];
+    for (const file of files.filter((f) => f.startsWith('src/') && !home.test(f))) {
+      readFileSync(join(root, file), 'utf8')
+        .split('\n')
+        .forEach((l, i) => {
+          if (branch.test(l)) bad.push(`${file}:${i + 1} ${l.trim()}`);
+        });
+    }
+    expect(bad).toEqual([]);
+  });
+
   it('keeps clock and chance out of the core (DOM, disk and network do not compile there)', () => {
     const bad: string[] = [];
     const forbidden = /\b(Date\.now|new Date\(|Math\.random|performance\.now|globalThis)/;

@@ -70,7 +70,7 @@ export const snowUnbalanced = pendingCheck({
   subjects: roofSubjects,
   unless: (ctx, s) =>
     noSnow(ctx) ??
-    (ctx.project.cover.roofs.find((r) => r.mark === s.id)?.kind === 'shed'
+    (ctx.structure.surfaces.some((x) => x.roof === s.id && x.shape === 'monoslope')
       ? 'a roof of one slope has no ridge to drift across'
       : undefined),
 });
