@@ -24,7 +24,7 @@ function list(names: readonly string[], most = 6): string {
 
 /**
  * Decides from issues and results. `complete` is false when a stage could not run at all. Reasons are grouped, one per
- * check and status, each with the subjects it concerns and the first note.
+ * check and status, each with the subjects it concerns and their common note.
  */
 export function judge(issues: readonly Issue[], results: readonly CheckResult[], complete: boolean): Verdict {
   const reasons: string[] = [];
@@ -42,7 +42,9 @@ export function judge(issues: readonly Issue[], results: readonly CheckResult[],
     }
     for (const group of groups.values()) {
       const first = group[0]!;
-      const note = first.note ? `: ${first.note}` : '';
+      // One note speaks for several subjects only when it is the same for all of them.
+      const same = group.every((r) => r.note === first.note);
+      const note = first.note && same ? `: ${first.note}` : same ? '' : ': each for its own reason, see the results and schedules.';
       reasons.push(`${first.title} (${list(group.map((r) => r.subject))}) ${WORDS[status] ?? status}${note}`);
     }
   }

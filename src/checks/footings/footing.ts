@@ -52,7 +52,12 @@ export function footingWeights(ctx: CheckContext, f: Footing): Weights {
   const concrete = weightOf(f.concrete, CONCRETE_PCF);
   const above = Math.max(f.top - f.surface, 0) * shaft(f);
   const displaced = weightOf(Math.max(f.concrete - above, 0), density);
-  return { concrete, soilOver: weightOf(f.soilOver, density), net: Math.max(concrete - displaced, 0) };
+  // Soil stands on the pad up to the grade beside it; a slab higher than that and what is under it are not counted.
+  const { grade } = ctx.structure;
+  const cover = f.surface - f.bottom - f.padThickness;
+  const missing = Math.max(0, f.surface - (grade.z0 + grade.gx * f.at.x + grade.gy * f.at.y));
+  const standing = cover > 0 ? f.soilOver * Math.max(0, 1 - missing / cover) : 0;
+  return { concrete, soilOver: weightOf(standing, density), net: Math.max(concrete - displaced, 0) };
 }
 
 /** Soil pressure under one combination, with `extra` pounds at the middle; undefined when the footing would tip or lift. */

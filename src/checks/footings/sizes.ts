@@ -10,8 +10,9 @@ import { footingSubjects } from './footing.js';
 const ofMark = (ctx: CheckContext, mark: string): readonly Footing[] =>
   ctx.structure.footings.filter((f) => f.mark === mark);
 
-/** Depth of the underside below the ground or slab beside it. */
-const depth = (f: Footing): number => f.surface - f.bottom;
+/** Ground beside a footing: the finished grade, or the slab top where that is lower. Frost is counted from the lower. */
+const ground = (ctx: CheckContext, f: Footing): number =>
+  Math.min(f.surface, ctx.structure.grade.z0 + ctx.structure.grade.gx * f.at.x + ctx.structure.grade.gy * f.at.y);
 
 export const frostDepth: Check = {
   id: 'frost-depth',
@@ -21,15 +22,16 @@ export const frostDepth: Check = {
     const clause = 'IRC 2018 R403.1.4';
     const [first, ...rest] = ofMark(ctx, subject.id);
     if (!first) return notEvaluated(clause, 'no such footing');
+    const depth = (q: Footing): number => ground(ctx, q) - q.bottom;
     const f = rest.reduce((least, q) => (depth(q) < depth(least) ? q : least), first);
     const { frost } = ctx.project.basis;
     // The exemption of small free-standing structures is the office's to grant; it is never taken here.
     const required = ircFootingDepth(frost.value, false, rec);
     rec?.step({
       symbol: 'd',
-      meaning: 'underside of the footing below the ground or slab beside it',
-      formula: 'z(surface) − z(bottom)',
-      substituted: `${f.surface.toFixed(1)} − ${f.bottom.toFixed(1)}`,
+      meaning: 'underside of the footing below the finished grade beside it',
+      formula: 'z(grade) − z(bottom)',
+      substituted: `${ground(ctx, f).toFixed(1)} − ${f.bottom.toFixed(1)}`,
       value: depth(f),
       unit: 'in',
       clause,

@@ -8,6 +8,7 @@ import type { LoadKind } from '../../loads/model.js';
 import type { MemberRole, Section } from '../../structure/model.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable } from '../finding.js';
+import { designValue } from './design.js';
 import { feetText } from './scan.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
@@ -52,6 +53,12 @@ const counted = (on: Loaded, station: number): number => {
   return span.kind === 'overhang' ? 2 * span.length : span.length;
 };
 
+/**
+ * The frame is solved with the tabulated E; deflection grows by E/E' where the member is wet or incised (NDS 2018 Table
+ * 4.3.1). An engineered member that may not be used wet keeps its E here; its strength checks refuse it.
+ */
+const softening = (s: Section, rec?: Recorder): number => s.values.E / (designValue('E', s, {}, rec) ?? s.values.E);
+
 function worstDeflection(ctx: CheckContext, loaded: readonly Loaded[], rule: Rule): Worst | undefined {
   const divisor = ctx.project.choices.deflection[rule.divisor];
   const deadCases = ctx.loads.cases.flatMap((c, i) => (c.kind === 'D' ? [i] : []));
@@ -61,7 +68,8 @@ function worstDeflection(ctx: CheckContext, loaded: readonly Loaded[], rule: Rul
   let worst: Worst | undefined;
   for (const on of loaded) {
     const { effects, member } = on;
-    const factor = rule.dead(member.section);
+    const soft = softening(member.section);
+    const factor = rule.dead(member.section) * soft;
     for (let j = 0; j < effects.stations.length; j++) {
       const length = counted(on, j);
       // A stub shorter than the section's depth has no deflection worth a limit.
@@ -70,7 +78,7 @@ function worstDeflection(ctx: CheckContext, loaded: readonly Loaded[], rule: Rul
       let dead = 0;
       for (const d of deadCases) dead += factor * effects.sag[d]![j]!;
       for (const { i, share } of choices) {
-        const moving = i < 0 ? 0 : share * effects.sag[i]![j]!;
+        const moving = i < 0 ? 0 : soft * share * effects.sag[i]![j]!;
         const ratio = Math.abs(dead + moving) / limit;
         if (!worst || ratio > worst.ratio) worst = { on, live: i, station: j, dead, moving, limit, ratio };
       }
@@ -86,11 +94,23 @@ function record(ctx: CheckContext, kind: DeflectionKind, w: Worst, name: string,
   const rule = RULES[kind];
   const divisor = ctx.project.choices.deflection[rule.divisor];
   rec.heading(`${member.id}: ${member.section.label}, ${name}`);
+  const { section } = member;
+  softening(section, rec);
+  rec.step({
+    symbol: 'I',
+    meaning: 'moment of inertia of the plies that count',
+    formula: 'b·d³ / 12',
+    substituted: `${section.b} · ${section.d}³ / 12`,
+    value: (section.b * section.d ** 3) / 12,
+    unit: 'in⁴',
+    clause: 'statics',
+    from: [member.path],
+  });
   if (rule.dead(member.section) > 0) {
     rec.step({
       symbol: 'ΔD',
       meaning: kind === 'long-term' ? 'deflection under dead load with its creep' : 'deflection under dead load',
-      formula: kind === 'long-term' ? 'Kcr · ΔD' : 'frame analysis',
+      formula: kind === 'long-term' ? 'Kcr · ΔD' : "frame analysis with E'·I",
       substituted:
         kind === 'long-term'
           ? `${creepFactor(member.section)} · ${(w.dead / creepFactor(member.section)).toFixed(4)}`
@@ -105,7 +125,7 @@ function record(ctx: CheckContext, kind: DeflectionKind, w: Worst, name: string,
     rec.step({
       symbol: 'ΔL',
       meaning: `deflection ${feetText(effects.stations[w.station]!)} from the start`,
-      formula: 'frame analysis',
+      formula: "frame analysis with E'·I",
       substituted: `case ${ctx.loads.cases[w.live]!.id}${ctx.loads.cases[w.live]!.kind === 'W' ? ' · 0.42' : ''}`,
       value: w.moving,
       unit: 'in',

@@ -1,6 +1,7 @@
 /** Calculation sheets: basis, then the steps behind the governing result of each check, in formula – numbers – result – clause. */
 import { formatNumber } from '../../base/quantity/index.js';
 import type { CheckResult } from '../../checks/contract.js';
+import type { LoadBasis } from '../../loads/model.js';
 import { type Block, columnsFlow, measure, type TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 
@@ -21,21 +22,42 @@ function governing(results: readonly CheckResult[]): CheckResult[] {
   return [...best.values()];
 }
 
+/** The sheet's face has no perpendicular sign: Fc⊥ is lettered Fc,perp. */
+const lettered = (text: string): string => text.replaceAll('⊥', ',perp');
+
 function stepsOf(ctx: SheetContext, r: CheckResult): Block[] {
   const out: Block[] = [{ kind: 'heading', text: `${r.subject} – ${r.title}: ${r.ratio.toFixed(2)}, ${r.status}` }];
   if (r.combination) out.push({ kind: 'para', text: `Governing combination ${r.combination}`, face: 'condensed' });
   for (const line of ctx.input.explain(r.id)) {
     if (line.kind === 'heading') {
-      out.push({ kind: 'para', text: line.text, face: 'condensed-bold' });
+      out.push({ kind: 'para', text: lettered(line.text), face: 'condensed-bold' });
       continue;
     }
     const middle = line.substituted && line.substituted !== line.formula ? ` = ${line.substituted}` : '';
     const note = line.note ? ` (${line.note})` : '';
-    out.push({
-      kind: 'para',
-      text: `${line.symbol} = ${line.formula}${middle} = ${value(line.value)} ${line.unit}   [${line.clause}] ${line.meaning}${note}`,
-      face: 'condensed',
-    });
+    const text = `${line.symbol} = ${line.formula}${middle} = ${value(line.value)} ${line.unit}   [${line.clause}] ${line.meaning}${note}`;
+    out.push({ kind: 'para', text: lettered(text), face: 'condensed' });
+  }
+  return out;
+}
+
+/** Load basis, each net coefficient on one row with the pressure it gives. */
+function basisRows(rows: LoadBasis['rows']): TableRow[] {
+  const out: TableRow[] = [];
+  for (let i = 0; i < rows.length; i++) {
+    const r = rows[i]!;
+    const next = rows[i + 1];
+    const recalled = r.provenance === 'memory' ? '; recalled, confirm' : '';
+    if (r.symbol === 'CN' && next?.symbol === 'p') {
+      out.push([
+        'CN; p',
+        r.meaning.replace('net coefficient, ', ''),
+        `${value(r.value)}; ${value(next.value)}`,
+        next.unit,
+        `${r.clause}; ${next.clause}${recalled}`,
+      ]);
+      i++;
+    } else out.push([r.symbol, r.meaning, value(r.value), r.unit, `${r.clause}${recalled}`]);
   }
   return out;
 }
@@ -43,13 +65,7 @@ function stepsOf(ctx: SheetContext, r: CheckResult): Block[] {
 function draw(ctx: SheetContext): SheetBody[] {
   const { loads, effects, results } = ctx.input;
   const { area, style } = ctx;
-  const basis: TableRow[] = loads.basis.rows.map((r) => [
-    r.symbol,
-    r.meaning,
-    value(r.value),
-    r.unit,
-    `${r.clause}${r.provenance === 'memory' ? '; recalled, confirm' : ''}`,
-  ]);
+  const basis = basisRows(loads.basis.rows);
   const cases: TableRow[] = loads.cases.map((c) => [c.id, c.title, c.clause]);
   const balance: TableRow[] = effects.balance.map((b) => [
     b.case,
@@ -66,7 +82,11 @@ function draw(ctx: SheetContext): SheetBody[] {
     value(k.statics),
     value(k.analysed),
     k.unit,
-    k.governs === 'statics' ? 'statics governs' : k.reason,
+    k.governs === 'statics'
+      ? 'statics governs'
+      : k.analysed > k.statics * 1.0005
+        ? 'analysis is more and governs'
+        : k.reason,
   ]);
   const families = [...new Map(loads.combinations.map((c) => [c.label, c])).values()].map(
     (c): TableRow => [c.label, String(c.CD), c.clause],

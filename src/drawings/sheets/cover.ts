@@ -1,4 +1,5 @@
 import { formatBearing, formatNumber, formatPsf, formatSpeed } from '../../base/quantity/index.js';
+import { CONCRETE_PCF } from '../../catalog/index.js';
 import type { Office } from '../../project/model.js';
 import { type Block, columnsFlow, measure, splitColumns, type TableRow } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
@@ -6,7 +7,7 @@ import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 
 const CAUTIONS = [
   'This set was prepared with a program that helps; it certifies nothing. Local codes and the authority having jurisdiction decide.',
-  'Trusses are designed and sealed by the truss plant’s engineer. Anything marked “outside scope” needs a licensed professional.',
+  'Anything marked “outside scope” needs a licensed professional.',
   'What touches the existing house must be verified on site before work: studs, floor band, what is behind the cladding.',
   'Call the utility locating service before digging. Turn off and verify power before work near wiring; electrical work under its own permit.',
   'Brace posts, beams and trusses until the roof is sheathed. Do not stand under a lifted load. Wear a mask and goggles when cutting treated wood.',
@@ -36,6 +37,9 @@ function criteria(ctx: SheetContext): TableRow[] {
     row('Topographic factor Kzt', w.topographic, formatNumber(w.topographic.value, 2)),
     row('Seismic design category', basis.seismic.category, basis.seismic.category.value),
     row('Frost depth', basis.frost, ctx.len(basis.frost.value)),
+    ['Soil unit weight', `${formatNumber(basis.soil.density, 0)} pcf`, basis.soil.description],
+    ['Concrete unit weight', `${CONCRETE_PCF} pcf`, 'common practice, no source'],
+    ['Ground elevation', ctx.len(w.elevation), 'for the ground elevation factor Ke'],
     row('Soil bearing', basis.soil.bearing, formatPsf(basis.soil.bearing.value, u)),
     ...basis.criteria.map((c): TableRow => row(c.label, c.value, c.value.value)),
   ];
@@ -66,7 +70,7 @@ function draw(ctx: SheetContext): SheetBody[] {
   const c = basis.codes;
   const roofs = project.cover.roofs.map((r) => {
     const p = structure.roofs.find((x) => x.mark === r.mark)!;
-    return `${r.mark}: ${r.kind}, ${project.cover.attachment}, ${r.pitchText}, ${ctx.len(p.max.x - p.min.x)} by ${ctx.len(p.max.y - p.min.y)} over all, top ${ctx.len(p.highestPoint - structure.grade.z0)} above grade at the house`;
+    return `${r.mark}: ${r.kind}, ${project.cover.attachment}, ${r.pitchText}, sheathing ${ctx.len(p.max.x - p.min.x)} by ${ctx.len(p.max.y - p.min.y)} in plan, fascia outside it, top ${ctx.len(p.highestPoint - structure.grade.z0)} above grade at the house`;
   });
   const blocks: Block[] = [
     { kind: 'heading', text: job.title },

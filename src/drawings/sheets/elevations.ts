@@ -85,7 +85,12 @@ function drawView(ctx: SheetContext, view: View, box: Rect, number: string): Pla
   const h = style.note;
   const { structure, project } = ctx.input;
   const camera = CAMERAS[view.camera];
-  const pic = picture(ctx.pieces, camera, { layers: { fresh: 'A-ELEV', existing: 'A-ELEV-EXST' } });
+  // The front shows only what stands there today: new work lies behind the house.
+  const pieces =
+    view.camera === 'front'
+      ? ctx.pieces.filter((p) => p.role === 'wall' || p.role === 'opening' || p.role === 'house-roof')
+      : ctx.pieces;
+  const pic = picture(pieces, camera, { layers: { fresh: 'A-ELEV', existing: 'A-ELEV-EXST' } });
   const frame = pic.bounds;
   const scale = scaleFor(ctx, frame, box, { x: h * 14, y: h * 2 }, PLAN_SCALES);
   // Nothing new is seen from the front: heights of the new work belong to the views that show it.

@@ -218,7 +218,11 @@ function draw(ctx: SheetContext): SheetBody[] {
             'Opposite sides and both diagonals must agree before a hole is dug. Measure every center from one home base.',
             'Call the utility locating service first; hand dig within 24 in of a mark (common practice, no source). Private lines are not marked.',
             'Footing bottoms on undisturbed soil, clean and dry, at or below the frost depth given on the cover. Do not pour before the footing inspection.',
-            'Footings cut through the kept slab: saw the slab square round each footing and pour full against undisturbed soil.',
+            ...(structure.slabs.some((p) => p.state === 'existing')
+              ? [
+                  'Footings cut through the kept slab: saw the slab square round each pad, pour the pad full against undisturbed soil, backfill in layers round the pier, and patch the slab with a joint round the pier.',
+                ]
+              : ['Pour piers before the slab, with a joint between pier and slab.']),
             'Sizes, concrete and reinforcement: footing schedule. Deep or caving holes need shoring or sloping; keep people out of them.',
           ],
         },

@@ -64,18 +64,27 @@ function posts(structure: Structure): Primitive[] {
 }
 
 /** Joint tags: one tag per joint mark and place; beside the joint, alternating sides so that they do not pile up. */
-function jointTags(ctx: SheetContext, kinds: readonly string[], shift: Vec2): Primitive[] {
+function jointTags(ctx: SheetContext, kinds: readonly string[], reach: Vec2): Primitive[] {
+  const { roofs, joints } = ctx.input.structure;
   const done = new Set<string>();
   const out: Primitive[] = [];
-  for (const j of ctx.input.structure.joints) {
+  for (const j of joints) {
     if (!kinds.includes(j.kind) || done.has(j.mark)) continue;
     done.add(j.mark);
+    // Toward the middle of the roof, away from the dimension strings round it.
+    const roof =
+      roofs.find(
+        (r) => j.at.x >= r.min.x - 24 && j.at.x <= r.max.x + 24 && j.at.y >= r.min.y - 24 && j.at.y <= r.max.y + 24,
+      ) ?? roofs[0]!;
+    const sx = j.at.x <= (roof.min.x + roof.max.x) / 2 ? 1 : -1;
+    const sy = j.at.y <= (roof.min.y + roof.max.y) / 2 ? 1 : -1;
+    const n = out.length;
     out.push(
       tag({
         kind: 'joint',
         text: j.mark,
         at: { x: j.at.x, y: j.at.y },
-        off: shift,
+        off: { x: sx * (reach.x + 3.4 * n * ctx.style.note), y: sy * reach.y },
         layer: 'S-ANNO-SYMB',
         style: ctx.style,
         path: j.path,
@@ -118,13 +127,14 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
       }),
     );
   }
-  over.push(...jointTags(ctx, ['beam-to-post', 'beam-splice'], { x: h * 4.5, y: -h * 4.2 }));
-  over.push(...jointTags(ctx, ['ledger-to-house'], { x: h * 3, y: -h * 6 }));
+  over.push(...jointTags(ctx, ['beam-to-post', 'beam-splice'], { x: h * 4.5, y: h * 4.2 }));
+  over.push(...jointTags(ctx, ['ledger-to-house'], { x: h * 3, y: h * 4.5 }));
   const posted = structure.members.filter((m) => m.role === 'post');
   const px = unique(posted.map((m) => m.start.x));
   const py = unique(posted.map((m) => m.start.y));
   const bx = unique(beams.flatMap((m) => [m.start.x, m.end.x]));
-  const by = unique(beams.flatMap((m) => [m.start.y, m.end.y]));
+  // A ledger lies against the wall line the string starts from: its own center is no dimension to lay out by.
+  const by = unique(beams.filter((m) => m.role === 'beam').flatMap((m) => [m.start.y, m.end.y]));
   const slabs = structure.slabs.flatMap((p) => p.outline.map((q) => q.x));
   const datum = Math.min(...bx, ...slabs);
   const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
@@ -175,7 +185,7 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
       [
         {
           kind: 'table',
-          title: 'Posts, beams and ledger',
+          title: structure.members.some((m) => m.role === 'ledger') ? 'Posts, beams and ledger' : 'Posts and beams',
           columns: [
             { head: 'Mark' },
             { head: 'Section', max: 24 * h },
@@ -303,13 +313,16 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       .sort((p, q) => (alongX ? p.start.x - q.start.x : p.start.y - q.start.y));
     const first = run[0]!;
     const last = run.at(-1)!;
-    const t = 0.3 + 0.13 * k;
+    const t = 0.4 + 0.13 * k;
     const on = (m: Member): Vec2 => ({
       x: m.start.x + t * (m.end.x - m.start.x),
       y: m.start.y + t * (m.end.y - m.start.y),
     });
     const gap = run.length > 1 ? (alongX ? run[1]!.start.x - first.start.x : run[1]!.start.y - first.start.y) : 0;
-    const label = run.length > 1 ? `${run.length} ${mark} at ${len(Math.abs(gap))} o.c.` : `${mark}`;
+    const lastGap =
+      run.length > 2 ? (alongX ? last.start.x - run.at(-2)!.start.x : last.start.y - run.at(-2)!.start.y) : gap;
+    const odd = Math.abs(lastGap - gap) > 1 / 16 ? ', last bay as dimensioned' : '';
+    const label = run.length > 1 ? `${run.length} ${mark} at ${len(Math.abs(gap))} o.c.${odd}` : `${mark}`;
     if (run.length > 2)
       over.push(
         ...spread({ a: on(first), b: on(last), text: label, mark, path: first.path, layer: 'S-ANNO-NOTE', style }),

@@ -1,3 +1,4 @@
+import { contains } from '../../base/plane.js';
 import { formatArea, formatBearing, formatNumber } from '../../base/quantity/index.js';
 import type { Vec2 } from '../../base/vec.js';
 import { measure, type TableRow, textBlock } from '../annotate/index.js';
@@ -30,10 +31,38 @@ function draw(ctx: SheetContext): SheetBody[] {
   const over: Primitive[] = [];
   const center = middle({ x: model.x, y: model.y }, { x: model.x + model.w, y: model.y + model.h });
 
-  for (const e of lot.easements)
+  for (const e of lot.easements) {
     items.push({ kind: 'polyline', layer: 'C-PROP-ESMT', pen: 'easement', points: e.outline, closed: true });
-  for (const s of lot.setbacks)
+    const b = extents(e.outline);
+    const at = { x: b.x + 0.74 * b.w, y: b.y + 0.74 * b.h };
+    over.push({
+      kind: 'text',
+      layer: 'C-ANNO-NOTE',
+      at: b.w >= b.h ? { ...at, y: b.y + b.h / 2 } : { ...at, x: b.x + b.w / 2 },
+      content: e.name,
+      height: h,
+      align: 'center',
+      valign: 'middle',
+      mask: true,
+      angle: b.w >= b.h ? 0 : Math.PI / 2,
+    });
+  }
+  for (const s of lot.setbacks) {
     items.push({ kind: 'line', layer: 'C-PROP-STBK', pen: 'setback', a: s.start, b: s.end });
+    const at = { x: s.start.x + 0.78 * (s.end.x - s.start.x), y: s.start.y + 0.78 * (s.end.y - s.start.y) };
+    const angle = readable(Math.atan2(s.end.y - s.start.y, s.end.x - s.start.x));
+    over.push({
+      kind: 'text',
+      layer: 'C-ANNO-NOTE',
+      at,
+      content: `${s.yard} setback ${feet(s.required)}`,
+      height: h,
+      align: 'center',
+      valign: 'middle',
+      mask: true,
+      angle,
+    });
+  }
   items.push({ kind: 'polyline', layer: 'C-PROP', pen: 'property', points: lot.corners, closed: true });
   for (const p of lot.corners)
     items.push({
@@ -84,8 +113,20 @@ function draw(ctx: SheetContext): SheetBody[] {
       ],
     });
   }
-  for (const p of project.lot.paving)
+  for (const p of project.lot.paving) {
     items.push({ kind: 'polyline', layer: 'C-PVMT', pen: 'existing', points: p.outline, closed: true });
+    const b = extents(p.outline);
+    over.push({
+      kind: 'text',
+      layer: 'C-ANNO-NOTE',
+      at: { x: b.x + b.w / 2, y: b.y + 0.35 * b.h },
+      content: p.name,
+      height: h,
+      align: 'center',
+      valign: 'middle',
+      mask: true,
+    });
+  }
   for (const s of structure.slabs)
     items.push({
       kind: 'polyline',
@@ -161,6 +202,8 @@ function draw(ctx: SheetContext): SheetBody[] {
     const post = project.basis.zoning.referenceEdge.value === 'post';
     const from = post ? d.nearestPost : d.nearestEave;
     const foot = { x: from.x - line.inward.x * d.governing, y: from.y - line.inward.y * d.governing };
+    // A distance that runs through the house stands in the table only.
+    if (contains(house, middle(from, foot))) continue;
     const angle = readable(Math.atan2(line.inward.y, line.inward.x));
     over.push({
       kind: 'dimension',

@@ -127,7 +127,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     lb(d.up),
     lb(d.alongX),
     lb(d.alongY),
-    'open: name the product',
+    d.kind === 'fascia-to-framing' ? 'nailed by the code’s fastening schedule' : 'open: name the product',
   ]);
   const openings: TableRow[] = structure.walls.flatMap((w) =>
     w.openings.map(

@@ -89,13 +89,16 @@ function drawSection(ctx: SheetContext): SheetBody[] {
   const roof = structure.roofs[0]!;
   const bearing = project.cover.roofs[0]!.bearing;
   const right = frame.x + frame.w;
+  const across = cut.name === 'rear';
+  const gradeName = across ? 'Grade at the cut' : 'Grade at house';
+  const gradeAt = structure.grade.z0 + (across ? structure.grade.gy * cut.cutAt : 0);
   let last = Number.POSITIVE_INFINITY;
   for (const [name, z] of [
     ['Top of roof', roof.highestPoint],
     ['Roof bearing', bearing],
     ['Underside of beam', under],
     ['Finished floor', 0],
-    ['Grade at house', structure.grade.z0],
+    [gradeName, gradeAt],
     ['Bottom of footing', Math.min(...structure.footings.map((f) => f.bottom))],
   ] as const) {
     if (last - z < (h * 4.6) / scale.ratio) continue;
@@ -149,7 +152,7 @@ function drawSection(ctx: SheetContext): SheetBody[] {
       }),
     );
   }
-  const items = [...pic.items, ...soil(ctx, cut, frame)];
+  const items = [...soil(ctx, cut, frame), ...pic.items];
   const placed = placeView(ctx, {
     box: area,
     model: frame,
@@ -374,7 +377,7 @@ function drawDetail(ctx: SheetContext): SheetBody[] {
   const box: Rect = { x: area.x, y: area.y, w: area.w - noteWidth - style.gutter, h: area.h };
   const scale = scaleFor(ctx, frame, box, { x: h * 9, y: h * 3 }, DETAIL_SCALES);
   const window = { x: frame.x, y: frame.y, w: frame.w + 4, h: frame.h };
-  const items = [...pic.items, ...soil(ctx, cut, frame)];
+  const items = [...soil(ctx, cut, frame), ...pic.items];
   const f = chosen.footing;
   const over: Primitive[] = [];
   if (f) {

@@ -94,7 +94,9 @@ export function picture(pieces: readonly Piece[], camera: Camera, o: PictureOpti
     face.forEach(grow);
     const pattern = CUT_PATTERN[piece.material];
     const layer = o.layers.cut ?? o.layers.fresh;
-    if (pattern !== undefined && pattern !== 'poche') {
+    // A cut face covers what is drawn before it: ground lines and earth do not run through a pier.
+    items.push({ kind: 'polyline', layer, points: face, closed: true, fill: 'paper', mark: piece.mark });
+    if (pattern !== undefined && pattern !== 'poche' && piece.role !== 'gutter') {
       items.push({ kind: 'hatch', layer: o.layers.pattern ?? layer, pattern, loops: [face], mark: piece.mark });
     }
     items.push({
