@@ -4,7 +4,7 @@ import { EXIT, type Io } from '../io.js';
 
 /** Reads a project from a file or, for `-`, from standard input, and derives everything. */
 export async function load(file: string): Promise<Derived> {
-  return derive(await readText(file === '-' ? '/dev/stdin' : file));
+  return derive(await readText(file));
 }
 
 export const exitOf = (d: Derived): number =>

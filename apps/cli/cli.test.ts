@@ -1,0 +1,280 @@
+/** The command line as a script sees it: exit codes, what is printed where, and what stands on disk afterwards. */
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { STARTER_KINDS } from '../../src/index.js';
+import { main } from './main.js';
+
+const root = resolve(import.meta.dirname, '../..');
+const example = (name: string): string => join(root, 'examples', name, 'project.json');
+const GABLE = example('01-gable-scissor-kept-slab');
+const SHED = example('02-shed-snow-two-storey');
+const BROKEN = example('03-broken-on-purpose');
+
+const temp = mkdtempSync(join(tmpdir(), 'eavewright-cli-'));
+afterAll(() => rmSync(temp, { recursive: true, force: true }));
+let folders = 0;
+const folder = (): string => {
+  const path = join(temp, String(++folders));
+  mkdirSync(path);
+  return path;
+};
+
+async function run(...args: string[]): Promise<{ code: number; out: string; err: string }> {
+  let [out, err] = ['', ''];
+  const code = await main(args, {
+    out: (t) => {
+      out += t;
+    },
+    err: (t) => {
+      err += t;
+    },
+    progress: () => {},
+  });
+  return { code, out, err };
+}
+
+const filesUnder = (dir: string): string[] =>
+  readdirSync(dir, { recursive: true, withFileTypes: true })
+    .filter((e) => e.isFile())
+    .map((e) => join(e.parentPath, e.name).slice(dir.length + 1))
+    .sort();
+
+/** Paths of values that are no honest number: JSON writes NaN and the infinities as null. */
+function nulls(value: unknown, path = ''): string[] {
+  if (value === null || (typeof value === 'number' && !Number.isFinite(value))) return [path];
+  if (typeof value !== 'object') return [];
+  return Object.entries(value as object).flatMap(([k, v]) => nulls(v, `${path}/${k}`));
+}
+
+describe('exit codes', () => {
+  it.each([GABLE, SHED])('says 1 for a sound project that is not yet issuable: %s', async (file) => {
+    const r = await run('check', file);
+    expect(r.code).toBe(1);
+    expect(r.out).toContain('PRELIMINARY – NOT FOR PERMIT');
+    expect(r.out).not.toMatch(/^ISSUABLE/m);
+  });
+
+  it('says 2 for a file with errors, and gives every error its place', async () => {
+    const r = await run('check', BROKEN);
+    expect(r.code).toBe(2);
+    const errors = r.out.split('\n').filter((l) => / error [a-z-]+ at \//.test(l));
+    expect(errors.length).toBeGreaterThan(3);
+    for (const line of errors) expect(line).toMatch(/project\.json:\d+:\d+ error/);
+    expect((await run('why', BROKEN, 'B1')).code).toBe(2);
+  });
+
+  const refused: readonly [string, string[], RegExp][] = [
+    ['an unknown option', ['check', GABLE, '--nope'], /unknown option '--nope'/],
+    ['an unknown command', ['chek', GABLE], /unknown command 'chek'/],
+    ['a missing argument', ['check'], /missing required argument 'file'/],
+    ['a missing file', ['check', join(temp, 'none.json')], /none\.json: there is no such file/],
+    ['a path through a file', ['check', join(GABLE, 'x.json')], /x\.json: there is no such file/],
+    ['a folder as the file', ['check', temp], /this is a folder/],
+    ['an unknown mark', ['why', GABLE, 'Z9'], /nothing is marked "Z9" here; the marks are .*B1/],
+    ['an unknown sheet', ['draw', GABLE, '-o', join(temp, 'no-sheet'), '--only', 'S-999'], /no sheet S-999 .*S-101/],
+    [
+      'an unknown size',
+      ['draw', GABLE, '-o', join(temp, 'no-size'), '--size', 'B5'],
+      /"B5" is not a sheet size.*ARCH D/,
+    ],
+    ['an unknown starter', ['new', 'dome'], /"dome" is not a starter.*gable-attached/],
+  ];
+  it.each(refused)('says 2 for %s, with a plain message and no stack', async (_what, args, message) => {
+    const r = await run(...args);
+    expect(r.code).toBe(2);
+    expect(r.err).toMatch(message);
+    expect(r.err).not.toMatch(/^\s+at /m);
+    expect(r.out).toBe('');
+  });
+
+  it('writes nothing for a request it refuses or a file with errors', async () => {
+    expect(existsSync(join(temp, 'no-sheet'))).toBe(false);
+    expect(existsSync(join(temp, 'no-size'))).toBe(false);
+    const dir = join(temp, 'no-set');
+    expect((await run('draw', BROKEN, '-o', dir)).code).toBe(2);
+    expect(existsSync(dir)).toBe(false);
+  });
+
+  it('says 3, with the stack, for a fault of its own', async () => {
+    const err: string[] = [];
+    const out = (): never => {
+      throw new Error('planted');
+    };
+    expect(await main(['check', GABLE], { out, err: (t) => void err.push(t), progress: () => {} })).toBe(3);
+    expect(err.join('')).toMatch(/fault of its own[\s\S]*planted/);
+  });
+});
+
+describe('help', () => {
+  it.each([[['--help']], [['check', '--help']], [['draw', '--help']], [['new', '--help']], [['why', '--help']]])(
+    'shows an example and exits 0: %s',
+    async (args) => {
+      const r = await run(...args);
+      expect(r.code).toBe(0);
+      expect(r.out).toMatch(/Examples?:\n\s+eavewright /);
+      expect(r.err).toBe('');
+    },
+  );
+});
+
+describe('check --json', () => {
+  it.each([GABLE, SHED, BROKEN])('prints one object of stable keys and finite numbers: %s', async (file) => {
+    const r = await run('check', file, '--json');
+    expect(r.code).toBe(file === BROKEN ? 2 : 1);
+    const json = JSON.parse(r.out);
+    expect(Object.keys(json).sort()).toEqual(['balance', 'issuable', 'issues', 'results', 'summary']);
+    expect(json.issuable).toBe(false);
+    // `nearest` is null by intent when nothing passed.
+    expect(nulls(json).filter((p) => p !== '/summary/nearest')).toEqual([]);
+    if (file === BROKEN) {
+      expect(json.issues.length).toBeGreaterThan(3);
+      return;
+    }
+    expect(json.results.length).toBeGreaterThan(20);
+    expect(json.summary.nearest.ratio).toBeGreaterThan(0);
+    for (const result of json.results) {
+      for (const key of ['id', 'check', 'subject', 'status', 'unit', 'combination', 'clause']) {
+        expect(result, `${result.id} ${key}`).toHaveProperty(key, expect.any(String));
+      }
+      for (const key of ['demand', 'capacity', 'ratio']) {
+        expect(result, `${result.id} ${key}`).toHaveProperty(key, expect.any(Number));
+      }
+    }
+    expect(new Set(json.results.map((x: { id: string }) => x.id)).size).toBe(json.results.length);
+  });
+});
+
+describe('new', () => {
+  it.each(STARTER_KINDS)('%s writes a file that reads clean and fails no check', async (kind) => {
+    const file = join(folder(), 'patio.json');
+    expect(await run('new', kind, '-o', file)).toMatchObject({ code: 0, out: `${file}\n` });
+    const r = await run('check', file, '--json');
+    expect(r.code).toBe(1);
+    const { results } = JSON.parse(r.out) as { results: { id: string; status: string }[] };
+    expect(results.length).toBeGreaterThan(20);
+    expect(results.filter((x) => x.status === 'fail').map((x) => x.id)).toEqual([]);
+    expect((await run('new', kind)).out).toBe(readFileSync(file, 'utf8'));
+  });
+
+  it('keeps a file that stands there unless forced', async () => {
+    const file = join(folder(), 'patio.json');
+    writeFileSync(file, 'mine');
+    const r = await run('new', 'shed-free', '-o', file);
+    expect(r.code).toBe(2);
+    expect(r.err).toContain('--force');
+    expect(readFileSync(file, 'utf8')).toBe('mine');
+    expect((await run('new', 'shed-free', '-o', file, '--force')).code).toBe(0);
+    expect(readFileSync(file, 'utf8')).toContain('"cover"');
+  });
+});
+
+describe('draw', () => {
+  it('writes only the sheet asked for, and a set of one page', async () => {
+    const dir = folder();
+    const r = await run('draw', GABLE, '-o', dir, '--only', 's-101', '--json');
+    expect(r.code).toBe(1);
+    expect(filesUnder(dir)).toEqual(['set.pdf', 'sheets/S-101.svg']);
+    expect(JSON.parse(r.out)).toEqual({
+      files: [join(dir, 'sheets/S-101.svg'), join(dir, 'set.pdf')],
+      issuable: false,
+    });
+    const pdf = readFileSync(join(dir, 'set.pdf'), 'latin1');
+    expect(pdf.startsWith('%PDF-')).toBe(true);
+    expect(pdf.match(/\/Type \/Page\b(?!s)/g)).toHaveLength(1);
+    expect(readFileSync(join(dir, 'sheets/S-101.svg'), 'utf8')).toMatch(/<svg [\s\S]*<\/svg>\s*$/);
+  });
+});
+
+describe('why', () => {
+  it('prints the steps behind a beam, each with its clause', async () => {
+    const r = await run('why', GABLE, 'B1');
+    expect(r.code).toBe(1);
+    expect(r.out).toMatch(/^beam B1$/m);
+    const lines = r.out.split('\n');
+    const steps = lines.filter((l) => /^ {6}\S+.* = /.test(l));
+    expect(steps.length).toBeGreaterThan(20);
+    for (const step of steps) expect(lines[lines.indexOf(step) + 1], step).toMatch(/^ {8}.+ \[.+\]$/);
+    expect(r.out).toMatch(/\[NDS 2018 3\.3/);
+    expect(r.out).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it('prints the same as JSON', async () => {
+    const json = JSON.parse((await run('why', GABLE, 'B1', '--json')).out);
+    expect(json.mark).toBe('B1');
+    expect(json.results.length).toBeGreaterThan(2);
+    expect(nulls(json)).toEqual([]);
+  });
+});
+
+describe('a write that fails', () => {
+  /** Each makes a folder in which the write must fail, and names the arguments. Root may write anywhere, so modes are no obstacle. */
+  const obstacles: readonly [string, (dir: string) => string[]][] = [
+    [
+      'the output folder is a file',
+      (dir) => {
+        writeFileSync(join(dir, 'out'), 'mine');
+        return ['draw', GABLE, '-o', join(dir, 'out'), '--only', 'S-101'];
+      },
+    ],
+    [
+      'a folder stands where the set goes',
+      (dir) => {
+        mkdirSync(join(dir, 'set.pdf'));
+        return ['draw', GABLE, '-o', dir, '--only', 'S-101'];
+      },
+    ],
+    [
+      'the new file would stand in a file',
+      (dir) => {
+        writeFileSync(join(dir, 'out'), 'mine');
+        return ['new', 'shed-free', '-o', join(dir, 'out', 'a', 'patio.json')];
+      },
+    ],
+    ['the name is too long', (dir) => ['new', 'shed-free', '-o', join(dir, 'n'.repeat(300))]],
+  ];
+  it.each(obstacles)('gives a message and leaves no half file: %s', async (_what, prepare) => {
+    const dir = folder();
+    const r = await run(...prepare(dir));
+    expect(r.code).toBe(2);
+    expect(r.err).toMatch(/cannot be written \(.+\)/);
+    expect(r.err).not.toMatch(/^\s+at /m);
+    expect(filesUnder(dir).filter((f) => f.includes('.part-'))).toEqual([]);
+    if (existsSync(join(dir, 'out'))) expect(readFileSync(join(dir, 'out'), 'utf8')).toBe('mine');
+  });
+
+  it.runIf(existsSync('/proc/self'))('ends where the system lets no folder be made', { timeout: 10_000 }, async () => {
+    const r = await run('new', 'shed-free', '-o', '/proc/eavewright/a/patio.json');
+    expect(r.code).toBe(2);
+    expect(r.err).toContain('cannot be written');
+  });
+});
+
+describe('the built program', () => {
+  const bin = join(root, 'bin/eavewright.js');
+  const built = (args: string[], input: string) => {
+    expect(existsSync(join(root, 'dist/apps/cli/main.js')), 'dist/ is missing: run `npm run build` first').toBe(true);
+    return spawnSync(process.execPath, [bin, ...args], { input, encoding: 'utf8', timeout: 20_000 });
+  };
+
+  it('reads standard input for "-" and exits with the code', () => {
+    const text = readFileSync(GABLE, 'utf8');
+    const r = built(['check', '-', '--json'], text);
+    expect(r.stderr).toBe('');
+    expect(r.status).toBe(1);
+    expect(JSON.parse(r.stdout).results.length).toBeGreaterThan(20);
+    // What the shell's pipe gives rather than a socket.
+    const piped = spawnSync('sh', ['-c', `cat "$1" | "$2" "$3" check -`, 'sh', GABLE, process.execPath, bin], {
+      encoding: 'utf8',
+    });
+    expect(piped.status).toBe(1);
+  });
+
+  it('calls empty input bad input', () => {
+    const r = built(['check', '-'], '');
+    expect(r.status).toBe(2);
+    expect(r.stdout).toMatch(/error/);
+  });
+});
