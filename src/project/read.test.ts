@@ -62,7 +62,7 @@ describe('what is read', () => {
     expect(roof.framing).toMatchObject({ kind: 'common-truss', weight: 6, heel: 5.5, spacing: 24, bottomPitch: 0 });
     expect(p.cover.beams[1]!.posts[1]).toMatchObject({ mark: 'P4', at: 162, path: '/cover/beams/1/posts/1' });
     expect(p.choices.sections.beam).toMatchObject({ kind: 'glulam', width: 5.5, depth: 12 });
-    expect(p.choices.footings.pier).toMatchObject({ kind: 'pier-on-pad', bottom: 48, fc: 3000 });
+    expect(p.choices.footings.pier).toMatchObject({ kind: 'pier-on-pad', bottom: 54, fc: 3000 });
     const shed = read(whole()).value!;
     expect(shed.cover.roofs[0]).toMatchObject({ kind: 'shed', high: { ledger: 'L1' }, from: -119.25, highOverhang: 0 });
     expect(shed.cover.ledgers[0]).toMatchObject({ mark: 'L1', wall: 0, from: -120, to: 120 });
