@@ -2,8 +2,9 @@
 import { formatNumber } from '../../base/quantity/index.js';
 import type { CheckResult } from '../../checks/contract.js';
 import type { LoadBasis } from '../../loads/model.js';
-import { type Block, columnsFlow, measure, type TableRow } from '../annotate/index.js';
+import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { flowSheets } from './parts.js';
 
 const value = (v: number): string => {
   const a = Math.abs(v);
@@ -150,28 +151,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     },
     ...governing(results).flatMap((r) => stepsOf(ctx, r)),
   ];
-  const columns = area.w > 24 ? 3 : 2;
-  const gap = style.gutter;
-  const w = (area.w - gap * (columns - 1)) / columns;
-  const boxes = Array.from({ length: columns }, (_, i) => ({ x: area.x + i * (w + gap), y: area.y, w, h: area.h }));
-  const bodies: SheetBody[] = [];
-  let rest = measure(
-    blocks.filter((b) => b.kind !== 'table' || b.rows.length > 0),
-    w,
-    style,
-    'G-ANNO-NOTE',
-  );
-  while (rest.length > 0 && bodies.length < 30) {
-    const flowed = columnsFlow(rest, boxes);
-    bodies.push({
-      title: bodies.length === 0 ? 'Calculations' : 'Calculations, continued',
-      scaleNote: 'No scale',
-      viewports: [],
-      items: flowed.items,
-    });
-    rest = [...flowed.rest];
-  }
-  return bodies;
+  return flowSheets(ctx, { title: 'Calculations', blocks, columns: area.w > 24 ? 3 : 2, layer: 'G-ANNO-NOTE' });
 }
 
 export const calculations: SheetKind = { title: 'Calculations', discipline: 'S', needed: () => true, draw };

@@ -1,9 +1,9 @@
 import { formatBearing, formatNumber, formatPsf, formatSpeed } from '../../base/quantity/index.js';
 import { CONCRETE_PCF } from '../../catalog/index.js';
 import type { Office } from '../../project/model.js';
-import { type Block, columnsFlow, measure, splitColumns, type TableRow } from '../annotate/index.js';
-import type { Primitive } from '../ir/index.js';
+import { type Block, splitColumns, type TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { flowSheets } from './parts.js';
 
 const CAUTIONS = [
   'This set was prepared with a program that helps; it certifies nothing. Local codes and the authority having jurisdiction decide.',
@@ -161,20 +161,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       text: "o.c. on center · f'c concrete strength · T.O. top of · ASD allowable stress design · PT pressure treated · UNO unless noted otherwise. Shapes: square footing, circle post, rounded beam, arrowed truss or rafter, diamond joint.",
     },
   ];
-  let rest = measure(blocks, width, style);
-  const bodies: SheetBody[] = [];
-  while (rest.length > 0 && bodies.length < 6) {
-    const flowed = columnsFlow(rest, boxes);
-    const items: Primitive[] = [...flowed.items];
-    bodies.push({
-      title: bodies.length === 0 ? 'Cover' : 'Cover, continued',
-      scaleNote: 'No scale',
-      viewports: [],
-      items,
-    });
-    rest = [...flowed.rest];
-  }
-  return bodies;
+  return flowSheets(ctx, { title: 'Cover', blocks, columns, layer: 'G-ANNO-NOTE' });
 }
 
 export const cover: SheetKind = { title: 'Cover', discipline: 'G', needed: () => true, draw };

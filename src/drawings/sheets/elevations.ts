@@ -112,7 +112,10 @@ function drawView(ctx: SheetContext, view: View, box: Rect, number: string): Pla
       }),
     );
   }
-  const zs = [structure.grade.z0, project.cover.roofs[0]!.bearing, structure.roofs[0]!.highestPoint];
+  // A bearing level with the top (a ledger) would only crowd the string.
+  const top = structure.roofs[0]!.highestPoint;
+  const bearing = project.cover.roofs[0]!.bearing;
+  const zs = [structure.grade.z0, ...(top - bearing > 6 ? [bearing] : []), top];
   if (shows)
     over.push(
       ...dims(ctx, {
@@ -120,7 +123,7 @@ function drawView(ctx: SheetContext, view: View, box: Rect, number: string): Pla
         datum: frame.x,
         scale: scale.ratio,
         layer: 'A-ANNO-DIMS',
-        tiers: [{ stations: zs }, { stations: [zs[0]!, zs[2]!] }],
+        tiers: [{ stations: zs }, { stations: [zs[0]!, top] }],
       }).items,
     );
   // Slope triangles on roofs whose fall is seen square on.

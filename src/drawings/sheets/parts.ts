@@ -1,24 +1,29 @@
 /** Pieces that most sheets share: a framed view with title, bar scale and north; extents; keyed lists. */
 import type { Vec2 } from '../../base/vec.js';
 import {
+  type Block,
+  columnsFlow,
   type DimString,
   type DimStringOptions,
   dimString,
+  measure,
   northArrow,
   scaleBar,
+  splitColumns,
   viewTitle,
 } from '../annotate/index.js';
 import {
   centeredViewport,
   chooseScale,
   type DrawingScale,
+  type LayerName,
   type Primitive,
   type Rect,
   SCALES,
   type ScaleName,
   type Viewport,
 } from '../ir/index.js';
-import type { SheetContext } from './contract.js';
+import type { SheetBody, SheetContext } from './contract.js';
 
 export const PLAN_SCALES: readonly ScaleName[] = ['1/2', '3/8', '1/4', '3/16', '1/8'];
 export const SECTION_SCALES: readonly ScaleName[] = ['3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
@@ -128,3 +133,34 @@ export function dims(ctx: SheetContext, o: Omit<DimStringOptions, 'style' | 'for
 /** Values in order, each once. */
 export const unique = (values: readonly number[]): number[] =>
   [...values].sort((a, b) => a - b).filter((v, i, all) => i === 0 || Math.abs(v - all[i - 1]!) > 1e-6);
+
+/** Text and tables flowed through columns onto as many sheets as they need; nothing is dropped. Empty tables are left out. */
+export function flowSheets(
+  ctx: SheetContext,
+  o: {
+    readonly title: string;
+    readonly blocks: readonly Block[];
+    readonly columns: number;
+    readonly layer?: LayerName;
+  },
+): SheetBody[] {
+  const boxes = splitColumns(
+    ctx.area,
+    Array.from({ length: o.columns }, () => 1),
+    ctx.style.gutter,
+  );
+  const bodies: SheetBody[] = [];
+  let rest = measure(
+    o.blocks.filter((b) => b.kind !== 'table' || b.rows.length > 0),
+    boxes[0]!.w,
+    ctx.style,
+    o.layer,
+  );
+  while (rest.length > 0) {
+    const flowed = columnsFlow(rest, boxes);
+    const title = bodies.length === 0 ? o.title : `${o.title}, continued`;
+    bodies.push({ title, scaleNote: 'No scale', viewports: [], items: flowed.items });
+    rest = [...flowed.rest];
+  }
+  return bodies;
+}

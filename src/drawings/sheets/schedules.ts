@@ -2,8 +2,9 @@
 import { formatForce } from '../../base/quantity/index.js';
 import { type Demand, type JointDemand, jointDemands } from '../../checks/joints/demands.js';
 import type { JointKind, Member, Structure } from '../../structure/model.js';
-import { type Block, columnsFlow, measure, type TableRow } from '../annotate/index.js';
+import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { flowSheets } from './parts.js';
 
 const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   'rafter-to-ledger': 'rafter to ledger',
@@ -294,28 +295,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       rows: openings,
     },
   ];
-  const columns = area.w > 24 ? 2 : 1;
-  const gap = style.gutter;
-  const w = (area.w - gap * (columns - 1)) / columns;
-  const boxes = Array.from({ length: columns }, (_, i) => ({ x: area.x + i * (w + gap), y: area.y, w, h: area.h }));
-  const bodies: SheetBody[] = [];
-  let rest = measure(
-    blocks.filter((b) => b.kind !== 'table' || b.rows.length > 0),
-    w,
-    style,
-    'G-ANNO-SCHD',
-  );
-  while (rest.length > 0 && bodies.length < 8) {
-    const flowed = columnsFlow(rest, boxes);
-    bodies.push({
-      title: bodies.length === 0 ? 'Schedules' : 'Schedules, continued',
-      scaleNote: 'No scale',
-      viewports: [],
-      items: flowed.items,
-    });
-    rest = [...flowed.rest];
-  }
-  return bodies;
+  return flowSheets(ctx, { title: 'Schedules', blocks, columns: area.w > 24 ? 2 : 1, layer: 'G-ANNO-SCHD' });
 }
 
 export const schedules: SheetKind = { title: 'Schedules', discipline: 'S', needed: () => true, draw };

@@ -113,7 +113,10 @@ function drawSection(ctx: SheetContext): SheetBody[] {
     datum: frame.x,
     scale: scale.ratio,
     layer: 'A-ANNO-DIMS',
-    tiers: [{ stations: [bottom, 0, under, bearing, roof.highestPoint] }, { stations: [bottom, roof.highestPoint] }],
+    tiers: [
+      { stations: [bottom, 0, under, ...(roof.highestPoint - bearing > 6 ? [bearing] : []), roof.highestPoint] },
+      { stations: [bottom, roof.highestPoint] },
+    ],
   });
   over.push(...left.items);
   const posts = structure.members.filter((m) => m.role === 'post');
