@@ -120,6 +120,7 @@ function makeProject(site: Site, cover: Project['cover']): Project {
         pad: { kind: 'pier-on-pad', diameter: 12, width: 24, thickness: 12, bottom: 36, top: 2, fc: 2500, steel: '' },
       },
       standoff: 1,
+      joints: [],
       deflection: { live: 360, total: 240 },
     },
     prices: [],

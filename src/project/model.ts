@@ -3,7 +3,7 @@
  * office decides carry where they came from; values we assumed are listed once in `assumptions`. Later stages never
  * ask "was this given?": they read the value, and the cover sheet reads the lists.
  */
-import type { Inches, Mph, Pcf, Psf, Radians } from '../base/units.js';
+import type { Inches, Mph, Pcf, Pounds, Psf, Psi, Radians } from '../base/units.js';
 import type { Vec2 } from '../base/vec.js';
 
 /**
@@ -436,6 +436,36 @@ export interface Cover {
   readonly use: 'recreation' | 'carport' | 'storage' | 'other';
 }
 
+/**
+ * What serves a joint, with the allowable loads published for it. One row a joint: loads of different products are not
+ * added, since a table seldom allows it.
+ */
+export interface JointProduct {
+  /** Joint marks (`J3`) or joint kinds (`truss-to-beam`); a row that names the mark outranks one that names the kind. */
+  readonly serves: readonly string[];
+  readonly product: string;
+  /** Pieces at each joint; the ratings below are for one piece. */
+  readonly count: number;
+  /** Allowable loads of one piece, lb; undefined when not rated that way. */
+  readonly down: Pounds | undefined;
+  readonly up: Pounds | undefined;
+  /** Sideways along the house wall (house x). */
+  readonly along: Pounds | undefined;
+  /** Sideways square to the house wall (house y). */
+  readonly across: Pounds | undefined;
+  /** Load duration factor CD the ratings are for. */
+  readonly duration: number;
+  /** Wood the ratings are for, in words, and its specific gravity. */
+  readonly species: string;
+  readonly G: number;
+  /** Moisture in service the ratings are for. */
+  readonly service: 'dry' | 'wet';
+  /** Concrete strength the ratings are for; undefined when the product does not stand on concrete. */
+  readonly concrete: Psi | undefined;
+  readonly source: string;
+  readonly path: string;
+}
+
 export interface Choices {
   readonly sections: Readonly<Record<string, SectionChoice>>;
   readonly footings: Readonly<Record<string, FootingChoice>>;
@@ -443,6 +473,7 @@ export interface Choices {
   readonly standoff: Inches;
   /** Deflection limits as span divisors. */
   readonly deflection: { readonly live: number; readonly total: number };
+  readonly joints: readonly JointProduct[];
 }
 
 export interface Log {

@@ -20,7 +20,7 @@ const CLAUSE = 'NDS 2018 3.10.2';
 const SIDE_ON: Readonly<Partial<Record<MemberRole, true>>> = { beam: true, rafter: true, ledger: true, blocking: true };
 
 const indexes = new WeakMap<Structure, ReadonlyMap<string, Member>>();
-function memberOf(structure: Structure, id: string): Member | undefined {
+export function memberOf(structure: Structure, id: string): Member | undefined {
   let index = indexes.get(structure);
   if (!index) {
     index = new Map(structure.members.map((m) => [m.id, m]));
@@ -59,6 +59,9 @@ const splices = (structure: Structure, member: string): readonly number[] =>
   structure.joints.flatMap((j) =>
     j.kind === 'beam-splice' ? j.ties.filter((t) => t.part === member).map((t) => t.along) : [],
   );
+
+/** Whether the joint presses wood on wood, which `joint-bearing` checks. A post on its base does not. */
+export const bearsOnWood = (structure: Structure, joint: Joint): boolean => contacts(structure, joint).length > 0;
 
 interface Worst {
   readonly contact: Contact;

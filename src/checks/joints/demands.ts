@@ -30,7 +30,7 @@ export interface JointDemand {
 
 const NOTHING: Demand = { value: 0, joint: '', combination: '' };
 /** Forces under this are rounding, lb. */
-const TRACE = 0.5;
+export const TRACE = 0.5;
 
 type Side = keyof ForceEnvelope;
 

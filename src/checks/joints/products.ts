@@ -1,9 +1,13 @@
-/** Each joint needs a product with a published allowable load, or a calculated connection. Neither can be named yet. */
+/** Each joint needs a product with a published allowable load, or a calculated connection; a named product is compared. */
 import type { Recorder } from '../../base/trace.js';
-import type { Check, Finding } from '../contract.js';
-import { notApplicable, notEvaluated } from '../finding.js';
-import { type Demand, demandText, jointDemands } from './demands.js';
+import type { JointProduct } from '../../project/model.js';
+import type { Check, CheckContext, Finding } from '../contract.js';
+import { failed, type Measured, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
+import { swayX, swayY } from '../pending/lateral.js';
+import { memberOf } from './bearing.js';
+import { type Demand, demandText, type JointDemand, jointDemands, TRACE } from './demands.js';
 import { JOINT_TRAITS } from './kinds.js';
+import { lieOf, misfit, productFor, recordWorst, WAY, worstOf } from './rating.js';
 
 const CLAUSE = 'NDS 2018 chapter 11';
 
@@ -20,16 +24,108 @@ function record(symbol: string, meaning: string, d: Demand, path: string, rec?: 
   });
 }
 
+/** Directions whose side load the joint forces do not hold yet: sway not answered, or held by a notional restraint. */
+export function openSides(ctx: CheckContext): readonly ('along' | 'across')[] {
+  const axes = [
+    ['along', swayX, 'x'],
+    ['across', swayY, 'y'],
+  ] as const;
+  return axes.flatMap(([way, check, axis]) => {
+    const settled = check.subjects(ctx).every((s) => {
+      const { status } = check.run(s, ctx);
+      return status === 'pass' || status === 'not-applicable';
+    });
+    const held = ctx.effects.sway.some((s) => s.force.some((f) => Math.abs(f[axis]) >= TRACE));
+    return settled && !held ? [] : [way];
+  });
+}
+
+/** A named product against one mark; `open` lists the directions whose side load is still missing. */
+export function assessProduct(
+  ctx: CheckContext,
+  d: JointDemand,
+  product: JointProduct,
+  open: readonly ('along' | 'across')[],
+  rec?: Recorder,
+): Finding {
+  const pending =
+    open.length > 0
+      ? ` Side load not included yet: ${open.map((w) => WAY[w]).join(' and ')}, see the sway checks.`
+      : '';
+  const lie = lieOf(ctx, product);
+  if (lie === 'turned') {
+    return outsideScope(
+      CLAUSE,
+      `Joints served by ${product.product} are turned out of the house axes; a licensed professional must compare them.${pending}`,
+    );
+  }
+  const worst = d.known ? worstOf(ctx, d.mark, product, lie) : undefined;
+  if (!worst) {
+    return notEvaluated(CLAUSE, `Forces of this joint are not all known, see the frame check.${pending}`);
+  }
+  // A joint without wood under it would want a rating, and fail below for lack of one.
+  const byBearing =
+    product.down === undefined && d.down.value > 0 && !worst.shares.some((s) => s.way === 'down') ? d.down : undefined;
+  recordWorst(worst, product, lie, byBearing, rec);
+  const unfit = misfit(ctx, d.mark, product);
+  const unrated = worst.shares.filter((s) => s.allowed === undefined);
+  const most = [...worst.shares].sort((a, b) => b.ratio - a.ratio)[0];
+  const shares = worst.shares
+    .map((s) => `${Math.ceil(s.P)} lb ${WAY[s.way]}${s.allowed === undefined ? '' : ` of ${Math.floor(s.allowed)}`}`)
+    .join(', ');
+  const where = `${worst.joint.id} under ${worst.combination.id}`;
+  const named = `${product.count} × ${product.product}`;
+  const turned =
+    lie === 'both-ways' ? ' Joints lie both ways in plan: the lesser sideways rating is used for both.' : '';
+  const bearing = byBearing ? ` ${Math.ceil(byBearing.value)} lb down by wood bearing on wood, checked apart.` : '';
+  const anchor = product.concrete === undefined ? '' : ' Anchor, edge distance and cover as the source says.';
+  const truss = worst.joint.ties.some((t) => memberOf(ctx.structure, t.part)?.truss !== undefined);
+  const chord = truss ? ' Truss chord wood is the one in the file: confirm it on the sealed truss drawing.' : '';
+  const remedy =
+    unrated.length > 0
+      ? `${named} has no rating ${unrated.map((s) => WAY[s.way]).join(' or ')}, and ${where} asks for ${shares}.`
+      : `${named} is too weak: ${where} asks for ${shares}; forces acting together are added as ratios. Choose one rated higher, or more pieces where its source lets them add.`;
+  const measure: Measured = {
+    demand: most?.P ?? 0,
+    capacity: most?.allowed ?? 0,
+    unit: 'lb',
+    combination: worst.combination.id,
+    clause: CLAUSE,
+    formula: 'sum of P / P,allow',
+    ratio: worst.ratio,
+    mustFail: unrated.length > 0,
+    note: `${named}: ${shares || 'nothing asked of it'}.${bearing}${turned}${anchor}${chord} ${product.source}.`,
+    remedy: `${remedy}${turned}${pending}`,
+  };
+  const finding = measured(measure);
+  // An answer that is held back must not end its trace with "passes".
+  if (finding.status === 'fail' || (!unfit && !pending)) return measured(measure, rec);
+  if (unfit) return { ...finding, status: unfit.status, note: unfit.note + pending };
+  return { ...finding, status: 'not-evaluated', note: `So far it fits: ${finding.note}${pending}` };
+}
+
+/** Rows that serve a mark no joint has: a slip that would leave the joint meant without its product. */
+const strays = (ctx: CheckContext) =>
+  ctx.project.choices.joints.flatMap((row) =>
+    row.serves
+      .filter((name) => /^J\d/.test(name) && !ctx.structure.joints.some((j) => j.mark === name))
+      .map((id) => ({ id, path: row.path })),
+  );
+
 export const jointProducts: Check = {
   id: 'joint-products',
   title: 'Joint product or calculated connection',
   subjects(ctx) {
     const seen = new Map(ctx.structure.joints.map((j) => [j.mark, j.path]));
-    return [...seen].map(([id, path]) => ({ id, path }));
+    return [...[...seen].map(([id, path]) => ({ id, path })), ...strays(ctx)];
   },
   run(subject, ctx, rec): Finding {
     const d = jointDemands(ctx).find((q) => q.mark === subject.id);
-    if (!d) return notEvaluated(CLAUSE, 'no joint of this mark was placed');
+    if (!d) {
+      return strays(ctx).some((s) => s.id === subject.id)
+        ? failed(CLAUSE, `A product is named for ${subject.id}, and no joint has that mark: see the joint schedule.`)
+        : notEvaluated(CLAUSE, 'no joint of this mark was placed');
+    }
     if (!JOINT_TRAITS[d.kind].carries) {
       return notApplicable(CLAUSE, 'it holds trim, not the roof: face nails as the general notes say');
     }
@@ -38,6 +134,8 @@ export const jointProducts: Check = {
     record('Pu', 'allowable load needed upward', d.up, d.path, rec);
     record('Px', 'allowable load needed along the house wall', d.alongX, d.path, rec);
     record('Py', 'allowable load needed square to the house wall', d.alongY, d.path, rec);
+    const product = productFor(ctx.project.choices.joints, d.mark, d.kind);
+    if (product) return assessProduct(ctx, d, product, openSides(ctx), rec);
     const most = [d.down, d.up, d.alongX, d.alongY].reduce((a, b) => (b.value > a.value ? b : a));
     return {
       ...notEvaluated(CLAUSE, `This joint ${demandText(d)}; no product or calculated connection is named for it yet.`),

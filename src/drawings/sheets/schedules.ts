@@ -1,6 +1,8 @@
 /** Schedules: every marked part once, with what it takes to buy, cut, place and connect it. */
 import { formatForce } from '../../base/quantity/index.js';
 import { type Demand, type JointDemand, jointDemands } from '../../checks/joints/demands.js';
+import { productFor } from '../../checks/joints/rating.js';
+import type { JointProduct, UnitChoice } from '../../project/model.js';
 import type { JointKind, Member, Structure } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
@@ -36,6 +38,20 @@ function tied(structure: Structure, mark: string): string {
     });
   }
   return ends.map((e) => [...e].join(', ')).join(' to ');
+}
+
+/** `(2) strap tie: 600 lb up, 115 lb along house each, CD 1.6, G 0.5 or more; report, Table 3`. */
+function productText(p: JointProduct | undefined, u: UnitChoice): string {
+  if (!p) return 'open: name the product';
+  const rated = (
+    [
+      [p.down, 'down'],
+      [p.up, 'up'],
+      [p.along, 'along house'],
+      [p.across, 'out from house'],
+    ] as const
+  ).flatMap(([lb, way]) => (lb === undefined ? [] : [`${formatForce(Math.floor(lb), u, u === 'us' ? 0 : 2)} ${way}`]));
+  return `(${p.count}) ${p.product}: ${rated.join(', ')} each, CD ${p.duration}, G ${p.G} or more; ${p.source}`;
 }
 
 function draw(ctx: SheetContext): SheetBody[] {
@@ -128,7 +144,9 @@ function draw(ctx: SheetContext): SheetBody[] {
     lb(d.up),
     lb(d.alongX),
     lb(d.alongY),
-    d.kind === 'fascia-to-framing' ? 'nailed by the code’s fastening schedule' : 'open: name the product',
+    d.kind === 'fascia-to-framing'
+      ? 'nailed by the code’s fastening schedule'
+      : productText(productFor(project.choices.joints, d.mark, d.kind), u),
   ]);
   const openings: TableRow[] = structure.walls.flatMap((w) =>
     w.openings.map(

@@ -1,5 +1,5 @@
 /** Written → complete: every value spelled out, given kept apart from assumed, open answers turned into questions. */
-import type { Choices, CodeBundle, Lot, Patio, Project } from '../model.js';
+import type { Choices, CodeBundle, JointProduct, Lot, Patio, Project } from '../model.js';
 import type { Written } from '../schema/index.js';
 import { completeBasis } from './basis.js';
 import { completeCover } from './cover.js';
@@ -31,6 +31,20 @@ const completePatio = (w: Written['patio']): Patio => ({
   grade: w.grade,
 });
 
+const rating = (w: number | 'none'): number | undefined => (w === 'none' ? undefined : w);
+
+/** Ratings of dry wood unless the table is said to hold for wet. */
+const completeProduct = (w: NonNullable<Written['choices']['joints']>[number], i: number): JointProduct => ({
+  ...w,
+  down: rating(w.down),
+  up: rating(w.up),
+  along: rating(w.along),
+  across: rating(w.across),
+  service: w.service ?? 'dry',
+  concrete: w.concrete,
+  path: `/choices/joints/${i}`,
+});
+
 function completeChoices(w: Written['choices'], note: Notebook): Choices {
   const why = 'Not given; the usual limit for roofs and beams, stricter than the least the code allows.';
   const limit = (key: 'live' | 'total', value: number) =>
@@ -52,6 +66,7 @@ function completeChoices(w: Written['choices'], note: Notebook): Choices {
       'Not given; the least that keeps a post end off the concrete (IRC R317.1.4, recalled).',
     ),
     deflection: { live: limit('live', 360), total: limit('total', 240) },
+    joints: (w.joints ?? []).map(completeProduct),
   };
 }
 

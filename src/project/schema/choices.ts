@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { GLULAM, LVL } from '../../catalog/index.js';
-import { given, maybe, named, part } from './leaf.js';
+import { jointProduct } from './joints.js';
+import { given, list, maybe, named, part } from './leaf.js';
 import { choice, flag, number, size, text } from './plain.js';
 import { length, stress } from './quantities.js';
 import { SPECIES_NAMES } from './words.js';
@@ -113,6 +114,7 @@ export const choices = part('Materials and sizes the cover names.', {
   deflection: part('Deflection limits.', { live: divisor('live', 360), total: divisor('total', 240) }).optional(),
   sections: named('Sections by name.', section),
   footings: named('Footings by name.', footing),
+  joints: list('What serves each joint, with its published allowable loads.', jointProduct).max(200).optional(),
 });
 
 export type WrittenChoices = z.output<typeof choices>;

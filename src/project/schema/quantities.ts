@@ -2,6 +2,7 @@
 import {
   formatAngle,
   formatDensity,
+  formatForce,
   formatLength,
   formatLineLoad,
   formatPercent,
@@ -15,6 +16,7 @@ import {
   parseAreaLoad,
   parseBearing,
   parseDensity,
+  parseForce,
   parseLength,
   parseLineLoad,
   parsePercent,
@@ -72,6 +74,8 @@ export const speed = quantity('a wind speed', parseSpeed, (v) => formatSpeed(v))
 export const areaLoad = quantity('an area load', parseAreaLoad, (v) => formatPsf(v));
 /** Lateral bearing, psf per foot. */
 export const gradient = quantity('a pressure per depth', parseSoilGradient, (v) => formatSoilGradient(v));
+/** Force, lb. */
+export const force = quantity('a force', parseForce, (v) => formatForce(v));
 /** Weight per volume, pcf. */
 export const density = quantity('a density', parseDensity, (v) => formatDensity(v));
 /** Fraction of one. */

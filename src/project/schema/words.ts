@@ -20,3 +20,13 @@ export const SHEATHING_IDS: readonly string[] = SHEATHING.flatMap((p) => [`osb-$
 export const UNDERLAYMENTS: readonly string[] = ['felt-15', 'felt-30', 'self-adhering', 'synthetic'];
 export const CEILINGS: readonly string[] = FINISHES.map((f) => f.id).filter((id) => !id.startsWith('underlayment'));
 export const SPECIES_NAMES: readonly string[] = SPECIES.map((s) => s.name);
+/** Joints that carry, by what they tie. `structure` makes them; a test of the joint checks holds the two lists together. */
+export const JOINT_KINDS = [
+  'rafter-to-ledger',
+  'rafter-to-beam',
+  'truss-to-beam',
+  'beam-to-post',
+  'beam-splice',
+  'post-to-footing',
+  'ledger-to-house',
+] as const;

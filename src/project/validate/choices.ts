@@ -31,6 +31,26 @@ function woodIssues(
   return [fault('not-one-of', [...path, 'species'], message, listing(wood.species, species))];
 }
 
+/** A joint has one row: two that name the same mark or kind leave open which counts. */
+function productIssues(rows: NonNullable<WrittenChoices['joints']>): Issue[] {
+  const issues: Issue[] = [];
+  const seen = new Map<string, string>();
+  for (const [i, row] of rows.entries()) {
+    for (const [k, name] of row.serves.entries()) {
+      const path = ['choices', 'joints', i, 'serves', k];
+      const first = seen.get(name);
+      if (first === undefined) seen.set(name, `/choices/joints/${i}`);
+      else
+        issues.push(fault('contradiction', path, `"${name}" has a product already`, `one row; the first is ${first}`));
+    }
+    if ([row.down, row.up, row.along, row.across].every((r) => r === 'none')) {
+      const path = ['choices', 'joints', i];
+      issues.push(fault('contradiction', path, 'the product is rated in no direction', 'a force in one at least'));
+    }
+  }
+  return issues;
+}
+
 export function choiceIssues(w: WrittenChoices): Issue[] {
   const issues: Issue[] = [];
   for (const [name, s] of Object.entries(w.sections)) {
@@ -82,6 +102,7 @@ export function choiceIssues(w: WrittenChoices): Issue[] {
       );
     }
   }
+  issues.push(...productIssues(w.joints ?? []));
   return issues;
 }
 

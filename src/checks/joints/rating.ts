@@ -1,0 +1,263 @@
+/**
+ * A joint product against the forces of one mark's joints. The published allowable load holds for one load duration,
+ * one wood and one piece; it is taken times the pieces, lowered for longer loads and never raised.
+ */
+import { combineComponent } from '../../analysis/index.js';
+import type { Recorder } from '../../base/trace.js';
+import type { Combination } from '../../loads/model.js';
+import type { JointProduct } from '../../project/model.js';
+import type { Joint, JointKind } from '../../structure/model.js';
+import type { CheckContext, Finding } from '../contract.js';
+import { RATIO_CAP, ratioOf } from '../finding.js';
+import { type Raise, raised, raiseToStatics } from '../hand.js';
+import { bearsOnWood, memberOf } from './bearing.js';
+import { type Demand, TRACE } from './demands.js';
+
+export type Way = 'down' | 'up' | 'along' | 'across';
+
+/** Words of a direction, as notes and traces use them. */
+export const WAY: Readonly<Record<Way, string>> = {
+  down: 'down',
+  up: 'up',
+  along: 'along the house wall',
+  across: 'square to the house wall',
+};
+
+const SYMBOL: Readonly<Record<Way, string>> = { down: 'd', up: 'u', along: 'x', across: 'y' };
+
+/** The product that serves a mark: a row naming the mark, else one naming its kind. */
+export const productFor = (rows: readonly JointProduct[], mark: string, kind: JointKind): JointProduct | undefined =>
+  rows.find((r) => r.serves.includes(mark)) ?? rows.find((r) => r.serves.includes(kind));
+
+/** How a joint lies in plan: 0 along the house wall, 1 square to it, undefined when turned out of both. */
+function lies(ctx: CheckContext, joint: Joint): 0 | 1 | undefined {
+  const m = memberOf(ctx.structure, joint.ties[0]?.part ?? '');
+  if (!m) return undefined;
+  const x = Math.abs(m.end.x - m.start.x);
+  const y = Math.abs(m.end.y - m.start.y);
+  // A post has no direction in plan; its depth has.
+  const [a, b] = Math.max(x, y) > 1e-6 * m.length ? [x, y] : [Math.abs(m.up.x), Math.abs(m.up.y)];
+  if (b < 1e-3 * a) return 0;
+  if (a < 1e-3 * b) return 1;
+  return undefined;
+}
+
+export type Lie = 'alike' | 'both-ways' | 'turned';
+
+/** Whether the sideways ratings, which are in house axes, mean the same at every joint the row serves. */
+export function lieOf(ctx: CheckContext, product: JointProduct): Lie {
+  let first: 0 | 1 | undefined;
+  let lie: Lie = 'alike';
+  for (const joint of ctx.structure.joints) {
+    if (productFor(ctx.project.choices.joints, joint.mark, joint.kind) !== product) continue;
+    const way = lies(ctx, joint);
+    if (way === undefined) return 'turned';
+    first ??= way;
+    if (way !== first) lie = 'both-ways';
+  }
+  return lie;
+}
+
+/** Allowable load of all pieces at the published duration, lb; undefined when not rated. */
+export function ratings(product: JointProduct, lie: Lie): Readonly<Record<Way, number | undefined>> {
+  const all = (one: number | undefined): number | undefined => (one === undefined ? undefined : one * product.count);
+  let { along, across } = product;
+  if (lie !== 'alike') {
+    const less = along === undefined || across === undefined ? undefined : Math.min(along, across);
+    along = less;
+    across = less;
+  }
+  return { down: all(product.down), up: all(product.up), along: all(along), across: all(across) };
+}
+
+/** Part of the published load left under a combination: CD / published CD, never over 1 (NDS 2018 11.3.2, section number recalled). */
+export const durationPart = (CD: number, published: number): number => Math.min(1, CD / published);
+
+interface Share {
+  readonly way: Way;
+  readonly P: number;
+  /** Allowable under this combination; undefined when the product is not rated this way. */
+  readonly allowed: number | undefined;
+  readonly ratio: number;
+}
+
+export interface Worst {
+  readonly joint: Joint;
+  readonly combination: Combination;
+  readonly part: number;
+  readonly raise: Raise;
+  /** Force as analysed, before raising to hand statics. */
+  readonly vertical: number;
+  readonly shares: readonly Share[];
+  readonly ratio: number;
+}
+
+/** Sum of ratios at one joint under one combination. */
+function atJoint(
+  ctx: CheckContext,
+  joint: Joint,
+  combination: Combination,
+  rated: Readonly<Record<Way, number | undefined>>,
+  published: number,
+  raise: Raise,
+  onWood: boolean,
+): Worst {
+  const force = ctx.effects.joints.get(joint.id)!.force;
+  const z = combineComponent(force, combination, 'z');
+  const part = durationPart(combination.CD, published);
+  const forces: readonly (readonly [Way, number])[] = [
+    [z < 0 ? 'down' : 'up', Math.abs(z) * raise.factor],
+    ['along', Math.abs(combineComponent(force, combination, 'x'))],
+    ['across', Math.abs(combineComponent(force, combination, 'y'))],
+  ];
+  const shares: Share[] = [];
+  let ratio = 0;
+  for (const [way, P] of forces) {
+    const rating = rated[way];
+    if (P < TRACE && rating === undefined) continue;
+    if (way === 'down' && rating === undefined && onWood) continue;
+    const allowed = rating === undefined ? undefined : rating * part;
+    const share = ratioOf(P, allowed ?? 0);
+    shares.push({ way, P, allowed, ratio: share });
+    ratio += share;
+  }
+  return { joint, combination, part, raise, vertical: Math.abs(z), shares, ratio: Math.min(ratio, RATIO_CAP) };
+}
+
+const total = (w: Worst): number => w.shares.reduce((sum, s) => sum + s.P, 0);
+
+/** The joint and combination that ask most of the product; undefined when a joint's forces are not known. */
+export function worstOf(ctx: CheckContext, mark: string, product: JointProduct, lie: Lie): Worst | undefined {
+  const rated = ratings(product, lie);
+  let worst: Worst | undefined;
+  for (const joint of ctx.structure.joints) {
+    if (joint.mark !== mark) continue;
+    if (!ctx.effects.joints.has(joint.id)) return undefined;
+    const pair = `${joint.ties[0]?.part} on ${joint.ties.at(-1)?.part}`;
+    const raise = raiseToStatics(ctx, (about) => about === pair);
+    const onWood = bearsOnWood(ctx.structure, joint);
+    for (const combination of ctx.loads.combinations) {
+      const here = atJoint(ctx, joint, combination, rated, product.duration, raise, onWood);
+      // Where no rating exists every ratio is capped: the larger force is the one to name.
+      if (!worst || here.ratio > worst.ratio || (here.ratio === worst.ratio && total(here) > total(worst)))
+        worst = here;
+    }
+  }
+  return worst;
+}
+
+/** Steps of the worst joint: force, allowable load and their ratio each way; `byBearing` is what the product is spared. */
+export function recordWorst(
+  worst: Worst,
+  product: JointProduct,
+  lie: Lie,
+  byBearing: Demand | undefined,
+  rec: Recorder | undefined,
+): void {
+  if (!rec) return;
+  const { joint, combination, part } = worst;
+  const rated = ratings(product, lie);
+  rec.heading(`${joint.id}, ${combination.id}: ${product.count} × ${product.product}`);
+  rec.step({
+    symbol: 'k',
+    meaning: 'part of the published load that may be used at this load duration',
+    formula: 'min(1, CD / CD published)',
+    substituted: `min(1, ${combination.CD} / ${product.duration})`,
+    value: part,
+    unit: '',
+    clause: 'NDS 2018 11.3.2',
+    from: [`${product.path}/duration`],
+    note: 'section recalled; never raised above the published load; steel or concrete may govern it, so lowering all of it is cautious',
+  });
+  for (const s of worst.shares) {
+    const i = SYMBOL[s.way];
+    const steep = s.way === 'down' || s.way === 'up';
+    rec.step({
+      symbol: `P${i}`,
+      meaning: `force ${WAY[s.way]} at ${joint.id}`,
+      formula: 'sum of factored cases',
+      substituted: combination.id,
+      value: steep ? worst.vertical : s.P,
+      unit: 'lb',
+      clause: combination.clause,
+      from: [joint.path],
+    });
+    if (steep) raised(worst.vertical, `P${i}`, 'lb', worst.raise, rec);
+    const both = (s.way === 'along' || s.way === 'across') && lie === 'both-ways';
+    rec.step({
+      symbol: `P${i},allow`,
+      meaning: `allowable load ${WAY[s.way]}${s.allowed === undefined ? ': not rated' : ''}`,
+      formula: 'published · pieces · k',
+      substituted:
+        s.allowed === undefined
+          ? 'none'
+          : `${rated[s.way]! / product.count} · ${product.count} · ${Number(part.toPrecision(4))}`,
+      value: s.allowed ?? 0,
+      unit: 'lb',
+      clause: product.source,
+      from: [`${product.path}/${s.way}`, `${product.path}/count`],
+      ...(both ? { note: 'joints of this row lie both ways in plan: the lesser sideways load is used for both' } : {}),
+    });
+  }
+  if (byBearing) {
+    rec.step({
+      symbol: 'Pd',
+      meaning: `force down at ${byBearing.joint}, not counted on the product: wood bears on wood, see the bearing check`,
+      formula: 'by bearing',
+      substituted: byBearing.combination,
+      value: byBearing.value,
+      unit: 'lb',
+      clause: 'NDS 2018 3.10.2',
+      from: [`${product.path}/down`],
+    });
+  }
+  rec.step({
+    symbol: 'sum',
+    meaning: 'forces that act together, as the sum of their ratios',
+    formula: worst.shares.map((s) => `P${SYMBOL[s.way]}/P${SYMBOL[s.way]},allow`).join(' + ') || '0',
+    substituted: worst.shares.map((s) => s.ratio.toPrecision(3)).join(' + ') || '0',
+    value: worst.ratio,
+    unit: '',
+    clause: 'common practice, no source',
+    note: 'linear interaction; follow the source of the ratings where it asks for more',
+  });
+}
+
+/** What keeps the table from applying to this mark's wood, moisture or concrete; undefined when it does apply. */
+export function misfit(
+  ctx: CheckContext,
+  mark: string,
+  product: JointProduct,
+): { readonly status: Finding['status']; readonly note: string } | undefined {
+  for (const joint of ctx.structure.joints) {
+    if (joint.mark !== mark) continue;
+    for (const { part } of joint.ties) {
+      const wood = memberOf(ctx.structure, part)?.section;
+      if (wood) {
+        if (wood.values.G < product.G - 1e-9) {
+          const note = `The published loads are for wood of specific gravity ${product.G} (${product.species}); ${part} is ${wood.species} with ${wood.values.G}: take the column for that wood.`;
+          return { status: 'outside-scope', note };
+        }
+        if (wood.wet && product.service !== 'wet') {
+          const note = `The published loads are for dry wood; ${part} is wet in service (NDS 2018 11.3.3): take loads published for wet service, or ask a licensed professional.`;
+          return { status: 'outside-scope', note };
+        }
+        continue;
+      }
+      const footing = ctx.structure.footings.find((f) => f.id === part);
+      if (!footing) {
+        const note = `${part} is existing construction whose wood is not in the file; what the product holds in it is to be confirmed.`;
+        return { status: 'not-evaluated', note };
+      }
+      if (product.concrete === undefined) {
+        const note = `This joint stands on concrete; enter under "concrete" the strength the published loads are for.`;
+        return { status: 'not-evaluated', note };
+      }
+      if (footing.fc < product.concrete - 0.5) {
+        const note = `The published loads are for concrete of ${Math.round(product.concrete)} psi; ${footing.mark} has ${Math.round(footing.fc)} psi.`;
+        return { status: 'outside-scope', note };
+      }
+    }
+  }
+  return undefined;
+}
