@@ -12,6 +12,8 @@ export interface Fastener extends Sourced {
   readonly length?: number;
   /** Length E of the tapered tip, which does not count toward withdrawal. */
   readonly tip?: number;
+  /** Head diameter, for nails with a full round head. */
+  readonly head?: number;
   /** Bending yield strength. */
   readonly Fyb: number;
 }
@@ -27,12 +29,14 @@ export function nailFyb(D: number): number | undefined {
   return D <= 0.236 ? 80000 : 70000;
 }
 
-const nail = (kind: string, pennyweight: string, D: number, length: number): Fastener =>
+/** Head diameters as of ASTM F1667 nails, recalled. */
+const nail = (kind: string, pennyweight: string, D: number, length: number, head: number): Fastener =>
   Object.freeze({
     id: `${kind}-${pennyweight}`,
     name: `${pennyweight} ${kind} nail`,
     D,
     length,
+    head,
     Fyb: nailFyb(D)!,
     source: 'NDS Appendix L Table L4 (nail sizes)',
     edition: '2018',
@@ -41,15 +45,15 @@ const nail = (kind: string, pennyweight: string, D: number, length: number): Fas
 
 /** Nails by pennyweight. */
 export const NAILS: readonly Fastener[] = [
-  nail('common', '8d', 0.131, 2.5),
-  nail('common', '10d', 0.148, 3),
-  nail('common', '12d', 0.148, 3.25),
-  nail('common', '16d', 0.162, 3.5),
-  nail('common', '20d', 0.192, 4),
-  nail('box', '8d', 0.113, 2.5),
-  nail('box', '10d', 0.128, 3),
-  nail('box', '16d', 0.135, 3.5),
-  nail('sinker', '16d', 0.148, 3.25),
+  nail('common', '8d', 0.131, 2.5, 0.281),
+  nail('common', '10d', 0.148, 3, 0.312),
+  nail('common', '12d', 0.148, 3.25, 0.312),
+  nail('common', '16d', 0.162, 3.5, 0.344),
+  nail('common', '20d', 0.192, 4, 0.406),
+  nail('box', '8d', 0.113, 2.5, 0.297),
+  nail('box', '10d', 0.128, 3, 0.312),
+  nail('box', '16d', 0.135, 3.5, 0.344),
+  nail('sinker', '16d', 0.148, 3.25, 0.344),
 ];
 
 const screw = (number: number, D: number, Dr: number): Fastener =>

@@ -2,6 +2,10 @@
 import { frameSolved, loadBalance } from './basis/frame.js';
 import { loadRange } from './basis/load-range.js';
 import { officeAnswers } from './basis/office-answers.js';
+import { coveringUplift } from './cladding/covering-uplift.js';
+import { sheathingNails } from './cladding/sheathing-nails.js';
+import { sheathingSpan } from './cladding/sheathing-span.js';
+import { windComponents } from './cladding/wind-components.js';
 import type { Check } from './contract.js';
 import { footingFlexure, footingShear } from './footings/plain-concrete.js';
 import { footingSize, frostDepth, postFoot } from './footings/sizes.js';
@@ -16,7 +20,7 @@ import { postBearing, postSlenderness, postStability, postTension } from './memb
 import { notchCheck, shearCheck } from './members/shear.js';
 import { diaphragm, houseConnection, seismic, swayX, swayY, trussPapers } from './pending/lateral.js';
 import { snowDrift, snowSliding, snowUnbalanced } from './pending/snow.js';
-import { windAttached, windComponents } from './pending/wind.js';
+import { windAttached } from './pending/wind.js';
 import { coveringSlope } from './roof/covering-slope.js';
 import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
@@ -59,6 +63,11 @@ export const CHECKS: readonly Check[] = [
   deflectionCheck('beam', 'Beam', 'total'),
   deflectionCheck('beam', 'Beam', 'long-term'),
 
+  windComponents,
+  sheathingSpan,
+  sheathingNails,
+  coveringUplift,
+
   jointBearing,
 
   postSlenderness,
@@ -80,7 +89,6 @@ export const CHECKS: readonly Check[] = [
   snowDrift,
   snowSliding,
   windAttached,
-  windComponents,
   seismic,
   swayX,
   swayY,

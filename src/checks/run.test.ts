@@ -142,7 +142,6 @@ describe('checks still to be built', () => {
       'snow-sliding',
       'snow-unbalanced',
       'wind-attached',
-      'wind-components',
       'sway-x',
       'sway-y',
       'diaphragm',

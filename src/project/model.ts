@@ -382,6 +382,24 @@ export interface RoofFinish {
   readonly allowance: Psf;
   readonly fascia: string;
   readonly gutter: boolean;
+  /** How the sheathing is nailed to the framing; absent until the owner has said. */
+  readonly nailing?: Nailing | undefined;
+  /** What the covering's maker says it holds; absent until the owner has read it. */
+  readonly coveringRating?: CoveringRating | undefined;
+}
+
+export interface Nailing {
+  /** Catalogue id of the nail: `common-8d`. Other words are kept as written and answered by the checks. */
+  readonly nail: string;
+  /** Spacing along the framing at panel ends and edges, and elsewhere. */
+  readonly edge: Inches;
+  readonly field: Inches;
+}
+
+export interface CoveringRating {
+  /** Allowable uplift of the covering as it is fastened here, safety factor already taken. */
+  readonly uplift: Psf;
+  readonly from: string;
 }
 
 interface RoofCommon {

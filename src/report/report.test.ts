@@ -43,7 +43,6 @@ describe.each(texts)('%s', (_name, text) => {
       'snow-sliding',
       'snow-unbalanced',
       'wind-attached',
-      'wind-components',
       'sway-x',
       'sway-y',
       'diaphragm',

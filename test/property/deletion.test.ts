@@ -42,7 +42,9 @@ describe('deleting an input', () => {
                     (i.code === 'dangling-reference' && i.found === JSON.stringify(key))),
               ) ||
               (d.project?.assumptions.some((a) => a.path === at) ?? false) ||
-              (d.project?.questions.some((q) => q.path === at) ?? false);
+              (d.project?.questions.some((q) => q.path === at) ?? false) ||
+              // An optional fact whose absence leaves a mandatory check open at its own path.
+              d.results.some((r) => r.mandatory && r.status === 'not-evaluated' && r.path === at);
             if (!named || d.verdict.issuable) silent.push(at);
           }
           visit((node as Record<string, unknown>)[key], at);

@@ -1,10 +1,12 @@
 /**
  * What each joint must be able to carry, so that a product or a calculated connection can be chosen: the largest force
- * down, up and sideways under the allowable-stress combinations, over all joints of one mark.
+ * down, up and sideways under the allowable-stress combinations, over all joints of one mark. The tie of a single framing
+ * member must hold the worse of the main system's uplift and the component uplift (ASCE 7-16 30.7).
  */
 import { type ForceEnvelope, type Governing, jointEnvelope } from '../../analysis/index.js';
 import type { Joint, JointKind } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
+import { componentUplifts } from './component-uplift.js';
 
 export interface Demand {
   /** Pounds; 0 when no combination asks for any. */
@@ -24,7 +26,7 @@ export interface JointDemand {
   /** Sideways along the house wall (x) and square to it (y), whichever way. */
   readonly alongX: Demand;
   readonly alongY: Demand;
-  /** False when a joint of this mark has no forces: its zeros mean unknown, not none. */
+  /** False when a joint of this mark has forces, or component uplift, that are not known: its zeros mean unknown, not none. */
   readonly known: boolean;
 }
 
@@ -40,7 +42,7 @@ function larger(best: Demand, g: Governing, joint: Joint, ctx: Source): Demand {
 }
 
 /** What demands are worked out from. */
-type Source = Pick<CheckContext, 'structure' | 'loads' | 'effects'>;
+type Source = Pick<CheckContext, 'project' | 'structure' | 'loads' | 'effects'>;
 
 const made = new WeakMap<CheckContext['effects'], readonly JointDemand[]>();
 
@@ -60,6 +62,7 @@ function workOut(ctx: Source): readonly JointDemand[] {
     if (group) group.push(joint);
     else groups.set(joint.mark, [joint]);
   }
+  const components = componentUplifts(ctx);
   return [...groups].map(([mark, joints]) => {
     const most: Record<Side, Demand> = { down: NOTHING, up: NOTHING, x: NOTHING, y: NOTHING };
     let known = true;
@@ -70,6 +73,11 @@ function workOut(ctx: Source): readonly JointDemand[] {
         continue;
       }
       for (const side of ['down', 'up', 'x', 'y'] as const) most[side] = larger(most[side], e[side], joint, ctx);
+      if (components.missing.has(joint.id)) known = false;
+      const c = components.byJoint.get(joint.id);
+      if (c && c.up > most.up.value && c.up >= TRACE) {
+        most.up = { value: c.up, joint: joint.id, combination: c.combination };
+      }
     }
     const { kind, path } = joints[0]!;
     return {

@@ -4,15 +4,17 @@ import type { JointKind } from '../../structure/model.js';
 export interface JointTraits {
   /** Part of the load path; trim carries little more than its own weight. */
   readonly carries: boolean;
+  /** Ties down a single framing member, which the larger component wind pressure lifts (ASCE 7-16 30.7). */
+  readonly component: boolean;
 }
 
 export const JOINT_TRAITS: Readonly<Record<JointKind, JointTraits>> = {
-  'rafter-to-ledger': { carries: true },
-  'rafter-to-beam': { carries: true },
-  'truss-to-beam': { carries: true },
-  'beam-to-post': { carries: true },
-  'beam-splice': { carries: true },
-  'post-to-footing': { carries: true },
-  'ledger-to-house': { carries: true },
-  'fascia-to-framing': { carries: false },
+  'rafter-to-ledger': { carries: true, component: true },
+  'rafter-to-beam': { carries: true, component: true },
+  'truss-to-beam': { carries: true, component: true },
+  'beam-to-post': { carries: true, component: false },
+  'beam-splice': { carries: true, component: false },
+  'post-to-footing': { carries: true, component: false },
+  'ledger-to-house': { carries: true, component: false },
+  'fascia-to-framing': { carries: false, component: false },
 };

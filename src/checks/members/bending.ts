@@ -15,12 +15,12 @@ import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects
 const CLAUSE = 'NDS 2018 3.3';
 
 /** Fb' for one sign and load duration, psi; 0 where the member is too slender to be used. */
-interface Capacity {
+export interface Capacity {
   readonly Fb: number;
   readonly slender: boolean;
 }
 
-function capacity(
+export function bendingCapacity(
   ctx: CheckContext,
   { member, effects }: Loaded,
   span: number,
@@ -71,7 +71,7 @@ export function findWorstBending(ctx: CheckContext, loaded: readonly Loaded[]): 
           const key = `${combination.CD} ${sign} ${effects.spans[span]?.length} ${lu}`;
           Fb = known.get(key);
           if (Fb === undefined) {
-            const c = capacity(ctx, on, span, combination.CD, sign > 0);
+            const c = bendingCapacity(ctx, on, span, combination.CD, sign > 0);
             if (!c) return undefined;
             Fb = c.slender ? 0 : c.Fb;
             known.set(key, Fb);
@@ -115,7 +115,7 @@ export const bendingCheck = (role: MemberRole, title: string): Check => ({
     });
     const raise = raiseToStatics(ctx, (about) => about.startsWith(`${member.id} moment`));
     const stress = fb(raised(Math.abs(M), 'M', 'lb·in', raise, rec), section.b, section.d, rec);
-    const strength = capacity(ctx, on, effects.spanOf[station] ?? 0, combination.CD, positive, rec)!;
+    const strength = bendingCapacity(ctx, on, effects.spanOf[station] ?? 0, combination.CD, positive, rec)!;
     return measured(
       {
         demand: stress,

@@ -1,5 +1,5 @@
 /** Wind questions beyond the free-roof pressures of the main system. */
-import { pendingCheck, roofSubjects } from './pending.js';
+import { pendingCheck } from './pending.js';
 
 export const windAttached = pendingCheck({
   id: 'wind-attached',
@@ -9,13 +9,4 @@ export const windAttached = pendingCheck({
   needs: 'an envelope of the open-building and attached-canopy pressures',
   unless: (ctx) =>
     ctx.project.cover.attachment === 'free-standing' ? 'the cover stands free of the house' : undefined,
-});
-
-export const windComponents = pendingCheck({
-  id: 'wind-components',
-  title: 'Wind on roofing, sheathing and single framing members',
-  clause: 'ASCE 7-16 30.8',
-  reason: 'Component and cladding pressures by zone are not compared with the roofing and its fastening yet.',
-  needs: 'zone pressures, the covering’s rated uplift, and the sheathing nails',
-  subjects: roofSubjects,
 });

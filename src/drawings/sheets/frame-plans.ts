@@ -1,5 +1,7 @@
 /** Column and beam plan, and roof framing plan: the same background, one shows what carries, the other what is carried. */
 import type { Vec2 } from '../../base/vec.js';
+import { findFastener } from '../../catalog/index.js';
+import type { Project } from '../../project/model.js';
 import type { Member, Structure } from '../../structure/model.js';
 import {
   measure,
@@ -459,7 +461,8 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
               : [
                   'Rafters run in one piece from ledger to tail. Seat cuts no deeper than a quarter of the rafter depth.',
                 ]),
-            'Sheathing with its strength axis across the framing; end joints staggered; fasten as the schedules say. An unsheathed roof resists no side load.',
+            'Sheathing with its strength axis across the framing; end joints staggered. An unsheathed roof resists no side load.',
+            ...nailingNotes(project, len),
             'Every frame is tied at both bearings: joint schedule.',
           ],
         },
@@ -477,6 +480,20 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       items: [...view.items, ...notes.items],
     },
   ];
+}
+
+/** How each roof's sheathing is nailed, or that it is still to be said; roofs nailed alike share a note. */
+function nailingNotes(project: Project, len: SheetContext['len']): string[] {
+  const marks = new Map<string, string[]>();
+  for (const { mark, finish } of project.cover.roofs) {
+    if (finish.sheathing === '') continue;
+    const n = finish.nailing;
+    const how = n
+      ? `${findFastener(n.nail)?.name ?? n.nail} at ${len(n.edge)} on panel ends and edges and ${len(n.field)} elsewhere into every frame`
+      : 'open, to be named before it is built';
+    marks.set(how, [...(marks.get(how) ?? []), mark]);
+  }
+  return [...marks].map(([how, of]) => `Sheathing nails, ${of.join(' and ')}: ${how}.`);
 }
 
 export const beamPlanSheet: SheetKind = {

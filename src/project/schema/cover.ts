@@ -84,6 +84,24 @@ const framing = z
   ])
   .meta({ description: 'What carries the roof between its bearings.' });
 
+const nailing = part('How the sheathing is nailed to the framing. Left out: the nails are not checked.', {
+  nail: given(
+    text(
+      'Nail by its catalogue name; smooth common, box and sinker nails are checked, others need an engineer.',
+      'common-8d',
+    ),
+  ),
+  edge: given(length('Spacing along the framing at panel ends and edges.', '6 in', 1, 12)),
+  field: given(length('Spacing along the framing elsewhere in the panel.', '12 in', 1, 24)),
+});
+
+const coveringRating = part('Rated uplift of the covering. Left out: the covering is not checked against wind.', {
+  uplift: given(
+    areaLoad('Allowable uplift of the covering as fastened here, safety factor already taken.', '60 psf', 1, 500),
+  ),
+  from: given(text('Where it was read.', "maker's published test report")),
+});
+
 const finish = part('What lies on the framing.', {
   covering: given(choice('Roof covering.', COVERINGS)),
   underlayment: given(
@@ -100,6 +118,8 @@ const finish = part('What lies on the framing.', {
   allowance: given(areaLoad('Other dead load on the slope: lights, fans, later panels.', '1 psf', 0, 20)),
   fascia: given(size('Nominal size of the fascia board; empty when there is none.', '2x6', true)),
   gutter: given(flag('Whether the eave carries a gutter.')),
+  nailing: nailing.optional(),
+  coveringRating: coveringRating.optional(),
 });
 
 const pitchLeaf = pitch('Roof pitch.', '4/12', 0, STEEPEST);

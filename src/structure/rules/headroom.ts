@@ -24,7 +24,10 @@ export const headroom: StructureRule = ({ project, structure, roofs }) => {
     for (const m of framed.members) {
       const half = m.truss ? 0 : framed.plumb / 2;
       const under = m.truss ? m.truss.heel - m.truss.overhang[0] * Math.tan(m.truss.topPitch) - framed.plumb : 0;
-      clear = Math.min(clear, m.start.z + under - half - surfaceAt(ground, m.start));
+      // A truss has a tail at either end, over ground that may differ; a rafter has one, at its start.
+      for (const tail of m.truss ? [m.start, m.end] : [m.start]) {
+        clear = Math.min(clear, tail.z + under - half - surfaceAt(ground, tail));
+      }
     }
     if (Number.isFinite(clear))
       low('rafter-too-low', roof.mark, `${roof.path}/bearing`, clear, 'The framing at the eave');

@@ -37,6 +37,26 @@ export function W(kind: WithdrawalKind, G: number, D: number, rec?: Recorder): n
   return value;
 }
 
+/**
+ * Reference head pull-through value of a round-headed fastener, lb: panel or side member of specific gravity `G` and
+ * thickness `t`, head diameter `DH`, in. NDS 2018 12.2.5 (recalled).
+ */
+export function headPullThrough(G: number, DH: number, t: number, rec?: Recorder): number {
+  const thin = t <= 2.5 * DH;
+  const value = Math.PI * DH * G * G * (thin ? 690 * t : 1725 * DH);
+  rec?.step({
+    symbol: 'WH',
+    meaning: 'reference head pull-through value',
+    formula: thin ? '690·π·DH·G²·t for t ≤ 2.5·DH' : '1725·π·DH²·G² for t > 2.5·DH',
+    substituted: thin ? `690·π·${say(DH)}·${say(G)}²·${say(t)}` : `1725·π·${say(DH)}²·${say(G)}²`,
+    value,
+    unit: 'lb',
+    clause: 'NDS 2018 12.2.5',
+    note: 'formula recalled from memory: confirm',
+  });
+  return value;
+}
+
 /** Fasteners whose lateral value shrinks with short penetration. */
 export type PenetrationKind = 'lag' | 'nail' | 'wood-screw';
 

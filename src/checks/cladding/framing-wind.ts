@@ -1,0 +1,135 @@
+/**
+ * Component wind on one framing member by hand statics: how far it can lift each bearing and bend the member. A part of
+ * the roof counts only where it adds, so that no partial loading is worse.
+ */
+import { dot, sub, type Vec3 } from '../../base/vec.js';
+import { isOutOfScope, type OutOfScope } from '../../loads/codes/asce7/index.js';
+import type { Joint, Member, Surface } from '../../structure/model.js';
+import { JOINT_TRAITS } from '../joints/kinds.js';
+import { componentPressure, type WindSource } from './zone-wind.js';
+
+/** Joints that tie a single framing member down, by member id. */
+export function componentTies(joints: readonly Joint[]): ReadonlyMap<string, readonly Joint[]> {
+  const out = new Map<string, Joint[]>();
+  for (const joint of joints) {
+    const upper = joint.ties[0];
+    if (!upper || !JOINT_TRAITS[joint.kind].component) continue;
+    const known = out.get(upper.part);
+    if (known) known.push(joint);
+    else out.set(upper.part, [joint]);
+  }
+  return out;
+}
+
+/** Lowest and highest edge of a surface along its slope, inches. */
+function slopeExtent(surface: Surface): readonly [number, number] {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const p of surface.outline) {
+    low = Math.min(low, p.y);
+    high = Math.max(high, p.y);
+  }
+  return [low, high];
+}
+
+/** Integral of the positive part of a straight line from `a` to `b` over `run`. */
+export function positivePart(a: number, b: number, run: number): number {
+  if (a >= 0 && b >= 0) return ((a + b) / 2) * run;
+  if (a <= 0 && b <= 0) return 0;
+  const high = Math.max(a, b);
+  return (high * high * run) / (2 * Math.abs(a - b));
+}
+
+/**
+ * Effective wind area of a framing member on two bearings, in²: span times the larger of its spacing and a third of its
+ * span (ASCE 7-16 26.2). `span` along the member, inches.
+ */
+export const effectiveArea = (span: number, spacing: number): number => span * Math.max(spacing, span / 3);
+
+export interface TieLift {
+  /** Wind alone, lb up at each tie, unfactored; in the order of the joints given. */
+  readonly up: readonly number[];
+  readonly area: number;
+  /** Net pressure, psf, negative: lifting. */
+  readonly pressure: number;
+}
+
+/** Lift of the wind on `member` at its two ties. Undefined when it is not on two bearings. */
+export function tieLift(
+  ctx: WindSource,
+  member: Member,
+  ties: readonly Joint[],
+  surfaces: ReadonlyMap<string, Surface>,
+): TieLift | OutOfScope | undefined {
+  const [a, b] = ties;
+  const spacing = ctx.project.cover.roofs.find((r) => r.mark === member.roof)?.framing.spacing;
+  if (!a || !b || ties.length > 2 || member.roof === undefined || spacing === undefined) return undefined;
+  const run = Math.hypot(b.at.x - a.at.x, b.at.y - a.at.y);
+  if (run < 1) return undefined;
+  // A truss bears level; a rafter's span lies along its axis.
+  const span = member.truss ? run : Math.abs(b.ties[0]!.along - a.ties[0]!.along);
+  const area = effectiveArea(span, spacing);
+  const pressure = componentPressure(ctx, member.roof, 'minus', area);
+  if (pressure === undefined || isOutOfScope(pressure)) return pressure;
+  return { up: [liftAt(a, b, member, surfaces, pressure), liftAt(b, a, member, surfaces, pressure)], area, pressure };
+}
+
+/** Vertical pull on the tie `at`, lb: moments about the other bearing, side force held at whichever bearing is worse. */
+function liftAt(at: Joint, other: Joint, member: Member, surfaces: ReadonlyMap<string, Surface>, psf: number): number {
+  const d: Vec3 = { x: at.at.x - other.at.x, y: at.at.y - other.at.y, z: 0 };
+  const run = Math.hypot(d.x, d.y);
+  const level: Vec3 = { x: d.x / run, y: d.y / run, z: 0 };
+  let worst = 0;
+  for (const holds of [at, other]) {
+    let lift = 0;
+    for (const strip of member.strips) {
+      const s = surfaces.get(strip.surface);
+      if (!s) continue;
+      const [v0, v1] = slopeExtent(s);
+      // Share of a unit force along n, standing at height v, that reaches the tie upward.
+      const influence = (v: number): number => {
+        const from: Vec3 = {
+          x: s.origin.x + s.v.x * v - other.at.x,
+          y: s.origin.y + s.v.y * v - other.at.y,
+          z: s.origin.z + s.v.z * v - holds.at.z,
+        };
+        return (s.n.z * dot(from, level) - dot(s.n, level) * from.z) / run;
+      };
+      lift += (-psf / 144) * (strip.u1 - strip.u0) * positivePart(influence(v0), influence(v1), v1 - v0);
+    }
+    worst = Math.max(worst, lift);
+  }
+  return worst;
+}
+
+/** Where the wind load begins and ends along the member's axis, and its width, inches: foot of the normal from the roof. */
+export interface LoadedLength {
+  readonly from: number;
+  readonly to: number;
+  readonly width: number;
+}
+
+export function loadedLength(member: Member, surfaces: ReadonlyMap<string, Surface>): LoadedLength | undefined {
+  const strip = member.strips[0];
+  const s = strip && surfaces.get(strip.surface);
+  if (!s || member.strips.length > 1) return undefined;
+  const axis = sub(member.end, member.start);
+  const length = Math.sqrt(dot(axis, axis));
+  const [v0, v1] = slopeExtent(s);
+  const place = (v: number): number => (dot(sub(s.origin, member.start), axis) + dot(s.v, axis) * v) / length;
+  const [p, q] = [place(v0), place(v1)];
+  return { from: Math.min(p, q), to: Math.max(p, q), width: strip.u1 - strip.u0 };
+}
+
+/**
+ * Moments of a load of 1 lb/in down onto a beam on bearings `a` and `b`, at `x` inches: between the bearings with the
+ * overhangs bare, and from the overhangs alone (zero or less). The full load is their sum and lies between them.
+ */
+export function patternMoments(x: number, a: number, b: number, load: LoadedLength): readonly [number, number] {
+  const tail = (c: number): number => -(Math.max(c, 0) ** 2) / 2;
+  if (x <= a) return [0, tail(x - load.from)];
+  if (x >= b) return [0, tail(load.to - x)];
+  const left = tail(a - load.from);
+  const right = tail(load.to - b);
+  return [((x - a) * (b - x)) / 2, left + ((right - left) * (x - a)) / (b - a)];
+}

@@ -1,0 +1,163 @@
+/** Sheathing between the frames: its span rating against their spacing, and its rated loads against what lies on it. */
+import type { Recorder } from '../../base/trace.js';
+import type { SheathingPanel } from '../../catalog/index.js';
+import { isOutOfScope } from '../../loads/codes/asce7/index.js';
+import type { LoadKind } from '../../loads/model.js';
+import { findPanel } from '../../structure/layers.js';
+import type { Check, CheckContext } from '../contract.js';
+import { measured, notEvaluated, outsideScope } from '../finding.js';
+import { componentCombinations } from './combinations.js';
+import { panelArea, roofOf, roofSubjects } from './roof.js';
+import { beyond, componentPressure } from './zone-wind.js';
+
+const CLAUSE = 'IBC 2018 Table 2304.8(3)';
+
+/** Factor by which a panel on a span shorter than its rating carries more than the table: shear grows slowest, as 1/L. */
+export const shorterSpan = (panel: SheathingPanel, spacing: number): number =>
+  Math.max(1, panel.maxSpanUnsupported / spacing);
+
+/**
+ * Pressure of a case on a roof, psf, the largest on any of its surfaces: what lies on the whole surface and the heaviest
+ * of its regions. Loads on plan are kept whole, which is safe.
+ */
+function psfOn(ctx: CheckContext, roof: string, loadCase: number): number {
+  let most = 0;
+  for (const s of ctx.structure.surfaces) {
+    if (s.roof !== roof) continue;
+    let whole = 0;
+    let part = 0;
+    for (const a of ctx.loads.cases[loadCase]?.areas ?? []) {
+      if (a.surface !== s.id) continue;
+      if (a.region) part = Math.max(part, a.psf);
+      else whole += a.psf;
+    }
+    most = Math.max(most, whole + part);
+  }
+  return most;
+}
+
+const kindOf = (ctx: CheckContext, loadCase: number): LoadKind | undefined => ctx.loads.cases[loadCase]?.kind;
+
+interface Pressing {
+  readonly psf: number;
+  readonly combination: string;
+  readonly clause: string;
+  readonly text: string;
+}
+
+/** Largest total pressure of the combinations, all taken as acting square to the panel. */
+function worstTotal(ctx: CheckContext, roof: string, wind: number): Pressing {
+  let worst: Pressing = { psf: 0, combination: '', clause: '', text: '' };
+  const consider = (id: string, clause: string, terms: readonly { case: number; factor: number }[], w: number) => {
+    let psf = w * wind;
+    const parts = w > 0 ? [`${w}·${wind.toFixed(1)} (W)`] : [];
+    for (const t of terms) {
+      const p = psfOn(ctx, roof, t.case);
+      psf += t.factor * p;
+      parts.unshift(`${t.factor}·${p.toFixed(1)} (${ctx.loads.cases[t.case]?.id ?? t.case})`);
+    }
+    if (psf > worst.psf) worst = { psf, combination: id, clause, text: parts.join(' + ') };
+  };
+  for (const c of ctx.loads.combinations) {
+    if (!c.terms.some((t) => kindOf(ctx, t.case) === 'W')) consider(c.id, c.clause, c.terms, 0);
+  }
+  for (const c of componentCombinations(ctx.loads)) consider(c.id, c.clause, c.rest, c.wind);
+  return worst;
+}
+
+function ratingSteps(panel: SheathingPanel, spacing: number, path: string, rec?: Recorder): void {
+  rec?.step({
+    symbol: 'L',
+    meaning: `spacing of the framing; ${panel.name} panel ${panel.spanRating} may span ${panel.maxSpanUnsupported} in without edge support`,
+    formula: 'as placed',
+    substituted: `${spacing} ≤ ${panel.maxSpanUnsupported}`,
+    value: spacing,
+    unit: 'in',
+    clause: CLAUSE,
+    from: [`${path}/framing/spacing`, `${path}/finish/sheathing`],
+    note: 'panel edge clips are not counted: the project file does not state any',
+  });
+  rec?.step({
+    symbol: 'k',
+    meaning: 'gain of the shorter span over the tabulated one',
+    formula: 'max(1, Lmax / L)',
+    substituted: `${panel.maxSpanUnsupported} / ${spacing}`,
+    value: shorterSpan(panel, spacing),
+    unit: '',
+    clause: 'statics',
+    note: 'shear grows as 1/L; bending and deflection allow more, which is not used',
+  });
+  rec?.step({
+    symbol: 'wt, wl',
+    meaning: 'allowable total load at the tabulated span',
+    formula: 'tabulated',
+    substituted: `total ${panel.totalLoad} psf, live ${panel.liveLoad} psf`,
+    value: panel.totalLoad,
+    unit: 'psf',
+    clause: CLAUSE,
+    ...(panel.provenance === 'memory' ? { note: 'values recalled from memory: confirm in the printed table' } : {}),
+  });
+}
+
+export const sheathingSpan: Check = {
+  id: 'sheathing-span',
+  title: 'Sheathing span and load',
+  subjects: (ctx) => roofSubjects(ctx, 'finish/sheathing'),
+  run(subject, ctx, rec) {
+    const roof = roofOf(ctx, subject.id);
+    const panel = roof && findPanel(roof.finish.sheathing);
+    if (!roof || !panel) {
+      return notEvaluated(
+        CLAUSE,
+        'No sheathing lies on this roof, so the covering spans the framing itself. Needed: its maker’s load table, compared with these loads.',
+      );
+    }
+    const { spacing } = roof.framing;
+    rec?.heading(`${roof.mark}: ${panel.name} panel ${panel.spanRating}, frames at ${spacing} in`);
+    ratingSteps(panel, spacing, roof.path, rec);
+    const wind = componentPressure(ctx, roof.mark, 'plus', panelArea(spacing), rec);
+    if (wind === undefined) return notEvaluated(CLAUSE, 'this roof was not placed');
+    if (isOutOfScope(wind)) return outsideScope(wind.clause, beyond(wind));
+    const k = shorterSpan(panel, spacing);
+    const total = worstTotal(ctx, roof.mark, wind);
+    rec?.step({
+      symbol: 'w',
+      meaning: 'largest total load on the panel, all taken square to it',
+      formula: total.combination,
+      substituted: total.text,
+      value: total.psf,
+      unit: 'psf',
+      clause: total.clause,
+    });
+    const live = Math.max(
+      0,
+      ...ctx.loads.cases.map((c, i) => (c.kind === 'Lr' || c.kind === 'S' ? psfOn(ctx, roof.mark, i) : 0)),
+    );
+    rec?.step({
+      symbol: 'wl',
+      meaning: 'roof live or snow load alone',
+      formula: 'largest of Lr and S',
+      substituted: `${live.toFixed(1)}, allowed ${panel.liveLoad} · ${k.toFixed(2)}`,
+      value: live,
+      unit: 'psf',
+      clause: CLAUSE,
+    });
+    const byLive = live / (panel.liveLoad * k) > total.psf / (panel.totalLoad * k);
+    const tooFar = spacing > panel.maxSpanUnsupported + 1e-9;
+    return measured(
+      {
+        demand: byLive ? live : total.psf,
+        capacity: (byLive ? panel.liveLoad : panel.totalLoad) * k,
+        unit: 'psf',
+        combination: byLive ? '' : total.combination,
+        clause: CLAUSE,
+        formula: byLive ? 'wl / (wl,table · k)' : 'w / (wt · k)',
+        mustFail: tooFar,
+        remedy: tooFar
+          ? `Frames at ${spacing} in are farther apart than a ${panel.name} panel may span without edge support (${panel.maxSpanUnsupported} in): use a thicker panel or closer frames.`
+          : `The ${panel.name} panel is overloaded at ${spacing} in: use a thicker panel or closer frames.`,
+      },
+      rec,
+    );
+  },
+};
