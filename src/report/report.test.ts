@@ -39,9 +39,6 @@ describe.each(texts)('%s', (_name, text) => {
     const toBuild = [
       'joint-products',
       'truss-papers',
-      'snow-drift',
-      'snow-sliding',
-      'snow-unbalanced',
       'wind-attached',
       'wind-components',
       'sway-x',
