@@ -50,7 +50,7 @@ export function drift(sheet: Sheet, roof: RoofPlaced): SnowAnswer {
   const edition = project.basis.codes.loads;
   const clause = asce(edition, '7.7');
   const neighbour = unknownNeighbour(project, structure, roof);
-  const { steps, outside } = stepsBeside(structure, roof);
+  const { steps, outside } = stepsBeside(project, structure, roof);
   const why = neighbour ?? outside;
   if (why !== undefined) return answer('drift', roof, 'outside', clause, `Drift is not covered: ${why}.`);
   if (steps.length === 0)

@@ -72,7 +72,8 @@ export function houseLength(structure: Structure, d: WindDirection): number {
 }
 
 /** Height of the house above a wall line within a stretch of it: the plate, or the roof where it rises from the wall. */
-function wallTop(structure: Structure, wall: WallPlaced, d: WindDirection, part: Range): number {
+function wallTop(structure: Structure, face: Face, part: Range): number {
+  const { toward: d, line } = face;
   const planes = structure.housePlanes.filter((p) => p.state !== 'removed');
   const places = [part.low, part.high];
   for (const p of planes)
@@ -80,10 +81,9 @@ function wallTop(structure: Structure, wall: WallPlaced, d: WindDirection, part:
       const b = beside(q, d);
       if (b > part.low && b < part.high) places.push(b);
     }
-  const line = along(wall.start, d);
   const h = heading(d);
   const at = (b: number): Point => (d.endsWith('x') ? { x: line * h.x, y: b } : { x: b, y: line * h.y });
-  return Math.max(...places.map((b) => wallTopAt(planes, at(b), wall.plate)));
+  return Math.max(...places.map((b) => wallTopAt(planes, at(b), face.plate)));
 }
 
 /** A higher wall in front of which a roof lies. Several in one direction are taken together, on the heavy side. */
@@ -102,34 +102,63 @@ export interface Steps {
   readonly outside?: string;
 }
 
-export function stepsBeside(structure: Structure, roof: RoofPlaced): Steps {
+/** A straight edge of the house, square to the axes, that faces a direction: a wall, or the side of one of its roofs. */
+interface Face {
+  readonly name: string;
+  readonly toward: WindDirection;
+  readonly line: number;
+  readonly extent: Range;
+  readonly plate: number;
+}
+
+/** Sides of the house roofs count like walls: a storey set back behind a lower wing has no wall in the outline. */
+const roofFaces = (project: Project): readonly Face[] =>
+  project.house.roofs.flatMap((r) =>
+    DIRECTIONS.map((d) => ({
+      name: 'upper',
+      toward: d,
+      line: Math.max(along(r.min, d), along(r.max, d)),
+      extent: rangeOf([beside(r.min, d), beside(r.max, d)]),
+      plate: r.plate,
+    })),
+  );
+
+export function stepsBeside(project: Project, structure: Structure, roof: RoofPlaced): Steps {
   const steps: Step[] = [];
   let outside: string | undefined;
+  const faces: Face[] = [];
   for (const wall of structure.walls) {
-    const d = DIRECTIONS.find((q) => along(wall.out, q) > 1 - 1e-6);
-    if (!d) {
-      if (wall.plate > roof.lowestEave && nearSkewed(roof, wall))
-        outside = `the higher ${wall.name} wall is not square to the house axes`;
-      continue;
-    }
-    const part = overlap(roofRange(roof, d), rangeOf([beside(wall.start, d), beside(wall.end, d)]));
+    const toward = DIRECTIONS.find((q) => along(wall.out, q) > 1 - 1e-6);
+    if (toward) {
+      const extent = rangeOf([beside(wall.start, toward), beside(wall.end, toward)]);
+      faces.push({ name: wall.name, toward, line: along(wall.start, toward), extent, plate: wall.plate });
+    } else if (wall.plate > roof.lowestEave && nearSkewed(roof, wall))
+      outside = `the higher ${wall.name} wall is not square to the house axes`;
+  }
+  for (const face of [...faces, ...roofFaces(project)]) {
+    const d = face.toward;
+    const part = overlap(roofRange(roof, d), face.extent);
     if (part.high - part.low <= TINY) continue;
-    const gap = windwardEdge(roof, d) - along(wall.start, d);
+    const gap = windwardEdge(roof, d) - face.line;
     if (gap >= NEAR || gap < -lengthAlong(roof, d)) continue;
-    const height = wallTop(structure, wall, d, part) - nearEdgeHeight(structure, roof, d);
+    const height = wallTop(structure, face, part) - nearEdgeHeight(structure, roof, d);
     if (height <= 0) continue;
     if (gap < -CONTACT) {
-      outside = `the roof reaches behind the line of the higher ${wall.name} wall`;
+      outside = `the roof reaches behind the line of the higher ${face.name} wall`;
       continue;
     }
     const clear = gap <= CONTACT ? 0 : gap;
     const i = steps.findIndex((s) => s.toward === d);
     const known = steps[i];
-    if (!known) steps.push({ toward: d, walls: [wall.name], gap: clear, height });
+    if (!known) steps.push({ toward: d, walls: [face.name], gap: clear, height });
     else
       steps[i] = {
         toward: d,
-        walls: [...known.walls, wall.name],
+        // The side of a roof over a wall already named is that wall again.
+        walls:
+          face.name === 'upper' && known.height >= height && known.gap <= clear
+            ? known.walls
+            : [...known.walls, face.name],
         gap: Math.min(known.gap, clear),
         height: Math.max(known.height, height),
       };

@@ -5,7 +5,7 @@ import { asce, flatRoofSnow, num, slidingApplies, slidingSnow } from '../codes/a
 import type { SnowAnswer } from '../model.js';
 import { DIRECTIONS, lengthAlong } from '../wind-plan.js';
 import { answer, carry, type Sheet, type Zone } from './case.js';
-import { sheddingOn } from './house-steps.js';
+import { sheddingOn, stepsBeside } from './house-steps.js';
 
 /** Thermal factor of the upper roof: that of an unheated one, the heaviest a house can have. */
 const CT_UPPER = 1.2;
@@ -15,6 +15,15 @@ export function sliding(sheet: Sheet, roof: RoofPlaced): SnowAnswer {
   const edition = project.basis.codes.loads;
   const clause = asce(edition, '7.9');
   const slopes = sheddingOn(project, structure, roof);
+  const { steps, outside } = stepsBeside(project, structure, roof);
+  if ((steps.length > 0 || outside !== undefined) && structure.housePlanes.every((p) => p.state === 'removed'))
+    return answer(
+      'sliding',
+      roof,
+      'outside',
+      clause,
+      'Sliding is not covered: no roof is described on the higher wall.',
+    );
   if (slopes.length === 0)
     return answer('sliding', roof, 'none', clause, 'no house roof falls toward this roof from above it');
   const pf = flatRoofSnow(snow.pg, snow.Ce, CT_UPPER, snow.Is, edition);

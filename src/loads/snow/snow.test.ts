@@ -157,7 +157,35 @@ describe('drift on a shed below a wall', () => {
   });
 });
 
+describe('a storey set back', () => {
+  it('drifts across the lower wing like a wall behind a gap', () => {
+    // The wing's wall is no higher than the cover; the upper storey stands 100 in behind it, 48 in above the cover's edge.
+    const f = withHouse(makeShed(), { step: 0, depth: 480 });
+    const plate = f.structure.walls[0]!.plate + 48;
+    const upper = {
+      kind: 'gable' as const,
+      min: { x: -600, y: -480 },
+      max: { x: 600, y: -100 },
+      ridge: 'x' as const,
+      pitch: 0.3,
+      plate,
+      overhang: 0,
+      rake: 0,
+      covering: 'asphalt-shingle',
+      path: '/house/roofs/0',
+    };
+    const project = { ...f.project, house: { ...f.project.house, roofs: [upper] } };
+    expect(ask(loadsOf(f), 'drift').outcome).toBe('none');
+    // (6·48 − 101.5)/6 = 31.1 in leaves hd of 26.38 in whole.
+    expect(ask(loadsOf({ ...f, project }), 'drift').peak).toBeCloseTo((26.38 / 12) * 17.9, 1);
+  });
+});
+
 describe('sliding snow', () => {
+  it('is not answered where a higher wall has no roof described', () => {
+    expect(ask(loadsOf(withHouse(makeShed(), { step: 96, depth: 480 })), 'sliding').outcome).toBe('outside');
+  });
+
   it('spreads 0.4·pf·W over 15 ft, on the part of the roof that is there', () => {
     // pf = 0.7·1·1.2·1·30 = 25.2 psf; W = 40/2 = 20 ft; 0.4·25.2·20/15 = 13.44 psf on 11.604 ft of roof (the eave stands
     // 1.5 in before its edge, so the first 15 ft reach past it).
