@@ -68,12 +68,25 @@ function planRoof(project: Project, roof: CoverRoof, facts: SectionFacts): PlanR
   return { roof, across: lowY - high.y + width / 2 + roof.eave + high.past, along, frames };
 }
 
+/** Weight in lb of a plan load that is even, or runs straight, across a zone of the roof: mean value times plan area. */
+function zoneTotal(p: PlanRoof, load: PlanLoad): number {
+  const { zone, psf } = load;
+  if (!zone) return 0;
+  const ridge = p.roof.kind === 'gable' ? p.roof.ridge : 'x';
+  const across = !zone.toward.endsWith(ridge);
+  const from = Math.max(0, zone.from);
+  const to = Math.min(across ? p.across : p.along, zone.to);
+  if (to <= from) return 0;
+  const at = (q: number): number => psf + (((load.psfTo ?? psf) - psf) * (q - zone.from)) / (zone.to - zone.from);
+  return (((at(from) + at(to)) / 2) * (to - from) * (across ? p.along : p.across)) / 144;
+}
+
 /** Force of one plan load on a roof, house axes, lb. */
 function planForce(p: PlanRoof, load: PlanLoad): Vec3 {
   const { roof } = p;
   const tan = Math.tan(roof.pitch);
   const area = (p.across * p.along) / 144;
-  if (load.acts === 'plan') return { x: 0, y: 0, z: -load.psf * area };
+  if (load.acts === 'plan') return { x: 0, y: 0, z: load.zone ? -zoneTotal(p, load) : -load.psf * area };
   if (load.acts === 'slope') return { x: 0, y: 0, z: (-load.psf * area) / Math.cos(roof.pitch) };
   // A pressure square to the slope: p per plan area downward, p·tan(pitch) per plan area against the uphill side.
   const zone = load.zone;

@@ -45,6 +45,7 @@ const EVERY: readonly string[] = [
   'covering-uplift',
   'snow-drift',
   'snow-sliding',
+  'snow-partial',
   'sway-x',
   'sway-y',
   'diaphragm',

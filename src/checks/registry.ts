@@ -19,11 +19,12 @@ import { deflectionCheck } from './members/deflection.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
 import { diaphragm, houseConnection, seismic, swayX, swayY, trussPapers } from './pending/lateral.js';
-import { snowDrift, snowSliding, snowUnbalanced } from './pending/snow.js';
+import { snowPartial } from './pending/snow-partial.js';
 import { windAttached } from './pending/wind.js';
 import { coveringSlope } from './roof/covering-slope.js';
 import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
+import { snowDrift, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
 import { easement } from './zoning/easement.js';
 import { fireSeparation } from './zoning/fire-separation.js';
 import { heightLimit } from './zoning/height-limit.js';
@@ -86,6 +87,7 @@ export const CHECKS: readonly Check[] = [
   jointProducts,
   trussPapers,
   snowUnbalanced,
+  snowPartial,
   snowDrift,
   snowSliding,
   windAttached,

@@ -1,7 +1,7 @@
 /**
- * Project and placed structure to load cases and their combinations. First reach: dead, roof live, balanced snow (with
- * rain on snow), free-roof wind and least wind. Unbalanced, drifting and sliding snow, seismic and component wind are
- * not cases here; the checks that ask for them say so.
+ * Project and placed structure to load cases and their combinations: dead, roof live, snow (balanced with rain on snow,
+ * drifted, slid down from the house, unbalanced), free-roof wind and least wind. Partial snow on continuous members
+ * (ASCE 7 7.5), seismic and component wind are not cases here.
  */
 import type { Outcome } from '../base/issue.js';
 import type { Project } from '../project/model.js';
@@ -12,12 +12,18 @@ import { deadCase } from './dead.js';
 import { liveCase, snowCase } from './gravity.js';
 import { minimumWindCases } from './minimum-wind.js';
 import type { LoadCase, Loads } from './model.js';
+import { unevenSnow } from './snow/index.js';
 import { windCases } from './wind.js';
 
 export function buildLoads(project: Project, structure: Structure): Outcome<Loads> {
   const ledger = makeLedger();
   const cases: LoadCase[] = [deadCase(structure, ledger)];
-  for (const c of [liveCase(project, structure, ledger), snowCase(project, structure, ledger)]) if (c) cases.push(c);
+  const live = liveCase(project, structure, ledger);
+  if (live) cases.push(live);
+  const snow = snowCase(project, structure, ledger);
+  if (snow?.balanced) cases.push(snow.balanced);
+  const uneven = snow ? unevenSnow(project, structure, snow, ledger) : { cases: [], answers: [] };
+  cases.push(...uneven.cases);
   cases.push(...windCases(project, structure, ledger));
   if (structure.roofs.length > 0) cases.push(...minimumWindCases(project, structure, ledger));
   const edition = project.basis.codes.loads;
@@ -28,6 +34,7 @@ export function buildLoads(project: Project, structure: Structure): Outcome<Load
       strength: expandCombinations(cases, edition, 'LRFD'),
       basis: { rows: ledger.rows },
       outside: ledger.outside,
+      snow: uneven.answers,
     },
     issues: [],
   };

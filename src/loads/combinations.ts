@@ -1,6 +1,7 @@
 /**
- * Combinations over the cases at hand. The standard's list names loads; each `W` becomes one combination for every wind
- * case, and a line naming a load that has no case is left out (a lesser line of the list already covers the rest).
+ * Combinations over the cases at hand. The standard's list names loads; each load of a line stands for one of its cases at
+ * a time: every wind case, and every way the snow may lie (balanced, drifted, slid down, unbalanced), which are alternatives
+ * and never added to each other. A line naming a load that has no case is left out (a lesser line covers the rest).
  */
 import { COMBINATIONS, type CombinationMethod, type NominalLoad } from './codes/asce7/index.js';
 import type { Asce7Edition } from './codes/support.js';
@@ -15,15 +16,24 @@ const shortest = (kinds: readonly LoadKind[]): number => kinds.reduce((cd, kind)
 const isKind = (load: NominalLoad): load is LoadKind => load === 'D' || load === 'Lr' || load === 'S' || load === 'W';
 const term = (kind: LoadKind, factor: number): string => (factor === 1 ? kind : `${factor}${kind}`);
 
+/** One case for each kind, in every way: `[[D, W1, S1], [D, W1, S2], …]` by index, the last kind running slowest. */
+function choices(
+  kinds: readonly LoadKind[],
+  byKind: Readonly<Record<LoadKind, readonly number[]>>,
+): readonly number[][] {
+  let rows: number[][] = [[]];
+  for (const kind of kinds) rows = byKind[kind].flatMap((i) => rows.map((row) => [...row, i]));
+  return rows;
+}
+
 /** Expands one method of the standard over the cases, in list order; exact repeats are dropped. */
 export function expandCombinations(
   cases: readonly LoadCase[],
   edition: Asce7Edition,
   method: CombinationMethod,
 ): readonly Combination[] {
-  const index = (kind: LoadKind): number => cases.findIndex((c) => c.kind === kind);
-  const single: Readonly<Record<'D' | 'Lr' | 'S', number>> = { D: index('D'), Lr: index('Lr'), S: index('S') };
-  const winds = cases.flatMap((c, i) => (c.kind === 'W' ? [i] : []));
+  const of = (kind: LoadKind): number[] => cases.flatMap((c, i) => (c.kind === kind ? [i] : []));
+  const byKind: Readonly<Record<LoadKind, readonly number[]>> = { D: of('D'), Lr: of('Lr'), S: of('S'), W: of('W') };
   const out: Combination[] = [];
   const seen = new Set<string>();
   for (const rule of COMBINATIONS[edition][method]) {
@@ -31,16 +41,18 @@ export function expandCombinations(
     const loads = (Object.keys(rule.factors) as NominalLoad[]).filter((load) => load !== 'L');
     if (!loads.every(isKind)) continue;
     const kinds = loads as LoadKind[];
-    if (kinds.some((k) => (k === 'W' ? winds.length === 0 : single[k] < 0))) continue;
+    if (kinds.some((k) => byKind[k].length === 0)) continue;
     const label = kinds.map((k) => term(k, rule.factors[k]!)).join(' + ');
     if (seen.has(label)) continue;
     seen.add(label);
     const CD = shortest(kinds);
     const uplift = kinds.includes('W') && (rule.factors.D ?? 1) < 1;
-    for (const wind of kinds.includes('W') ? winds : [-1]) {
-      const terms = kinds.map((k) => ({ case: k === 'W' ? wind : single[k], factor: rule.factors[k]! }));
-      const short = label.replaceAll(' ', '');
-      const id = wind < 0 ? short : `${short} (${cases[wind]!.id})`;
+    const short = label.replaceAll(' ', '');
+    for (const chosen of choices(kinds, byKind)) {
+      const terms = chosen.map((i, k) => ({ case: i, factor: rule.factors[kinds[k]!]! }));
+      // A case named like its kind is the plain one and needs no mention.
+      const named = chosen.flatMap((i) => (cases[i]!.id === cases[i]!.kind ? [] : [cases[i]!.id]));
+      const id = named.length === 0 ? short : `${short} (${named.join(', ')})`;
       out.push({ id, label, terms, CD, clause: rule.clause, uplift });
     }
   }

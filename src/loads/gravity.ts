@@ -21,6 +21,16 @@ import {
 import { PATIO_COVER_LIVE_LOAD } from './codes/irc-2018/index.js';
 import type { AreaLoad, LoadCase, LoadKind, PlanLoad } from './model.js';
 
+/** What the other ways of lying start from: the balanced snow of each roof without rain or minimum, and its factors. */
+export interface BalancedSnow {
+  readonly balanced: LoadCase | undefined;
+  readonly pg: number;
+  readonly Ce: number;
+  readonly Is: number;
+  /** ps by roof, psf on plan. */
+  readonly ps: ReadonlyMap<string, number>;
+}
+
 /** A uniform case on plan from one number for each roof; undefined when all are zero. */
 function planCase(
   structure: Structure,
@@ -113,9 +123,9 @@ const EXPOSURE: Readonly<Record<Project['basis']['snow']['exposure']['value'], R
 
 /**
  * Balanced snow: the larger of ps = Cs·pf with rain on snow, and the minimum of a low slope. None where the ground snow
- * load is zero. Unbalanced, drift and sliding snow are not part of this case.
+ * load is zero. Unbalanced, drift and sliding snow are cases of their own (snow/).
  */
-export function snowCase(project: Project, structure: Structure, ledger: Ledger): LoadCase | undefined {
+export function snowCase(project: Project, structure: Structure, ledger: Ledger): BalancedSnow | undefined {
   const { basis } = project;
   const edition = basis.codes.loads;
   const pg = basis.snow.ground.value;
@@ -139,6 +149,7 @@ export function snowCase(project: Project, structure: Structure, ledger: Ledger)
   note(ledger, 'Is', 'importance factor for snow', Is, '', asce(edition, 'Table 1.5-2'), ['/basis/riskCategory']);
   note(ledger, 'pf', 'flat roof snow load', pf, 'psf', asce(edition, 'Eq. 7.3-1'), [...paths, ...exposurePaths]);
   const psfOf = new Map<string, number>();
+  const psOf = new Map<string, number>();
   for (const roof of structure.roofs) {
     const surfaces = structure.surfaces.filter((s) => s.roof === roof.mark);
     // One slippery rule for the roof: all its planes must be slippery before snow may be taken as sliding off.
@@ -151,6 +162,7 @@ export function snowCase(project: Project, structure: Structure, ledger: Ledger)
     const pm = minimumRoofSnow(pg, basis.riskCategory, roof.slope, edition);
     const S = Math.max(ps + rain, pm);
     psfOf.set(roof.mark, S);
+    psOf.set(roof.mark, ps);
     const from = [...paths, roof.path];
     const surface = `${slippery ? 'slippery' : 'not slippery'}, ${degrees(roof.slope).toFixed(1)}°`;
     note(ledger, 'Cs', `${roof.mark}: slope factor, ${surface}`, Cs, '', asce(edition, 'Fig. 7.4-1'), [roof.path]);
@@ -160,5 +172,6 @@ export function snowCase(project: Project, structure: Structure, ledger: Ledger)
       note(ledger, 'pm', `${roof.mark}: least snow load of a low slope`, pm, 'psf', asce(edition, '7.3.4'), from);
     note(ledger, 'S', `${roof.mark}: balanced snow used, on plan`, S, 'psf', asce(edition, '7.3, 7.4, 7.10'), from);
   }
-  return planCase(structure, psfOf, 'S', 'Balanced snow', asce(edition, 'Eq. 7.4-1'));
+  const balanced = planCase(structure, psfOf, 'S', 'Balanced snow', asce(edition, 'Eq. 7.4-1'));
+  return { balanced, pg, Ce, Is, ps: psOf };
 }

@@ -34,6 +34,8 @@ export interface EdgeLoad {
 export interface PlanLoad {
   readonly roof: string;
   readonly psf: number;
+  /** Value at `zone.to` where the load runs straight from `psf` at `zone.from` (a drift); absent = even. */
+  readonly psfTo?: number;
   readonly acts: LoadAction;
   readonly zone?: { readonly toward: WindDirection; readonly from: number; readonly to: number };
 }
@@ -42,7 +44,7 @@ export interface PlanLoad {
 export type WindDirection = '+x' | '-x' | '+y' | '-y';
 
 export interface LoadCase {
-  /** Short and stable: `D`, `Lr`, `S`, `W+y·A·clear`. */
+  /** Short and stable: `D`, `Lr`, `S`, `S·drift+y·leeward`, `W+y·A·clear`. */
   readonly id: string;
   readonly kind: LoadKind;
   readonly title: string;
@@ -54,6 +56,8 @@ export interface LoadCase {
   readonly selfWeight: boolean;
   /** Horizontal wind on edges, fascia and gable ends not on a roof surface: a force at a point of a roof, lb. */
   readonly side: readonly { readonly roof: string; readonly at: Vec3; readonly force: Vec3; readonly why: string }[];
+  /** True where a vertical load changes along a roof's ridge, so that no beam's load may be taken as even. */
+  readonly unevenAlong?: boolean;
   readonly clause: string;
 }
 
@@ -84,6 +88,23 @@ export interface LoadBasis {
   }[];
 }
 
+export type SnowQuestion = 'drift' | 'sliding' | 'unbalanced';
+
+/** What became of one way the snow may lie on one roof. */
+export interface SnowAnswer {
+  readonly question: SnowQuestion;
+  readonly roof: string;
+  /** `included`: carried as the cases named; `none`: the provisions ask for nothing; `outside`: not covered here. */
+  readonly outcome: 'included' | 'none' | 'outside';
+  /** Ids of its cases; empty unless included. */
+  readonly cases: readonly string[];
+  /** Greatest load above the even snow beside it, psf; 0 unless included. */
+  readonly peak: number;
+  readonly clause: string;
+  /** One sentence: what is carried, or why nothing is. */
+  readonly note: string;
+}
+
 export interface Loads {
   readonly cases: readonly LoadCase[];
   /** Allowable-stress combinations. */
@@ -93,4 +114,6 @@ export interface Loads {
   readonly basis: LoadBasis;
   /** Load questions outside the provisions' range: each blocks issue. */
   readonly outside: readonly { readonly about: string; readonly why: string }[];
+  /** One answer for each roof and snow question; empty without ground snow. */
+  readonly snow?: readonly SnowAnswer[];
 }

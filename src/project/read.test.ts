@@ -59,7 +59,7 @@ describe('what is read', () => {
     const roof = p.cover.roofs[0]!;
     expect(roof.pitch).toBeCloseTo(Math.atan(4 / 12), 12);
     expect(roof.pitchText).toBe('4/12');
-    expect(roof.framing).toMatchObject({ kind: 'common-truss', weight: 6, heel: 5.5, spacing: 24, bottomPitch: 0 });
+    expect(roof.framing).toMatchObject({ kind: 'common-truss', weight: 6, heel: 5.5, spacing: 16, bottomPitch: 0 });
     expect(p.cover.beams[1]!.posts[1]).toMatchObject({ mark: 'P4', at: 162, path: '/cover/beams/1/posts/1' });
     expect(p.choices.sections.beam).toMatchObject({ kind: 'glulam', width: 5.5, depth: 12 });
     expect(p.choices.footings.pier).toMatchObject({ kind: 'pier-on-pad', bottom: 54, fc: 3000 });
@@ -239,7 +239,7 @@ const SLIPS: readonly Slip[] = [
   {
     code: 'out-of-range',
     path: '/cover/roofs/0/framing/spacing',
-    from: '"rafter", "spacing": "16 in"',
+    from: '"rafter", "spacing": "12 in"',
     to: '"rafter", "spacing": "49 in"',
     at: '"49 in"',
     expected: /6" to 4'-0"/,

@@ -44,7 +44,12 @@ export function judge(issues: readonly Issue[], results: readonly CheckResult[],
       const first = group[0]!;
       // One note speaks for several subjects only when it is the same for all of them.
       const same = group.every((r) => r.note === first.note);
-      const note = first.note && same ? `: ${first.note}` : same ? '' : ': each for its own reason, see the results and schedules.';
+      const note =
+        first.note && same
+          ? `: ${first.note}`
+          : same
+            ? ''
+            : ': each for its own reason, see the results and schedules.';
       reasons.push(`${first.title} (${list(group.map((r) => r.subject))}) ${WORDS[status] ?? status}${note}`);
     }
   }

@@ -229,10 +229,20 @@ function contextOf(ctx: CheckContext, structure: Partial<CheckContext['structure
 // Clear plus 3.2 + 0.4·1.962/7.5 = 3.3047; p = 57.56 psf.
 describe('sheathing span', () => {
   it('compares the rated loads, raised for the shorter span', () => {
-    // 40/20 panel at 16 in: k = 32/16 = 2. D + 0.45W + 0.75S = 4.7 + 0.45·57.56 + 0.75·33.6 = 55.8 of 40·2.
+    // 40/20 panel at 16 in: k = 32/16 = 2. Without snow: D + 0.45W + 0.75Lr = 4.7 + 0.45·57.56 + 0.75·20 = 45.6 of 40·2.
+    const project = shed({});
+    const { snow } = project.basis;
+    const bare = { ...project, basis: { ...project.basis, snow: { ...snow, ground: { ...snow.ground, value: 0 } } } };
+    const f = runFirst(sheathingSpan, worked(bare));
+    expect(f).toMatchObject({ status: 'pass', capacity: 80, combination: 'D+0.45W+0.75Lr (C&C zone 3)' });
+    expect(f.demand).toBeCloseTo(45.6, 1);
+  });
+
+  it('fails under the deepest of the drift: the whole of it lies on the panel beside the wall', () => {
+    // The fixture's two-storey wall drifts 39 psf onto 33.6: D + 0.45W + 0.75S = 4.7 + 25.9 + 0.75·(33.6 + 15/16·39.4) = 83.5.
     const f = runFirst(sheathingSpan, worked(shed({})));
-    expect(f).toMatchObject({ status: 'pass', capacity: 80, combination: 'D+0.45W+0.75S (C&C zone 3)' });
-    expect(f.demand).toBeCloseTo(55.8, 1);
+    expect(f.status).toBe('fail');
+    expect(f.demand).toBeGreaterThan(80);
   });
 
   it('fails frames farther apart than the panel spans without edge support', () => {

@@ -17,6 +17,12 @@ export const shorterSpan = (panel: SheathingPanel, spacing: number): number =>
   Math.max(1, panel.maxSpanUnsupported / spacing);
 
 /**
+ * The live column of the table is a deflection limit (L/240 under live load alone; IBC Table 2304.8(3) footnote, from
+ * memory), and deflection as a share of the span falls with its cube. Strength is held by the total load's column.
+ */
+export const stifferSpan = (panel: SheathingPanel, spacing: number): number => shorterSpan(panel, spacing) ** 3;
+
+/**
  * Pressure of a case on a roof, psf, the largest on any of its surfaces: what lies on the whole surface and the heaviest
  * of its regions. Loads on plan are kept whole, which is safe.
  */
@@ -137,21 +143,23 @@ export const sheathingSpan: Check = {
       symbol: 'wl',
       meaning: 'roof live or snow load alone',
       formula: 'largest of Lr and S',
-      substituted: `${live.toFixed(1)}, allowed ${panel.liveLoad} · ${k.toFixed(2)}`,
+      substituted: `${live.toFixed(1)}, allowed ${panel.liveLoad} · ${k.toFixed(2)}³`,
       value: live,
       unit: 'psf',
       clause: CLAUSE,
+      note: 'the live column is a deflection limit, L/240: recalled from memory, confirm in the printed table',
     });
-    const byLive = live / (panel.liveLoad * k) > total.psf / (panel.totalLoad * k);
+    const stiff = stifferSpan(panel, spacing);
+    const byLive = live / (panel.liveLoad * stiff) > total.psf / (panel.totalLoad * k);
     const tooFar = spacing > panel.maxSpanUnsupported + 1e-9;
     return measured(
       {
         demand: byLive ? live : total.psf,
-        capacity: (byLive ? panel.liveLoad : panel.totalLoad) * k,
+        capacity: byLive ? panel.liveLoad * stiff : panel.totalLoad * k,
         unit: 'psf',
         combination: byLive ? '' : total.combination,
         clause: CLAUSE,
-        formula: byLive ? 'wl / (wl,table · k)' : 'w / (wt · k)',
+        formula: byLive ? 'wl / (wl,table · k³)' : 'w / (wt · k)',
         mustFail: tooFar,
         remedy: tooFar
           ? `Frames at ${spacing} in are farther apart than a ${panel.name} panel may span without edge support (${panel.maxSpanUnsupported} in): use a thicker panel or closer frames.`

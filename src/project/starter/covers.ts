@@ -39,7 +39,7 @@ ${rows.join(',\n')}
 }
 
 const finish = (pitched: boolean): string => `        "finish": {
-          "covering": "${pitched ? 'asphalt-shingle' : 'standing-seam-metal'}", "underlayment": "${pitched ? 'felt-30' : 'self-adhering'}", "sheathing": "${pitched ? 'osb-7/16' : 'osb-19/32'}", "ceiling": "",
+          "covering": "${pitched ? 'asphalt-shingle' : 'standing-seam-metal'}", "underlayment": "${pitched ? 'felt-30' : 'self-adhering'}", "sheathing": "${pitched ? 'osb-23/32' : 'osb-23/32'}", "ceiling": "",
           // Lights, fans and what may come later, per square foot.
           "allowance": "1 psf", "fascia": "${pitched ? '2x6' : '2x10'}", "gutter": true
         }`;
@@ -70,7 +70,7 @@ const gableRoof = (from: string, to: string): string => `      {
         "pitch": "4/12", "bearing": "8 ft 4 in", "eave": "16 in", "rake": "9 in",
         // The truss plant's own engineer designs and seals the trusses; this is what you order.
         "framing": {
-          "kind": "common-truss", "spacing": "24 in", "chord": "2x4", "heel": "5 1/2 in", "weight": "6 plf",
+          "kind": "common-truss", "spacing": "16 in", "chord": "2x4", "heel": "5 1/2 in", "weight": "6 plf",
           "wood": { "species": "Douglas Fir-Larch", "grade": "No. 2", "treatment": "none", "incised": false, "service": "dry" }
         },
 ${finish(true)}
@@ -81,7 +81,7 @@ const shedRoof = (high: string, highOverhang: string): string => `      {
         "mark": "R1", "kind": "shed", "high": ${high}, "low": "B1", "from": "-9 ft 11-1/4 in", "to": "9 ft 11-1/4 in",
         // "bearing" is the top of the high side's bearing above the finished floor.
         "pitch": "2/12", "bearing": "9 ft 11 in", "eave": "12 in", "rake": "8 in", "highOverhang": "${highOverhang}",
-        "framing": { "kind": "rafter", "spacing": "16 in", "section": "rafter" },
+        "framing": { "kind": "rafter", "spacing": "12 in", "section": "rafter" },
 ${finish(false)}
       }`;
 
