@@ -181,6 +181,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     { text: f.mark, mark: f.mark, path: f.path },
     len(f.at.x - home),
     len(f.at.y),
+    f.round ? `${len(f.size)} dia.` : `${len(f.size)} sq.`,
     surface(f.top),
     surface(f.bottom),
   ]);
@@ -194,6 +195,7 @@ function draw(ctx: SheetContext): SheetBody[] {
             { head: 'Mark' },
             { head: 'Along house', align: 'right' },
             { head: 'Out from wall', align: 'right' },
+            { head: 'Size', align: 'right' },
             { head: 'Top of concrete', align: 'right' },
             { head: 'Bottom', align: 'right', grow: true },
           ],

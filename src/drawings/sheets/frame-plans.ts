@@ -16,7 +16,7 @@ import {
 import type { LayerName, PenName, Primitive } from '../ir/index.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
-import { housePlan, planExtents, planMargin, slabPlan } from './plan-base.js';
+import { houseCorners, housePlan, planExtents, planMargin, slabPlan } from './plan-base.js';
 
 /** Plan outline of a straight member: its axis widened by half its width each side. */
 function outline(m: Member): Vec2[] {
@@ -152,7 +152,15 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     datum,
     tiers: [{ stations: unique([0, ...py, ...by]) }, { stations: [0, Math.max(...by, ...py)] }],
   });
-  over.push(...across.items, ...up.items);
+  // Along the house: beam and ledger ends from the corners a tape can be hooked on.
+  const corners = houseCorners(structure).map((c) => c.x);
+  const along = dims(ctx, {
+    ...common,
+    side: 'below',
+    datum: model.y,
+    tiers: [{ stations: unique([...corners, ...bx]) }],
+  });
+  over.push(...across.items, ...up.items, ...along.items);
   const clear = (up.depth + h * 2) / scale.ratio;
   const cut = sectionLine(
     structure,
@@ -161,7 +169,16 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     Math.max(...bx, ...slabs) + 24,
     model.y + model.h + (across.depth + h * 2) / scale.ratio,
   );
-  over.push(...sectionMark({ ...cut, number: '1', sheet: SHEET_IDS.sections, layer: 'A-ANNO-SYMB', style }));
+  over.push(
+    ...sectionMark({
+      ...cut,
+      ends: Math.abs(cut.a.x - cut.b.x) < 1 ? 'b' : 'both',
+      number: '1',
+      sheet: SHEET_IDS.sections,
+      layer: 'A-ANNO-SYMB',
+      style,
+    }),
+  );
   const view = placeView(ctx, {
     box: main,
     model,

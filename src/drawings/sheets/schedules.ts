@@ -93,9 +93,15 @@ function draw(ctx: SheetContext): SheetBody[] {
     len(m.end.z),
     worst(m),
   ]);
+  // How the plies of a built-up section are fastened stands in the file as a sentence; single pieces have none.
+  const fastening = (m: Member): string => {
+    const c = project.choices.sections[m.section.choice];
+    return c !== undefined && 'fastening' in c && c.plies > 1 ? c.fastening : '–';
+  };
   const beams: TableRow[] = of('beam', 'ledger').map((m) => [
     cell(m),
     m.section.label,
+    fastening(m),
     wood(m),
     len(m.length),
     formatForce(Math.ceil(m.section.weight * m.length), u, 0),
@@ -204,6 +210,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       columns: [
         { head: 'Mark' },
         { head: 'Section' },
+        { head: 'Plies fastened', max: 26 * style.note },
         { head: 'Condition' },
         { head: 'Cut length', align: 'right' },
         { head: 'Weight', align: 'right' },
