@@ -51,12 +51,8 @@ for (const name of names) {
       it('lists on the cover exactly the sheets of the set, in order', () => {
         const cover = layout.textBoxes(sheets[0]!).map((b) => b.content);
         const ids = sheets.map((s) => s.id);
-        expect(
-          cover
-            .filter((t) => /^[GCSA]-\d{3}$/.test(t) && ids.includes(t))
-            .filter((t, i, all) => all.indexOf(t) === i)
-            .sort(),
-        ).toEqual([...ids].sort());
+        // The index in drawing order; the last id on the sheet is the title block's own.
+        expect(cover.filter((t) => /^[GCSA]-\d{3}$/.test(t)).slice(0, -1)).toEqual(ids);
       });
     });
   }

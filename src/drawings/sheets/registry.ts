@@ -1,12 +1,14 @@
+import { beamPlanSheet } from './beam-plan.js';
 import { calculations } from './calculations.js';
 import type { SheetKind, SheetKindId } from './contract.js';
 import { cover } from './cover.js';
+import { details } from './details.js';
 import { elevations } from './elevations.js';
 import { footingPlan } from './footing-plan.js';
-import { beamPlanSheet, framingPlanSheet } from './frame-plans.js';
+import { framingPlanSheet } from './framing-plan.js';
 import { lotPlan } from './lot-plan.js';
 import { schedules } from './schedules.js';
-import { details, sections } from './sections.js';
+import { sections } from './sections.js';
 
 /** Every sheet kind, in the order of the set. */
 export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {

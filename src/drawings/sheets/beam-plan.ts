@@ -1,0 +1,187 @@
+/** Column and beam plan: what carries. */
+import type { Structure } from '../../structure/model.js';
+import { measure, sectionMark, type TableRow, tag, textBlock } from '../annotate/index.js';
+import type { Primitive } from '../ir/index.js';
+import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
+import { bar, jointTags } from './frame-parts.js';
+import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
+import { houseCorners, housePlan, planExtents, planMargin, slabPlan } from './plan-base.js';
+import { sectionLine } from './section-plane.js';
+
+function posts(structure: Structure): Primitive[] {
+  return structure.members
+    .filter((m) => m.role === 'post')
+    .map((m) => {
+      const w = m.section.width / 2;
+      const { x, y } = m.start;
+      return {
+        kind: 'polyline',
+        layer: 'S-COLS',
+        pen: 'cut',
+        closed: true,
+        mark: m.mark,
+        fill: 'poche',
+        points: [
+          { x: x - w, y: y - w },
+          { x: x + w, y: y - w },
+          { x: x + w, y: y + w },
+          { x: x - w, y: y + w },
+        ],
+      };
+    });
+}
+
+function beamPlan(ctx: SheetContext): SheetBody[] {
+  const { structure, lot } = ctx.input;
+  const { style, area, len } = ctx;
+  const h = style.note;
+  const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
+  const model = planExtents(structure, 30);
+  const scale = scaleFor(ctx, model, main, planMargin(ctx, model), PLAN_SCALES);
+  const items: Primitive[] = [...housePlan(structure, 30), ...slabPlan(structure)];
+  const over: Primitive[] = [];
+  const beams = structure.members.filter((m) => m.role === 'beam' || m.role === 'ledger');
+  items.push(...beams.map((m) => bar(m, 'S-BEAM', 'new')), ...posts(structure));
+  const mid = { x: model.x + model.w / 2, y: model.y + model.h / 2 };
+  for (const m of beams) {
+    const at = { x: m.start.x + 0.38 * (m.end.x - m.start.x), y: m.start.y + 0.38 * (m.end.y - m.start.y) };
+    const runsAlongY = Math.abs(m.end.y - m.start.y) > Math.abs(m.end.x - m.start.x);
+    const off = runsAlongY
+      ? { x: at.x < mid.x ? h * 5 : -h * 5, y: 0 }
+      : { x: 0, y: at.y < mid.y ? h * 3.5 : -h * 3.5 };
+    over.push(tag({ kind: 'beam', text: m.mark, at, off, layer: 'S-ANNO-SYMB', style, path: m.path }));
+  }
+  for (const m of structure.members.filter((p) => p.role === 'post')) {
+    over.push(
+      tag({
+        kind: 'post',
+        text: m.mark,
+        at: { x: m.start.x, y: m.start.y },
+        off: { x: m.start.x < mid.x ? -h * 3.4 : h * 3.4, y: h * 2.6 },
+        layer: 'S-ANNO-SYMB',
+        style,
+        path: m.path,
+      }),
+    );
+  }
+  over.push(...jointTags(ctx, ['beam-to-post', 'beam-splice'], { x: h * 4.5, y: h * 4.2 }));
+  over.push(...jointTags(ctx, ['ledger-to-house'], { x: h * 3, y: h * 4.5 }));
+  const posted = structure.members.filter((m) => m.role === 'post');
+  const px = unique(posted.map((m) => m.start.x));
+  const py = unique(posted.map((m) => m.start.y));
+  const bx = unique(beams.flatMap((m) => [m.start.x, m.end.x]));
+  // A ledger lies against the wall line the string starts from: its own center is no dimension to lay out by.
+  const by = unique(beams.filter((m) => m.role === 'beam').flatMap((m) => [m.start.y, m.end.y]));
+  const slabs = structure.slabs.flatMap((p) => p.outline.map((q) => q.x));
+  const datum = Math.min(...bx, ...slabs);
+  const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
+  const across = dims(ctx, {
+    ...common,
+    side: 'above',
+    datum: model.y + model.h,
+    tiers: [{ stations: unique([...px, ...bx]) }, { stations: [bx[0]!, bx.at(-1)!] }],
+  });
+  const up = dims(ctx, {
+    ...common,
+    side: 'left',
+    datum,
+    tiers: [{ stations: unique([0, ...py, ...by]) }, { stations: [0, Math.max(...by, ...py)] }],
+  });
+  // Along the house: beam and ledger ends from the corners a tape can be hooked on.
+  const corners = houseCorners(structure).map((c) => c.x);
+  const along = dims(ctx, {
+    ...common,
+    side: 'below',
+    datum: model.y,
+    tiers: [{ stations: unique([...corners, ...bx]) }],
+  });
+  over.push(...across.items, ...up.items, ...along.items);
+  const clear = (up.depth + h * 2) / scale.ratio;
+  const cut = sectionLine(
+    structure,
+    datum - clear,
+    model.y,
+    Math.max(...bx, ...slabs) + 24,
+    model.y + model.h + (across.depth + h * 2) / scale.ratio,
+  );
+  over.push(
+    ...sectionMark({
+      ...cut,
+      ends: Math.abs(cut.a.x - cut.b.x) < 1 ? 'b' : 'both',
+      number: '1',
+      sheet: SHEET_IDS.sections,
+      layer: 'A-ANNO-SYMB',
+      style,
+    }),
+  );
+  const view = placeView(ctx, {
+    box: main,
+    model,
+    scale,
+    number: '1',
+    title: 'Column and beam plan',
+    items,
+    over,
+    north: northOnPlan(lot.north),
+  });
+  const rows: TableRow[] = structure.members
+    .filter((m) => m.role === 'beam' || m.role === 'ledger' || m.role === 'post')
+    .map((m) => [
+      { text: m.mark, mark: m.mark, path: m.path },
+      m.section.label,
+      m.role === 'post'
+        ? `bottom ${len(m.start.z)}, top ${len(m.end.z)}`
+        : `top at ${len(m.start.z + m.section.depth / 2)}`,
+      len(m.length),
+    ]);
+  const notes = textBlock(
+    measure(
+      [
+        {
+          kind: 'table',
+          title: structure.members.some((m) => m.role === 'ledger') ? 'Posts, beams and ledger' : 'Posts and beams',
+          columns: [
+            { head: 'Mark' },
+            { head: 'Section', max: 24 * h },
+            { head: 'Level from floor' },
+            { head: 'Cut length', align: 'right', grow: true },
+          ],
+          rows,
+        },
+        {
+          kind: 'para',
+          text: 'Levels are from the finished house floor; below it is negative. Each post has its own length because the ground falls: measure again after the piers are set and cut to the measured length.',
+        },
+        { kind: 'gap' },
+        { kind: 'heading', text: 'Notes' },
+        {
+          kind: 'numbered',
+          items: [
+            'Beams bear on their posts, not on bolts. Splices only where shown, over a post.',
+            'Dimensions are to post centers, to beam ends, and from the face of the existing wall line.',
+            'Joints are numbered in diamonds; the joint schedule gives the allowable load each must have.',
+            'Brace posts both ways until the roof is sheathed. Lifting beams takes a lift or enough hands: weights are in the schedules.',
+          ],
+        },
+      ],
+      side.w,
+      style,
+    ),
+    { x: side.x, y: side.y + side.h },
+  );
+  return [
+    {
+      title: 'Column and beam plan',
+      scaleNote: view.scale.label,
+      viewports: [view.viewport],
+      items: [...view.items, ...notes.items],
+    },
+  ];
+}
+
+export const beamPlanSheet: SheetKind = {
+  title: 'Column and beam plan',
+  discipline: 'S',
+  needed: () => true,
+  draw: beamPlan,
+};
