@@ -123,6 +123,7 @@ export function analyse(project: Project, structure: Structure, loads: Loads): O
       joints: jointForces,
       footings,
       sway: gatherSway(index, supports, framingJoints, cases),
+      restraints: supports.sway.map(({ beam, at, force }) => ({ beam, at, force: toVectors(force) })),
       hand: handChecks(index, loads, members, joints, footings),
       balance,
       size: { freedoms: supports.freedoms, cases },

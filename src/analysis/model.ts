@@ -86,6 +86,16 @@ export interface SwayForce {
   readonly force: readonly Vec3[];
 }
 
+/**
+ * One place where a beam is kept from moving sideways: what the restraint receives there (same sense as the load), per
+ * case, house axes. The system named for each direction must take it; their sum over all places is the sway force.
+ */
+export interface Restraint {
+  readonly beam: string;
+  readonly at: Vec3;
+  readonly force: readonly Vec3[];
+}
+
 export interface Effects {
   /** Names of the load cases, in the order of every per-case array. */
   readonly cases: readonly string[];
@@ -93,6 +103,7 @@ export interface Effects {
   readonly joints: ReadonlyMap<string, JointForces>;
   readonly footings: ReadonlyMap<string, FootingForces>;
   readonly sway: readonly SwayForce[];
+  readonly restraints: readonly Restraint[];
   readonly hand: readonly HandCheck[];
   readonly balance: readonly Balance[];
   /** Freedoms of the support frame and cases solved, for the record. */

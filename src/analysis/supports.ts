@@ -1,5 +1,5 @@
 /** Tier 2 solved: beams and posts case by case, their curves, and what they hand to posts, footings, house and sway. */
-
+import type { Vec3 } from '../base/vec.js';
 import { type BeamLineModel, idealise, type SupportFrame } from './idealise.js';
 import type { StructureIndex } from './index-structure.js';
 import type { MemberEffects } from './model.js';
@@ -25,7 +25,7 @@ export interface Supports {
   /** What each footing receives at its top, house axes, per case. */
   readonly footings: ReadonlyMap<string, Rows>;
   /** What each notional restraint holds, with the beam it belongs to. */
-  readonly sway: readonly { readonly beam: string; readonly force: Rows }[];
+  readonly sway: readonly { readonly beam: string; readonly at: Vec3; readonly force: Rows }[];
   /** Own weight of beams and posts, per case. */
   readonly applied: Rows;
   readonly freedoms: number;
@@ -235,7 +235,12 @@ export function analyseSupports(index: StructureIndex, terms: Terms, framing: Re
 
   for (const beam of support.beams) members.set(beam.member.id, beamEffects(beam, frame, frameCases, results));
   const contacts = new Map(support.beams.map((b) => [b, contactsOf(b, frame, places)]));
-  const sway = support.restrained.map(({ node, beam }) => ({ node, beam, force: makeRows(cases) }));
+  const sway = support.restrained.map(({ node, beam }) => ({
+    node,
+    beam,
+    at: support.model.nodes[node]!,
+    force: makeRows(cases),
+  }));
   terms.cases.forEach((c, i) => {
     const result = results[i]!;
     const r = result.reactions;

@@ -216,6 +216,7 @@ export const contextFor = (g: Given): CheckContext => ({
     joints: new Map(Object.entries(g.joints ?? {}).map(([joint, force]) => [joint, { joint, force }])),
     footings: new Map(Object.entries(g.footings ?? {}).map(([footing, f]) => [footing, { footing, ...f }])),
     sway: [],
+    restraints: [],
     hand: [],
     balance: [],
     size: { freedoms: 0, cases: KINDS.length },
