@@ -5,7 +5,7 @@ import { JOINT_KINDS } from '../../project/schema/words.js';
 import { change, gableProject } from '../../structure/testing.js';
 import type { Finding } from '../contract.js';
 import { notApplicable } from '../finding.js';
-import { swayX, swayY } from '../pending/lateral.js';
+import { swayX, swayY } from '../lateral/sway.js';
 import { bar, contextFor, type Given, joint, NONE, pad, postBar, timber, VALUES, v } from '../testing.js';
 import { jointDemands } from './demands.js';
 import { JOINT_TRAITS } from './kinds.js';

@@ -3,7 +3,7 @@ import type { Recorder } from '../../base/trace.js';
 import type { JointProduct } from '../../project/model.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, type Measured, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
-import { swayX, swayY } from '../pending/lateral.js';
+import { swayX, swayY } from '../lateral/sway.js';
 import { memberOf } from './bearing.js';
 import { type Demand, demandText, type JointDemand, jointDemands, TRACE } from './demands.js';
 import { JOINT_TRAITS } from './kinds.js';

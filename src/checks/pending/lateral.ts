@@ -1,35 +1,6 @@
 /** What keeps the cover from swaying, and what it hands to the house. */
-import type { LateralSystem } from '../../project/model.js';
-import type { Check } from '../contract.js';
-import { failed, notEvaluated } from '../finding.js';
+import { notEvaluated } from '../finding.js';
 import { pendingCheck, roofSubjects } from './pending.js';
-
-const SYSTEM: Readonly<Record<LateralSystem, string>> = {
-  house: 'the house',
-  'knee-braces': 'knee braces',
-  'fixed-posts': 'posts fixed at their feet',
-  none: 'nothing',
-  unknown: 'something not chosen yet',
-};
-
-const SWAY_CLAUSE = 'ASCE 7-16 1.4.3';
-
-const sway = (axis: 'x' | 'y', along: string): Check =>
-  pendingCheck({
-    id: `sway-${axis}`,
-    title: `Sway ${along}`,
-    clause: SWAY_CLAUSE,
-    reason: (ctx) =>
-      `Side load ${along} is to be held by ${SYSTEM[ctx.project.cover.lateral[axis]]}; that path is not worked out yet.`,
-    needs: 'the roof diaphragm, the resisting system, its joints and its footings',
-    wrong: (ctx) =>
-      ctx.project.cover.lateral[axis] === 'none'
-        ? failed(SWAY_CLAUSE, `Nothing resists side load ${along}: name the house, knee braces or fixed posts.`)
-        : undefined,
-  });
-
-export const swayX = sway('x', 'along the house wall');
-export const swayY = sway('y', 'square to the house wall');
 
 export const diaphragm = pendingCheck({
   id: 'diaphragm',
