@@ -34,6 +34,9 @@ export { type CalculationBlock, calculationBlocks } from './report/calculations.
 export { type CheckJson, checkJson, countByStatus, nearestToLimit } from './report/check-json.js';
 export type { Derived } from './report/derived.js';
 export { explain } from './report/explain.js';
+export { pathOf } from './report/path/chain.js';
+export type * from './report/path/model.js';
+export { pathText } from './report/path/text.js';
 export { type Schedules, schedules } from './report/schedules.js';
 export { type Why, type WhyForce, why, whyText } from './report/why.js';
 export type { Verdict } from './review/model.js';

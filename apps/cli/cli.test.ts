@@ -209,6 +209,28 @@ describe('why', () => {
   });
 });
 
+describe('path', () => {
+  it('prints the chain through a beam to the soil, three ways at every link', async () => {
+    const r = await run('path', GABLE, 'B1');
+    expect(r.code).toBe(1);
+    const order = ['roof surface', 'truss', '> B1 beam', 'P1 post', 'F1 footing', '\n  soil'].map((t) => r.out.indexOf(t));
+    expect(order.every((i) => i > 0)).toBe(true);
+    expect([...order].sort((a, b) => a - b)).toEqual(order);
+    const links = r.out.split('\n').filter((l) => l.includes('↓'));
+    for (const way of ['down', 'up', 'sideways']) {
+      expect(r.out.split('\n').filter((l) => l.startsWith(`        ${way} `))).toHaveLength(links.length);
+    }
+    expect(r.out).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it('prints the same as JSON, and refuses an unknown mark', async () => {
+    const json = JSON.parse((await run('path', GABLE, 'J3', '--json')).out);
+    expect(json.ends).toEqual(['soil']);
+    expect(nulls(json)).toEqual([]);
+    expect((await run('path', GABLE, 'Z9')).code).toBe(2);
+  });
+});
+
 describe('a write that fails', () => {
   /** Each makes a folder in which the write must fail, and names the arguments. Root may write anywhere, so modes are no obstacle. */
   const obstacles: readonly [string, (dir: string) => string[]][] = [

@@ -6,6 +6,7 @@ import { Command, CommanderError } from 'commander';
 import { check } from './commands/check.js';
 import { draw } from './commands/draw.js';
 import { create } from './commands/new.js';
+import { pathCommand } from './commands/path.js';
 import { start } from './commands/start.js';
 import { whyCommand } from './commands/why.js';
 import { UserFault } from './files.js';
@@ -35,6 +36,7 @@ Examples:
   eavewright check patio.json                    every check; exit 0 only when the set can be issued
   eavewright draw patio.json -o out              out/set.pdf and one SVG a sheet in out/sheets
   eavewright why patio.json B1                   the numbers behind beam B1, step by step
+  eavewright path patio.json B1                  the chain from the roof through B1 to the soil
 
 Exit codes: 0 issuable, 1 not issuable, 2 bad input, 3 our own fault.
 This program helps prepare a submittal; it certifies nothing. The authority having jurisdiction decides.`,
@@ -82,6 +84,15 @@ This program helps prepare a submittal; it certifies nothing. The authority havi
     .option('--json', 'print the trace as JSON')
     .addHelpText('after', '\nExample:\n  eavewright why patio.json B1')
     .action((file: string, mark: string, o: { json?: boolean }) => run(whyCommand)(file, mark, o));
+
+  program
+    .command('path')
+    .description('show the chain from roof to soil through a part, with demand over capacity down, up and sideways')
+    .argument('<file>', 'project file, or - for standard input')
+    .argument('<mark>', 'mark as drawn, e.g. B1, P2, F1, J3, RF1')
+    .option('--json', 'print the chain as JSON')
+    .addHelpText('after', '\nExample:\n  eavewright path patio.json B1')
+    .action((file: string, mark: string, o: { json?: boolean }) => run(pathCommand)(file, mark, o));
 
   program
     .command('start')

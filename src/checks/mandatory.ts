@@ -10,6 +10,7 @@ const EVERY: readonly string[] = [
   'load-range',
   'frame-solved',
   'load-balance',
+  'load-path',
   'seismic',
   'lot-closure',
   'lot-coverage',

@@ -19,6 +19,7 @@ import { combinedCheck } from './members/combined.js';
 import { deflectionCheck } from './members/deflection.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
+import { loadPathClosed } from './path/load-path.js';
 import { diaphragm, houseConnection, seismic, trussPapers } from './pending/lateral.js';
 import { snowPartial } from './pending/snow-partial.js';
 import { windAttached } from './pending/wind.js';
@@ -38,6 +39,7 @@ export const CHECKS: readonly Check[] = [
   loadRange,
   frameSolved,
   loadBalance,
+  loadPathClosed,
 
   lotClosure,
   lotCoverage,

@@ -4,6 +4,7 @@ import type { CheckResult } from '../../checks/contract.js';
 import type { LoadBasis } from '../../loads/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { diagramBlocks } from './diagrams.js';
 import { flowSheets } from './parts.js';
 
 const value = (v: number): string => {
@@ -149,6 +150,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       ],
       rows: hand,
     },
+    ...diagramBlocks(ctx),
     ...governing(results).flatMap((r) => stepsOf(ctx, r)),
   ];
   return flowSheets(ctx, { title: 'Calculations', blocks, columns: area.w > 24 ? 3 : 2, layer: 'G-ANNO-NOTE' });

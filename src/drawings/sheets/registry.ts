@@ -6,6 +6,7 @@ import { details } from './details.js';
 import { elevations } from './elevations.js';
 import { footingPlan } from './footing-plan.js';
 import { framingPlanSheet } from './framing-plan.js';
+import { loadPathSheet } from './load-path.js';
 import { lotPlan } from './lot-plan.js';
 import { schedules } from './schedules.js';
 import { sections } from './sections.js';
@@ -17,6 +18,7 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   'footing-plan': footingPlan,
   'beam-plan': beamPlanSheet,
   'framing-plan': framingPlanSheet,
+  'load-path': loadPathSheet,
   details,
   schedules,
   calculations,
