@@ -40,6 +40,8 @@ const EVERY: readonly string[] = [
   'footing-flexure',
   'footing-shear',
   'post-foot',
+  'durability',
+  'engineer-triggers',
   'wind-components',
   'sheathing-span',
   'sheathing-nails',

@@ -7,6 +7,7 @@ import { sheathingNails } from './cladding/sheathing-nails.js';
 import { sheathingSpan } from './cladding/sheathing-span.js';
 import { windComponents } from './cladding/wind-components.js';
 import type { Check } from './contract.js';
+import { durability } from './durability/durability.js';
 import { footingFlexure, footingShear } from './footings/plain-concrete.js';
 import { footingSize, frostDepth, postFoot } from './footings/sizes.js';
 import { soilBearing } from './footings/soil-bearing.js';
@@ -27,6 +28,7 @@ import { coveringSlope } from './roof/covering-slope.js';
 import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
 import { snowDrift, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
+import { engineerTriggers } from './triggers/engineer.js';
 import { easement } from './zoning/easement.js';
 import { fireSeparation } from './zoning/fire-separation.js';
 import { heightLimit } from './zoning/height-limit.js';
@@ -86,6 +88,9 @@ export const CHECKS: readonly Check[] = [
   footingFlexure,
   footingShear,
   postFoot,
+
+  durability,
+  engineerTriggers,
 
   jointProducts,
   trussPapers,

@@ -56,6 +56,19 @@ function criteria(ctx: SheetContext): TableRow[] {
   return [...own, ...extra];
 }
 
+/** Conditions of this project under which a licensed professional is needed or an office may ask for one. */
+function professional(ctx: SheetContext): Block[] {
+  const items = ctx.input.results
+    .filter((r) => r.check === 'engineer-triggers' && r.subject !== 'cover')
+    .map((r) => `${r.note} (${r.clause})`);
+  return items.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: 'Licensed professional' },
+        { kind: 'bullets', items },
+      ];
+}
+
 function draw(ctx: SheetContext): SheetBody[] {
   const { project, verdict, lot, structure } = ctx.input;
   const { style, area } = ctx;
@@ -147,6 +160,7 @@ function draw(ctx: SheetContext): SheetBody[] {
           ]
         : ['None.'],
     },
+    ...professional(ctx),
     { kind: 'heading', text: 'Approvals' },
     {
       kind: 'table',

@@ -6,6 +6,7 @@ import type { JointProduct, UnitChoice } from '../../project/model.js';
 import type { JointKind, Member, Structure } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { durabilityBlocks } from './durability.js';
 import { flowSheets } from './parts.js';
 
 const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
@@ -280,6 +281,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       text: 'Largest force on any one joint of the mark, allowable-stress level, without sway: the side-load system adds to these and is listed on the cover until worked out. Choose connectors whose published allowable loads, for this wood and load duration, are at least these; all directions act together.',
     },
     { kind: 'gap' },
+    ...durabilityBlocks(ctx),
     {
       kind: 'table',
       title: 'Finishes along the roof edge',

@@ -1,0 +1,117 @@
+/**
+ * How wet each piece of wood gets where it stands, what that asks of it, and what it has. Decay rules as read in IRC 2012
+ * R317.1.4 (county record scan) and unchanged in 2018; treatment classes are the use categories of AWPA U1.
+ */
+import type { Treatment } from '../../project/model.js';
+import type { Member, SlabPlaced, Structure } from '../../structure/model.js';
+import type { CheckContext } from '../contract.js';
+
+export type Exposure = 'under-roof' | 'weather' | 'near-ground' | 'ground';
+
+export interface DurabilityRow {
+  readonly mark: string;
+  readonly path: string;
+  readonly exposure: Exposure;
+  /** Why it is that exposed: `1 in over the slab`. */
+  readonly why: string;
+  readonly needs: Treatment;
+  readonly has: Treatment;
+  /** Treatment as an office reads it: `UC4A ground contact`. */
+  readonly category: string;
+  readonly cutEnds: string;
+  readonly metal: string;
+}
+
+interface Trait {
+  readonly words: string;
+  readonly needs: Treatment;
+  /** Use category of AWPA U1 (recalled; UC3B and UC4A as read in a trade article on treated wood in ground contact). */
+  readonly category: string;
+}
+
+export const EXPOSURES: Readonly<Record<Exposure, Trait>> = {
+  'under-roof': { words: 'outdoors, kept dry by the roof', needs: 'none', category: 'UC2 where treated' },
+  weather: { words: 'rain reaches it', needs: 'above-ground', category: 'UC3B above ground, exposed' },
+  'near-ground': { words: 'close over the ground', needs: 'ground-contact', category: 'UC4A ground contact' },
+  ground: { words: 'in the ground or in concrete in it', needs: 'ground-contact', category: 'UC4B heavy duty' },
+};
+
+export const RANK: Readonly<Record<Treatment, number>> = { none: 0, 'above-ground': 1, 'ground-contact': 2 };
+
+/** Least height of a post's end over a concrete floor and over earth, inches (IRC R317.1.4 exception 1). */
+export const OVER_CONCRETE = 1;
+export const OVER_EARTH = 6;
+
+function slabAt(structure: Structure, x: number, y: number): SlabPlaced | undefined {
+  const inside = (s: SlabPlaced): boolean => {
+    let odd = false;
+    const n = s.outline.length;
+    for (let i = 0, j = n - 1; i < n; j = i++) {
+      const a = s.outline[i]!;
+      const b = s.outline[j]!;
+      if (a.y > y !== b.y > y && x < ((b.x - a.x) * (y - a.y)) / (b.y - a.y) + a.x) odd = !odd;
+    }
+    return odd;
+  };
+  return structure.slabs.find((s) => s.state !== 'removed' && inside(s));
+}
+
+function postExposure(structure: Structure, m: Member): { exposure: Exposure; why: string } {
+  const { x, y, z } = m.start;
+  const slab = slabAt(structure, x, y);
+  const floor = slab ? slab.top : structure.grade;
+  const gap = z - (floor.z0 + floor.gx * x + floor.gy * y);
+  const over = slab ? 'the slab' : 'the ground';
+  if (gap <= 0) return { exposure: 'ground', why: `its end stands below ${over}` };
+  const least = slab ? OVER_CONCRETE : OVER_EARTH;
+  const why = `its end stands ${gap.toFixed(gap < 3 ? 2 : 0)} in over ${over}; ${least} in is the least`;
+  return { exposure: gap >= least - 1e-6 ? 'weather' : 'near-ground', why };
+}
+
+/** Whether a roof's sheathing covers both ends of a member in plan. */
+function covered(structure: Structure, m: Member): boolean {
+  const under = (x: number, y: number): boolean =>
+    structure.roofs.some(
+      (r) => x >= r.min.x - 1e-6 && x <= r.max.x + 1e-6 && y >= r.min.y - 1e-6 && y <= r.max.y + 1e-6,
+    );
+  return under(m.start.x, m.start.y) && under(m.end.x, m.end.y);
+}
+
+function exposureOf(structure: Structure, m: Member): { exposure: Exposure; why: string } {
+  if (m.role === 'post') return postExposure(structure, m);
+  if (m.section.wet) return { exposure: 'weather', why: 'wet in service as entered' };
+  if (!covered(structure, m)) return { exposure: 'weather', why: 'it runs out past the roof' };
+  return { exposure: 'under-roof', why: 'the roof covers all of it' };
+}
+
+const METAL: Readonly<Record<Treatment, string>> = {
+  none: 'zinc coated for outdoors',
+  'above-ground': 'hot-dip galvanized ASTM A153, connectors ASTM A653 G185, or stainless',
+  'ground-contact': 'hot-dip galvanized ASTM A153, connectors ASTM A653 G185, or stainless',
+};
+
+/** One row a mark, the worst exposed piece of it. Trim is left to the paint note. */
+export function durabilityRows({ structure }: Pick<CheckContext, 'structure'>): readonly DurabilityRow[] {
+  const worst = new Map<string, { row: DurabilityRow; need: number }>();
+  for (const m of structure.members) {
+    if (m.role === 'fascia' || m.role === 'gutter' || m.state !== 'new') continue;
+    const { exposure, why } = exposureOf(structure, m);
+    const trait = EXPOSURES[exposure];
+    const has = m.section.treatment;
+    const row: DurabilityRow = {
+      mark: m.mark,
+      path: m.section.path,
+      exposure,
+      why,
+      needs: trait.needs,
+      has,
+      category: trait.category,
+      cutEnds: has === 'none' ? 'prime or seal' : 'brush with copper naphthenate (AWPA M4)',
+      metal: METAL[has],
+    };
+    const need = RANK[trait.needs];
+    const known = worst.get(m.mark);
+    if (!known || need > known.need) worst.set(m.mark, { row, need });
+  }
+  return [...worst.values()].map((w) => w.row);
+}
