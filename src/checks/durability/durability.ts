@@ -1,7 +1,7 @@
 /** Wood where it gets wet is treated for it. IRC 2018 R317.1. */
 import type { Check } from '../contract.js';
 import { measured, notEvaluated } from '../finding.js';
-import { durabilityRows, EXPOSURES, RANK } from './rows.js';
+import { durabilityByMark, durabilityRows, EXPOSURES, RANK } from './rows.js';
 
 const CLAUSE = 'IRC 2018 R317.1';
 
@@ -10,7 +10,7 @@ export const durability: Check = {
   title: 'Wood protected against decay',
   subjects: (ctx) => durabilityRows(ctx).map((r) => ({ id: r.mark, path: r.path })),
   run(subject, ctx, rec) {
-    const row = durabilityRows(ctx).find((r) => r.mark === subject.id);
+    const row = durabilityByMark(ctx).get(subject.id);
     if (!row) return notEvaluated(CLAUSE, 'this part was not placed');
     const { words } = EXPOSURES[row.exposure];
     rec?.step({

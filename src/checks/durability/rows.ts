@@ -56,6 +56,15 @@ function slabAt(structure: Structure, x: number, y: number): SlabPlaced | undefi
   return structure.slabs.find((s) => s.state !== 'removed' && inside(s));
 }
 
+/** Whether a roof's sheathing covers both ends of a member in plan. */
+function covered(structure: Structure, m: Member): boolean {
+  const under = (x: number, y: number): boolean =>
+    structure.roofs.some(
+      (r) => x >= r.min.x - 1e-6 && x <= r.max.x + 1e-6 && y >= r.min.y - 1e-6 && y <= r.max.y + 1e-6,
+    );
+  return under(m.start.x, m.start.y) && under(m.end.x, m.end.y);
+}
+
 function postExposure(structure: Structure, m: Member): { exposure: Exposure; why: string } {
   const { x, y, z } = m.start;
   const slab = slabAt(structure, x, y);
@@ -65,16 +74,8 @@ function postExposure(structure: Structure, m: Member): { exposure: Exposure; wh
   if (gap <= 0) return { exposure: 'ground', why: `its end stands below ${over}` };
   const least = slab ? OVER_CONCRETE : OVER_EARTH;
   const why = `its end stands ${gap.toFixed(gap < 3 ? 2 : 0)} in over ${over}; ${least} in is the least`;
-  return { exposure: gap >= least - 1e-6 ? 'weather' : 'near-ground', why };
-}
-
-/** Whether a roof's sheathing covers both ends of a member in plan. */
-function covered(structure: Structure, m: Member): boolean {
-  const under = (x: number, y: number): boolean =>
-    structure.roofs.some(
-      (r) => x >= r.min.x - 1e-6 && x <= r.max.x + 1e-6 && y >= r.min.y - 1e-6 && y <= r.max.y + 1e-6,
-    );
-  return under(m.start.x, m.start.y) && under(m.end.x, m.end.y);
+  if (gap < least - 1e-6) return { exposure: 'near-ground', why };
+  return { exposure: covered(structure, m) ? 'under-roof' : 'weather', why };
 }
 
 function exposureOf(structure: Structure, m: Member): { exposure: Exposure; why: string } {
@@ -90,8 +91,23 @@ const METAL: Readonly<Record<Treatment, string>> = {
   'ground-contact': 'hot-dip galvanized ASTM A153, connectors ASTM A653 G185, or stainless',
 };
 
-/** One row a mark, the worst exposed piece of it. Trim is left to the paint note. */
-export function durabilityRows({ structure }: Pick<CheckContext, 'structure'>): readonly DurabilityRow[] {
+const known = new WeakMap<Structure, ReadonlyMap<string, DurabilityRow>>();
+
+/** One row a mark, the worst exposed piece of it; worked out once a structure. Trim is left to the paint note. */
+export function durabilityByMark({ structure }: Pick<CheckContext, 'structure'>): ReadonlyMap<string, DurabilityRow> {
+  let rows = known.get(structure);
+  if (!rows) {
+    rows = workOut(structure);
+    known.set(structure, rows);
+  }
+  return rows;
+}
+
+export const durabilityRows = (ctx: Pick<CheckContext, 'structure'>): readonly DurabilityRow[] => [
+  ...durabilityByMark(ctx).values(),
+];
+
+function workOut(structure: Structure): ReadonlyMap<string, DurabilityRow> {
   const worst = new Map<string, { row: DurabilityRow; need: number }>();
   for (const m of structure.members) {
     if (m.role === 'fascia' || m.role === 'gutter' || m.state !== 'new') continue;
@@ -110,8 +126,8 @@ export function durabilityRows({ structure }: Pick<CheckContext, 'structure'>): 
       metal: METAL[has],
     };
     const need = RANK[trait.needs];
-    const known = worst.get(m.mark);
-    if (!known || need > known.need) worst.set(m.mark, { row, need });
+    const before = worst.get(m.mark);
+    if (!before || need > before.need) worst.set(m.mark, { row, need });
   }
-  return [...worst.values()].map((w) => w.row);
+  return new Map([...worst].map(([mark, w]) => [mark, w.row]));
 }

@@ -55,10 +55,22 @@ function contacts(structure: Structure, joint: Joint): readonly Contact[] {
   });
 }
 
-const splices = (structure: Structure, member: string): readonly number[] =>
-  structure.joints.flatMap((j) =>
-    j.kind === 'beam-splice' ? j.ties.filter((t) => t.part === member).map((t) => t.along) : [],
-  );
+const spliced = new WeakMap<Structure, ReadonlyMap<string, readonly number[]>>();
+
+/** Places along a member where it is spliced; looked up once a structure. */
+function splices(structure: Structure, member: string): readonly number[] {
+  let index = spliced.get(structure);
+  if (!index) {
+    const found = new Map<string, number[]>();
+    for (const j of structure.joints) {
+      if (j.kind !== 'beam-splice') continue;
+      for (const t of j.ties) found.set(t.part, [...(found.get(t.part) ?? []), t.along]);
+    }
+    index = found;
+    spliced.set(structure, index);
+  }
+  return index.get(member) ?? [];
+}
 
 /** Whether the joint presses wood on wood, which `joint-bearing` checks. A post on its base does not. */
 export const bearsOnWood = (structure: Structure, joint: Joint): boolean => contacts(structure, joint).length > 0;
