@@ -61,7 +61,7 @@ export const looseGable: Project = {
       },
       strut: {
         kind: 'solid',
-        size: '4x8',
+        size: '6x8',
         species: 'Douglas Fir-Larch',
         grade: 'No. 1',
         treatment: 'none',

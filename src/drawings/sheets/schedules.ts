@@ -57,6 +57,16 @@ function productText(p: JointProduct | undefined, u: UnitChoice): string {
   return `(${p.count}) ${p.product}: ${rated.join(', ')} each, CD ${p.duration}, G ${p.G} or more; ${p.source}`;
 }
 
+/** Whether the side load is in the joint forces: where posts hold it both ways it is. */
+function sideText({ input: { project, effects } }: SheetContext): string {
+  const { x, y } = project.cover.lateral;
+  const byPosts = [x, y].filter((s) => s === 'knee-braces' || s === 'fixed-posts').length;
+  if (byPosts === 2 && effects.failure === undefined) return 'side load included.';
+  return byPosts > 0
+    ? 'side load included only in the direction the posts hold: what is held otherwise adds to these and is listed on the cover until worked out.'
+    : 'without sway: the side-load system adds to these and is listed on the cover until worked out.';
+}
+
 function draw(ctx: SheetContext): SheetBody[] {
   const { structure, project, results } = ctx.input;
   const { area, style, len } = ctx;
@@ -108,6 +118,16 @@ function draw(ctx: SheetContext): SheetBody[] {
     wood(m),
     len(m.length),
     formatForce(Math.ceil(m.section.weight * m.length), u, 0),
+    worst(m),
+  ]);
+  const bracing: TableRow[] = first(of('strut', 'brace')).map((m) => [
+    cell(m),
+    m.role === 'strut' ? 'cross member' : 'knee brace',
+    m.section.label,
+    wood(m),
+    String(structure.members.filter((o) => o.mark === m.mark).length),
+    len(m.length),
+    m.cuts.join('; '),
     worst(m),
   ]);
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
@@ -221,6 +241,26 @@ function draw(ctx: SheetContext): SheetBody[] {
       ],
       rows: beams,
     },
+    ...(bracing.length
+      ? [
+          { kind: 'gap' as const },
+          {
+            kind: 'table' as const,
+            title: 'Knee brace and cross member schedule',
+            columns: [
+              { head: 'Mark' },
+              { head: 'What' },
+              { head: 'Section' },
+              { head: 'Condition' },
+              { head: 'Count', align: 'right' as const },
+              { head: 'Cut length', align: 'right' as const },
+              { head: 'Cuts' },
+              { head: 'Nearest limit', grow: true },
+            ],
+            rows: bracing,
+          },
+        ]
+      : []),
     { kind: 'gap' },
     ...(rafters.length
       ? [
@@ -280,7 +320,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     },
     {
       kind: 'para',
-      text: 'Largest force on any one joint of the mark, allowable-stress level, without sway: the side-load system adds to these and is listed on the cover until worked out. Choose connectors whose published allowable loads, for this wood and load duration, are at least these; all directions act together.',
+      text: `Largest force on any one joint of the mark, allowable-stress level, ${sideText(ctx)} Choose connectors whose published allowable loads, for this wood and load duration, are at least these; all directions act together.`,
     },
     { kind: 'gap' },
     {

@@ -81,7 +81,7 @@ function placeKnee(d: Draft, corner: Corner, knee: KneeSpec, path: string): void
   if (below < LEAST_BELOW) {
     const most = inches(Math.max(0, at.z - post.start.z - LEAST_BELOW));
     d.refuse(
-      'brace-too-low',
+      'brace-at-foot',
       `${path}/rise`,
       'The brace meets the post at its foot.',
       post.mark,
