@@ -3,6 +3,7 @@
  * beams and to struts across, so braced both ways. `change` as in testing.ts.
  */
 import type { BeamLine, Project } from '../project/model.js';
+import type { Member, Structure } from './model.js';
 import { gableProject, given } from './testing.js';
 
 const FT = 12;
@@ -84,3 +85,35 @@ export const bracedGable: Project = {
     ],
   },
 };
+
+/** Posts held at their feet by bases with a published moment, nothing else. */
+export const fixedGable: Project = {
+  ...looseGable,
+  cover: {
+    ...looseGable.cover,
+    lateral: { x: 'fixed-posts', y: 'fixed-posts' },
+    beams: looseGable.cover.beams.map((b) => ({ ...b, posts: b.posts.map((p) => ({ ...p, base: 'fixed' })) })),
+  },
+};
+
+/**
+ * The placed structure with every post run on into the ground by `depth` inches and held as an embedded post is, until a
+ * footing kind places it so.
+ */
+export function sunk(structure: Structure, depth: number): Structure {
+  const surface = (m: Member): number =>
+    structure.footings.find((f) => Math.hypot(f.at.x - m.start.x, f.at.y - m.start.y) < 1)!.surface;
+  return {
+    ...structure,
+    members: structure.members.map((m) =>
+      m.role !== 'post'
+        ? m
+        : {
+            ...m,
+            start: { ...m.start, z: surface(m) - depth },
+            length: m.end.z - surface(m) + depth,
+            foot: { kind: 'embedded', at: surface(m) - depth / 3 },
+          },
+    ),
+  };
+}
