@@ -7,6 +7,7 @@ import type { Loads } from '../loads/model.js';
 import type { Project } from '../project/model.js';
 import type { Structure } from '../structure/model.js';
 import { balanceIssues, balanceOf } from './balance.js';
+import { holdOf } from './bracing.js';
 import { footingForces } from './footings.js';
 import { analyseFraming } from './framing.js';
 import { handChecks } from './hand.js';
@@ -98,14 +99,14 @@ export function analyse(project: Project, structure: Structure, loads: Loads): O
   const ledgers = analyseLedgers(index, terms, joints);
 
   // 2. Beams on posts.
-  const supports = analyseSupports(index, terms, joints);
+  const supports = analyseSupports(index, terms, joints, holdOf(project.cover.lateral));
   failures.push(...ledgers.failures, ...supports.failures);
   const framingJoints = new Map(joints);
   for (const [id, rows] of ledgers.joints) joints.set(id, rows);
   for (const [id, rows] of supports.joints) joints.set(id, rows);
 
   // 3. Footings.
-  const footings = footingForces(index, supports.footings);
+  const footings = footingForces(index, supports.footings, supports.feet);
 
   const applied = makeRows(cases);
   for (const part of [framing.applied, side, ledgers.applied, supports.applied]) addRows(applied, part);
@@ -115,6 +116,8 @@ export function analyse(project: Project, structure: Structure, loads: Loads): O
   const members = new Map([...framing.members, ...supports.members]);
   const jointForces = new Map<string, JointForces>();
   for (const [id, rows] of joints) jointForces.set(id, { joint: id, force: toVectors(rows) });
+  for (const f of supports.feet)
+    jointForces.set(f.joint, { ...jointForces.get(f.joint)!, moment: toVectors(f.moment) });
   const issues: readonly Issue[] = failures.length > 0 ? [] : balanceIssues(balance);
   return {
     value: {
@@ -124,6 +127,7 @@ export function analyse(project: Project, structure: Structure, loads: Loads): O
       footings,
       sway: gatherSway(index, supports, framingJoints, cases),
       restraints: supports.sway.map(({ beam, at, force }) => ({ beam, at, force: toVectors(force) })),
+      drift: supports.drift,
       hand: handChecks(index, loads, members, joints, footings),
       balance,
       size: { freedoms: supports.freedoms, cases },

@@ -3,15 +3,27 @@ import type { StructureIndex } from './index-structure.js';
 import type { FootingForces } from './model.js';
 import type { Rows } from './rows.js';
 
-/** Horizontal force at the top of the concrete turns about the underside with the footing's whole height as its arm. */
+/** A held foot: the moment it passes at its level. */
+export interface HeldFoot {
+  readonly footing: string;
+  readonly level: number;
+  readonly moment: Rows;
+}
+
+/**
+ * Horizontal force turns about the underside: from the top of the concrete with the footing's whole height as its arm, from
+ * a held foot from the level it is held at, whose own moment adds.
+ */
 export function footingForces(
   index: StructureIndex,
   received: ReadonlyMap<string, Rows>,
+  feet: readonly HeldFoot[],
 ): ReadonlyMap<string, FootingForces> {
   const out = new Map<string, FootingForces>();
   for (const [id, rows] of received) {
     const footing = index.footings.get(id)!;
-    const arm = footing.top - footing.bottom;
+    const held = feet.find((f) => f.footing === id);
+    const arm = (held?.level ?? footing.top) - footing.bottom;
     const cases = rows.length / 3;
     const force = [];
     const moment = [];
@@ -19,7 +31,12 @@ export function footingForces(
       const x = rows[3 * c]!;
       const y = rows[3 * c + 1]!;
       force.push({ x, y, z: 0 - rows[3 * c + 2]! });
-      moment.push({ x: 0 - arm * y, y: arm * x, z: 0 });
+      const own = held?.moment;
+      moment.push({
+        x: 0 - arm * y + (own?.[3 * c] ?? 0),
+        y: arm * x + (own?.[3 * c + 1] ?? 0),
+        z: own?.[3 * c + 2] ?? 0,
+      });
     }
     out.set(id, { footing: id, force, moment });
   }

@@ -94,6 +94,9 @@ export function handChecks(
   footings: ReadonlyMap<string, FootingForces>,
 ): readonly HandCheck[] {
   const out: HandCheck[] = [];
+  const braced = new Set(
+    index.structure.joints.flatMap((j) => (j.kind === 'brace-to-beam' ? j.ties.map((t) => t.part) : [])),
+  );
   for (const beam of index.structure.members) {
     const effects = members.get(beam.id);
     if (beam.role !== 'beam' || !effects) continue;
@@ -102,7 +105,11 @@ export function handChecks(
     if (held.length === 0) continue;
     const at = held.map((b) => b.upperAlong);
     const widths = at.length === 2 ? twoBearingWidths(at[0]!, at[1]!, length) : tributaryWidths(at, length);
-    const reasons = held.map((_, i) => continuity(held, i - 1, i + 1));
+    const over = (i: number, j: number): string =>
+      [continuity(held, i, j), braced.has(beam.id) ? 'knee braces carry part of it' : '']
+        .filter((s) => s !== '')
+        .join('; ');
+    const reasons = held.map((_, i) => over(i - 1, i + 1));
     loads.cases.forEach((c, k) => {
       if (c.kind === 'W' || c.unevenAlong) return;
       let down = c.selfWeight ? beam.section.weight * length : 0;
@@ -138,9 +145,7 @@ export function handChecks(
       effects.spans.forEach((span, s) => {
         const isSpan = span.kind === 'span';
         const statics = isSpan && exact !== undefined ? exact : (w * span.length ** 2) / (isSpan ? 8 : 2);
-        const why = isSpan
-          ? continuity(held, s - lead, s - lead + 1)
-          : 'the framing stands nearer the bearing than a spread load';
+        const why = isSpan ? over(s - lead, s - lead + 1) : 'the framing stands nearer the bearing than a spread load';
         const about = `${beam.id} moment, ${span.kind} at ${(span.from / 12).toFixed(2)} ft`;
         out.push(judge(about, c.id, statics, most[s]!, 'lb·in', why));
       });

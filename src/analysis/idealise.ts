@@ -1,28 +1,33 @@
 /**
  * Tier 2: beams on posts as a frame, the one place where structure meets solver.
  *
- * Posts are bars pinned at both ends: a wood joint passes no moment and a standoff base has none. Beams run on over
- * their posts and are pinned at splices and on the house. At each post top a notional restraint holds the beam
- * sideways in x and y (its reactions are the sway forces, reported and not lost) and keeps it from rolling about its
- * own axis. Framing reactions act on the beam's axis; eccentricities are the checks' affair.
+ * Posts are pinned at both ends: a wood joint passes no moment and a standoff base has none; a foot that is held is held
+ * at the level its post names. Beams run on over their posts and are pinned at splices and on the house. At each post
+ * top a notional restraint holds the beam sideways (its reactions are the sway forces, reported and not lost), but not in
+ * a direction that the posts are to hold themselves; and the beam is kept from rolling about its own axis. Framing
+ * reactions act on the beam's axis; eccentricities are the checks' affair.
+ *
+ * Where posts bend (`framed`), posts run in pieces between the feet of braces and the ends of struts, braces and struts are
+ * pinned bars, and beams lie at the level of their underside, where posts and braces meet them: the heights that turn side
+ * load into moment are then those that are built. Beams under one roof are linked (`pairsOf`). A beam that ends on the
+ * house is held there across its length, and along it only where the posts are not to do that.
  */
 import { distance, type Vec3 } from '../base/vec.js';
 import type { Member } from '../structure/model.js';
-import { bendingStiffness } from './framing.js';
+import { bracingOf, type Hold, isFramed, pairsOf } from './bracing.js';
+import {
+  type BarModel,
+  type BeamPiece,
+  Draft,
+  elementOf,
+  type Mark,
+  PIN,
+  type PostModel,
+  SAME,
+} from './frame-draft.js';
+import { bentPost, kneeBar, linkBeams, NodesOnParts, pinnedPost, strutBar } from './frame-posts.js';
 import type { Bearing, StructureIndex } from './index-structure.js';
-import type { EndRelease, FrameElement, FrameModel, Support } from './solver/index.js';
-
-/** Places nearer than this along a beam are one node, inches. */
-const SAME = 1 / 16;
-/** G of wood by the usual ratio E/G = 16 (common practice; used in torsion only, which carries no load here). */
-const E_OVER_G = 16;
-
-export interface BeamPiece {
-  readonly element: number;
-  /** Along the beam, inches. */
-  readonly from: number;
-  readonly to: number;
-}
+import type { FrameModel } from './solver/index.js';
 
 export interface BeamLineModel {
   readonly member: Member;
@@ -39,69 +44,17 @@ export interface BeamLineModel {
   readonly loads: readonly Bearing[];
 }
 
-export interface PostModel {
-  readonly member: Member;
-  readonly element: number;
-  readonly top: number;
-  readonly base: number;
-  readonly length: number;
-  /** Joint to the footing. */
-  readonly foot: Bearing;
-}
-
 export interface SupportFrame {
   readonly model: FrameModel;
   readonly beams: readonly BeamLineModel[];
   readonly posts: readonly PostModel[];
+  readonly bars: readonly BarModel[];
+  /** Posts bend, and beams lie at the level of their underside. */
+  readonly framed: boolean;
   /** Nodes with a notional restraint, and the beam that stands on each. */
   readonly restrained: readonly { readonly node: number; readonly beam: string }[];
   readonly nodeNames: readonly string[];
   readonly failures: readonly string[];
-}
-
-/** Iy of plies side by side: they slip on each other, so each bends for itself sideways. */
-function sidewaysInertia(m: Member): number {
-  const { plies, plyWidth, b, d } = m.section;
-  return plies > 1 ? (plies * d * plyWidth ** 3) / 12 : (d * b ** 3) / 12;
-}
-
-function elementOf(m: Member, start: number, end: number, up: Vec3): FrameElement {
-  const { b, d, values } = m.section;
-  const narrow = Math.min(b, d);
-  return {
-    start,
-    end,
-    up,
-    E: values.E,
-    G: values.E / E_OVER_G,
-    A: b * d,
-    Iz: bendingStiffness(m) / values.E,
-    Iy: sidewaysInertia(m),
-    J: (narrow ** 3 * Math.max(b, d)) / 3,
-  };
-}
-
-const PIN: EndRelease = { my: true, mz: true };
-
-/** Grows the frame's arrays; each beam and post writes its own part. */
-class Draft {
-  readonly nodes: Vec3[] = [];
-  readonly names: string[] = [];
-  readonly elements: FrameElement[] = [];
-  readonly supports: Support[] = [];
-  readonly postTop = new Map<string, number>();
-  /** Beams that meet at each node. */
-  readonly beamsAt = new Map<number, string[]>();
-
-  node(at: Vec3, name: string): number {
-    this.names.push(name);
-    return this.nodes.push(at) - 1;
-  }
-}
-
-interface Mark {
-  along: number;
-  node: number;
 }
 
 function markBeam(
@@ -111,11 +64,13 @@ function markBeam(
   held: readonly Bearing[],
   splices: readonly number[],
   posts: ReadonlySet<string>,
+  extra: readonly number[],
+  drop: number,
 ): Mark[] {
   const at = (along: number): Vec3 => ({
     x: beam.start.x + ((beam.end.x - beam.start.x) * along) / length,
     y: beam.start.y + ((beam.end.y - beam.start.y) * along) / length,
-    z: beam.start.z + ((beam.end.z - beam.start.z) * along) / length,
+    z: beam.start.z + ((beam.end.z - beam.start.z) * along) / length - drop,
   });
   const marks: Mark[] = [];
   const mark = (along: number, shared: string | undefined): void => {
@@ -135,13 +90,26 @@ function markBeam(
   for (const b of held)
     mark(nearEnd(Math.min(Math.max(b.upperAlong, 0), length)), posts.has(b.lower) ? b.lower : undefined);
   for (const s of splices) mark(nearEnd(s), undefined);
+  for (const e of extra) mark(nearEnd(e), undefined);
   mark(0, undefined);
   mark(length, undefined);
   return marks.sort((p, q) => p.along - q.along);
 }
 
-export function idealise(index: StructureIndex): SupportFrame {
+const HELD: Hold = { x: true, y: true };
+
+export function idealise(index: StructureIndex, hold: Hold = HELD): SupportFrame {
   const draft = new Draft();
+  const bracing = bracingOf(index);
+  const framed = isFramed(index, hold, bracing);
+  const pairs = hold.x && hold.y ? [] : pairsOf(index);
+  const extra = (beam: string): readonly number[] => [
+    ...(bracing.marks.get(beam) ?? []),
+    ...pairs.flatMap((p) =>
+      p.a.id === beam ? p.lines.map((l) => l[0]) : p.b.id === beam ? p.lines.map((l) => l[1]) : [],
+    ),
+  ];
+  const beamMarks = new Map<string, readonly Mark[]>();
   const failures: string[] = [];
   const beams: BeamLineModel[] = [];
   const posts: PostModel[] = [];
@@ -164,7 +132,9 @@ export function idealise(index: StructureIndex): SupportFrame {
       continue;
     }
     const splices = spliced(beam.id).filter((s) => s < length - SAME);
-    const marks = markBeam(draft, beam, length, held, splices, postIds);
+    const drop = framed ? beam.section.depth / 2 : 0;
+    const marks = markBeam(draft, beam, length, held, splices, postIds, extra(beam.id), drop);
+    beamMarks.set(beam.id, marks);
     const isSplice = (along: number): boolean => splices.some((s) => Math.abs(s - along) < SAME);
     const pieces: BeamPiece[] = [];
     for (let k = 0; k + 1 < marks.length; k++) {
@@ -189,7 +159,8 @@ export function idealise(index: StructureIndex): SupportFrame {
     });
   }
 
-  const restrained = holdBeams(draft, beams);
+  const restrained = holdBeams(draft, beams, hold);
+  const nodes = new NodesOnParts(draft, beamMarks);
   for (const post of index.structure.members) {
     if (post.role !== 'post') continue;
     const top = draft.postTop.get(post.id);
@@ -198,24 +169,23 @@ export function idealise(index: StructureIndex): SupportFrame {
       failures.push(top === undefined ? `${post.id} carries no beam` : `${post.id} stands on no footing`);
       continue;
     }
-    const t = draft.nodes[top]!;
-    const base = draft.node({ x: t.x, y: t.y, z: post.start.z }, `${post.id} base`);
-    const bar = elementOf(post, base, top, { x: 1, y: 0, z: 0 });
-    draft.elements.push({ ...bar, releases: { end: { ...PIN, torsion: true } } });
-    draft.supports.push({ node: base, dx: 'fixed', dy: 'fixed', dz: 'fixed', rz: 'fixed' });
-    posts.push({
-      member: post,
-      element: draft.elements.length - 1,
-      top,
-      base,
-      length: distance(post.start, post.end),
-      foot,
-    });
+    posts.push(framed ? bentPost(draft, post, top, foot, bracing, nodes) : pinnedPost(draft, post, top, foot));
   }
+  const bars: BarModel[] = [];
+  const keep = (bar: BarModel | string): void => {
+    if (typeof bar === 'string') failures.push(bar);
+    else bars.push(bar);
+  };
+  // Struts first: their braces stand on their nodes.
+  for (const strut of bracing.struts) keep(strutBar(draft, strut, bracing, nodes));
+  for (const knee of bracing.knees) keep(kneeBar(draft, knee, nodes));
+  linkBeams(draft, pairs, beams, nodes);
   return {
     model: { nodes: draft.nodes, elements: draft.elements, supports: draft.supports },
     beams,
     posts,
+    bars,
+    framed,
     restrained,
     nodeNames: draft.names,
     failures,
@@ -223,7 +193,7 @@ export function idealise(index: StructureIndex): SupportFrame {
 }
 
 /** Supports at the beams' bearings, and pins where several beams meet on one post. */
-function holdBeams(draft: Draft, beams: readonly BeamLineModel[]): SupportFrame['restrained'] {
+function holdBeams(draft: Draft, beams: readonly BeamLineModel[], hold: Hold): SupportFrame['restrained'] {
   const restrained: { node: number; beam: string }[] = [];
   const done = new Set<number>();
   for (const { member, held, pieces } of beams) {
@@ -243,6 +213,8 @@ function holdBeams(draft: Draft, beams: readonly BeamLineModel[]): SupportFrame[
       done.add(node);
       if (on === 'post') restrained.push({ node, beam: member.id });
       const house = on === 'house' ? ({ dz: 'fixed' } as const) : {};
+      const dx = hold.x || (on === 'house' && alongX < alongY) ? ({ dx: 'fixed' } as const) : {};
+      const dy = hold.y || (on === 'house' && alongY <= alongX) ? ({ dy: 'fixed' } as const) : {};
       // A beam askew is kept from rolling by springs too weak to matter in bending.
       const weak = 1;
       const roll = shared
@@ -252,7 +224,7 @@ function holdBeams(draft: Draft, beams: readonly BeamLineModel[]): SupportFrame[
           : alongX < SAME
             ? ({ ry: 'fixed' } as const)
             : { rx: weak, ry: weak };
-      draft.supports.push({ node, dx: 'fixed', dy: 'fixed', ...house, ...roll });
+      draft.supports.push({ node, ...dx, ...dy, ...house, ...roll });
     }
   }
   return restrained;

@@ -8,6 +8,7 @@ import type { Vec3 } from '../base/vec.js';
 import type { LoadCase, PlanLoad } from '../loads/model.js';
 import type { BeamLine, CoverRoof, FootingChoice, Project } from '../project/model.js';
 import type { Section, Structure } from '../structure/model.js';
+import { bracingWeight } from './independent-bracing.js';
 
 interface PlanRoof {
   readonly roof: CoverRoof;
@@ -148,9 +149,10 @@ function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: Sect
     if (f.kind === 'rafter') sum += (frames * per(f.section) * across) / Math.cos(roof.pitch);
     else sum += (frames * f.weight * (across - 2 * roof.eave)) / 12;
   }
-  const named = new Set(
+  const named = new Set<string>(
     roofs.flatMap(({ roof }) => (roof.kind === 'gable' ? roof.beams : [roof.low, ...Object.values(roof.high)])),
   );
+  sum += bracingWeight(project, facts, named);
   for (const ledger of project.cover.ledgers)
     if (named.has(ledger.mark)) sum += per(ledger.section) * (ledger.to - ledger.from);
   for (const beam of project.cover.beams) {

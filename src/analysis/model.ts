@@ -39,6 +39,8 @@ export interface Span {
 export interface JointForces {
   readonly joint: string;
   readonly force: readonly Vec3[];
+  /** Moment passed as well (a held foot), about house axes by the right-hand rule, lb·in; absent: none. */
+  readonly moment?: readonly Vec3[];
 }
 
 /**
@@ -96,6 +98,13 @@ export interface Restraint {
   readonly force: readonly Vec3[];
 }
 
+/** Movement of the top of a post, house axes, per case, inches, and the height over which it leans. */
+export interface Drift {
+  readonly post: string;
+  readonly height: number;
+  readonly move: readonly Vec3[];
+}
+
 export interface Effects {
   /** Names of the load cases, in the order of every per-case array. */
   readonly cases: readonly string[];
@@ -104,6 +113,8 @@ export interface Effects {
   readonly footings: ReadonlyMap<string, FootingForces>;
   readonly sway: readonly SwayForce[];
   readonly restraints: readonly Restraint[];
+  /** One for each post where posts hold the side load in some direction; else empty or absent. */
+  readonly drift?: readonly Drift[];
   readonly hand: readonly HandCheck[];
   readonly balance: readonly Balance[];
   /** Freedoms of the support frame and cases solved, for the record. */

@@ -1,8 +1,11 @@
 /** Tier 2 solved: beams and posts case by case, their curves, and what they hand to posts, footings, house and sway. */
-import type { Vec3 } from '../base/vec.js';
+import { distance, type Vec3 } from '../base/vec.js';
+import { barEffects } from './bent-bars.js';
+import type { Hold } from './bracing.js';
+import { capsOf, driftOf, pressBar, pressCap } from './frame-joints.js';
 import { type BeamLineModel, idealise, type SupportFrame } from './idealise.js';
 import type { StructureIndex } from './index-structure.js';
-import type { MemberEffects } from './model.js';
+import type { Drift, MemberEffects } from './model.js';
 import { addTo, makeRows, type Rows, rowsOf } from './rows.js';
 import {
   type CaseResult,
@@ -26,6 +29,14 @@ export interface Supports {
   readonly footings: ReadonlyMap<string, Rows>;
   /** What each notional restraint holds, with the beam it belongs to. */
   readonly sway: readonly { readonly beam: string; readonly at: Vec3; readonly force: Rows }[];
+  /** Moment that a held foot hands to its footing by the post's joint, with the level (z) it is held at. */
+  readonly feet: readonly {
+    readonly footing: string;
+    readonly joint: string;
+    readonly level: number;
+    readonly moment: Rows;
+  }[];
+  readonly drift: readonly Drift[];
   /** Own weight of beams and posts, per case. */
   readonly applied: Rows;
   readonly freedoms: number;
@@ -33,10 +44,29 @@ export interface Supports {
 }
 
 /** Where one framing joint acts: on an element, or right on a node. */
-type Place = { readonly rows: Rows; readonly beam: string } & (
+type Place = { readonly rows: Rows; readonly beam: string; readonly lever?: Lever } & (
   | { readonly node: number }
   | { readonly element: number; readonly at: number }
 );
+
+/** The beam's axis above the level the frame has it at, and its direction on plan: a push along it turns as it should. */
+interface Lever {
+  readonly arm: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+function leverOf(frame: SupportFrame, { member, length }: BeamLineModel): { readonly lever?: Lever } {
+  if (!frame.framed) return {};
+  const dir = (k: 'x' | 'y'): number => (member.end[k] - member.start[k]) / length;
+  return { lever: { arm: member.section.depth / 2, x: dir('x'), y: dir('y') } };
+}
+
+/** Moment about the level axis square to the beam; across the beam the notional hold against rolling takes it. */
+function leverMoment({ arm, x, y }: Lever, fx: number, fy: number): Vec3 {
+  const m = arm * (fx * x + fy * y);
+  return { x: -m * y, y: m * x, z: 0 };
+}
 
 /** Nearer than this to a node a load acts on the node, inches. */
 const ON_NODE = 1e-6;
@@ -44,18 +74,20 @@ const ON_NODE = 1e-6;
 function placesOf(frame: SupportFrame, lengths: Float64Array, framing: ReadonlyMap<string, Rows>): Place[] {
   const places: Place[] = [];
   for (const beam of frame.beams) {
+    const lever = leverOf(frame, beam);
     for (const load of beam.loads) {
       const rows = framing.get(load.joint.id);
       if (!rows) continue;
       const along = Math.min(Math.max(load.lowerAlong, 0), beam.length);
       const piece = beam.pieces.find((p) => along <= p.to) ?? beam.pieces.at(-1)!;
       const { start, end } = frame.model.elements[piece.element]!;
-      if (along - piece.from < ON_NODE) places.push({ rows, beam: beam.member.id, node: start });
-      else if (piece.to - along < ON_NODE) places.push({ rows, beam: beam.member.id, node: end });
+      if (along - piece.from < ON_NODE) places.push({ rows, beam: beam.member.id, node: start, ...lever });
+      else if (piece.to - along < ON_NODE) places.push({ rows, beam: beam.member.id, node: end, ...lever });
       else
         places.push({
           rows,
           beam: beam.member.id,
+          ...lever,
           element: piece.element,
           at: Math.min(along - piece.from, lengths[piece.element]!),
         });
@@ -72,8 +104,9 @@ function frameCase(c: number, places: readonly Place[], weights: readonly Distri
     const y = p.rows[3 * c + 1]!;
     const z = p.rows[3 * c + 2]!;
     if (x === 0 && y === 0 && z === 0) continue;
-    if ('node' in p) nodal.push({ node: p.node, force: { x, y, z } });
-    else points.push({ element: p.element, at: p.at, force: { x, y, z } });
+    const moment = p.lever ? { moment: leverMoment(p.lever, x, y) } : {};
+    if ('node' in p) nodal.push({ node: p.node, force: { x, y, z }, ...moment });
+    else points.push({ element: p.element, at: p.at, force: { x, y, z }, ...moment });
   }
   if (self === 0) return { points, nodal };
   const distributed = weights.map((w) => ({ ...w, startForce: { x: 0, y: 0, z: w.startForce.z * self } }));
@@ -91,8 +124,10 @@ function pieceStations(length: number, loads: readonly number[]): number[] {
   return at.filter((x, i) => i === 0 || x - at[i - 1]! >= hair / 2);
 }
 
+/** `arm`: the axis above the level the frame has the beam at. The force along that level turns about the axis. */
 function beamEffects(
   beam: BeamLineModel,
+  arm: number,
   frame: FactoredFrame,
   cases: readonly FrameCase[],
   results: readonly CaseResult[],
@@ -133,7 +168,7 @@ function beamEffects(
     for (const { piece, x, samples: s } of parts) {
       sampleElement(frame, c, result, piece.element, x, s);
       for (let j = 0; j < x.length; j++, at++) {
-        out.m[i]![at] = s.mz[j]!;
+        out.m[i]![at] = arm === 0 ? s.mz[j]! : s.mz[j]! + arm * s.n[j]!;
         out.v[i]![at] = -s.vy[j]!;
         out.n[i]![at] = s.n[j]!;
         out.mWeak[i]![at] = s.my[j]!;
@@ -197,15 +232,30 @@ function pressOn(contact: Contact, frame: FactoredFrame, result: CaseResult, c: 
   for (const rows of contact.loads) addTo(out, c, 0, 0, rows[3 * c + 2]!);
 }
 
-export function analyseSupports(index: StructureIndex, terms: Terms, framing: ReadonlyMap<string, Rows>): Supports {
+export function analyseSupports(
+  index: StructureIndex,
+  terms: Terms,
+  framing: ReadonlyMap<string, Rows>,
+  hold: Hold,
+): Supports {
   const cases = terms.cases.length;
   const applied = makeRows(cases);
   const members = new Map<string, MemberEffects>();
   const joints = new Map<string, Rows>();
   const footings = new Map<string, Rows>();
-  const support = idealise(index);
+  const support = idealise(index, hold);
   const failures = [...support.failures];
-  const nothing: Supports = { members, joints, footings, sway: [], applied, freedoms: 0, failures };
+  const nothing: Supports = {
+    members,
+    joints,
+    footings,
+    sway: [],
+    feet: [],
+    drift: [],
+    applied,
+    freedoms: 0,
+    failures,
+  };
   if (support.beams.length === 0) return nothing;
   const factored = factorFrame(support.model);
   if (!factored.ok) {
@@ -223,17 +273,19 @@ export function analyseSupports(index: StructureIndex, terms: Terms, framing: Re
       weights.push({ element, startForce: { x: 0, y: 0, z: -member.section.weight * stretch } });
     }
   }
-  for (const { member, element, length } of support.posts) {
-    // The bar runs on to the beam's axis; the post's own weight stays that of its own length.
-    weights.push({
-      element,
-      startForce: { x: 0, y: 0, z: (-member.section.weight * length) / frame.lengths[element]! },
-    });
+  for (const { member, pieces } of [...support.posts, ...support.bars]) {
+    // The pieces run on to the axes of what they meet; the own weight stays that of the member's length.
+    const long = pieces.reduce((sum, p) => sum + frame.lengths[p.element]!, 0);
+    const w = (-member.section.weight * distance(member.start, member.end)) / long;
+    for (const { element } of pieces) weights.push({ element, startForce: { x: 0, y: 0, z: w } });
   }
   const frameCases = terms.cases.map((c, i) => frameCase(i, places, weights, c.self));
   const results = frameCases.map((c) => solveCase(frame, c));
 
-  for (const beam of support.beams) members.set(beam.member.id, beamEffects(beam, frame, frameCases, results));
+  for (const beam of support.beams) {
+    const arm = support.framed ? beam.member.section.depth / 2 : 0;
+    members.set(beam.member.id, beamEffects(beam, arm, frame, frameCases, results));
+  }
   const contacts = new Map(support.beams.map((b) => [b, contactsOf(b, frame, places)]));
   const sway = support.restrained.map(({ node, beam }) => ({
     node,
@@ -241,6 +293,12 @@ export function analyseSupports(index: StructureIndex, terms: Terms, framing: Re
     at: support.model.nodes[node]!,
     force: makeRows(cases),
   }));
+  const feet = support.posts.flatMap(({ member, base, foot }) =>
+    member.foot === undefined || member.foot.kind === 'pinned'
+      ? []
+      : [{ base, footing: foot.lower, joint: foot.joint.id, level: member.foot.at, moment: makeRows(cases) }],
+  );
+  const caps = support.framed ? capsOf(support) : [];
   terms.cases.forEach((c, i) => {
     const result = results[i]!;
     const r = result.reactions;
@@ -253,18 +311,25 @@ export function analyseSupports(index: StructureIndex, terms: Terms, framing: Re
         else pressOn(contacts.get(beam)!.get(node)!, frame, result, i, rows);
       }
     }
+    for (const cap of caps) pressCap(cap, frame, result, i, cases, joints);
+    for (const bar of support.bars) pressBar(bar, frame, result, i, cases, joints);
+    for (const f of feet) addTo(f.moment, i, -r[6 * f.base + 3]!, -r[6 * f.base + 4]!, -r[6 * f.base + 5]!);
     for (const { base, foot } of support.posts) {
       const b = 6 * base;
       addTo(rowsOf(joints, foot.joint.id, cases), i, -r[b]!, -r[b + 1]!, -r[b + 2]!);
       addTo(rowsOf(footings, foot.lower, cases), i, -r[b]!, -r[b + 1]!, -r[b + 2]!);
     }
   });
-  for (const post of support.posts)
-    members.set(
-      post.member.id,
-      postEffects(post.member.id, post.length, post.member.section.weight, joints.get(post.foot.joint.id)!, terms),
-    );
-  return { members, joints, footings, sway, applied, freedoms: frame.matrix.size, failures };
+  for (const { member, pieces, length, foot } of support.posts) {
+    const own = support.framed
+      ? barEffects(member, pieces, frame, frameCases, results)
+      : postEffects(member.id, length, member.section.weight, joints.get(foot.joint.id)!, terms);
+    members.set(member.id, own);
+  }
+  for (const { member, pieces } of support.bars)
+    members.set(member.id, barEffects(member, pieces, frame, frameCases, results));
+  const drift = hold.x && hold.y ? [] : driftOf(support, results);
+  return { members, joints, footings, sway, feet, drift, applied, freedoms: frame.matrix.size, failures };
 }
 
 /** A bar in compression: axial force at its two ends, nothing else. */

@@ -80,6 +80,28 @@ const BY_FRAMING: Readonly<Record<FramingKind, readonly string[]>> = {
   'scissor-truss': ['truss-papers'],
 };
 
+/** What bends a post or joins it: asked where the cover has it, so that none of these is ever silent. */
+const BENT_POSTS: readonly string[] = ['post-combined', 'post-shear'];
+const BY_PART = {
+  braces: ['brace-slenderness', 'brace-combined'],
+  struts: ['strut-slenderness', 'strut-combined', 'strut-shear'],
+  fixed: ['base-moment'],
+} as const;
+
+function ofPosts({ lateral, beams, struts = [] }: Cover): readonly string[] {
+  const posts = beams.flatMap((b) => b.posts);
+  const braced = posts.some((p) => (p.braces?.length ?? 0) > 0) || struts.some((s) => s.braces !== undefined);
+  const held = posts.some((p) => p.base === 'fixed' || p.base === 'embedded');
+  const systems = [lateral.x, lateral.y];
+  const byPosts = systems.includes('knee-braces') || systems.includes('fixed-posts');
+  return [
+    ...(braced || held || byPosts || struts.length > 0 ? BENT_POSTS : []),
+    ...(braced ? BY_PART.braces : []),
+    ...(struts.length > 0 ? BY_PART.struts : []),
+    ...(posts.some((p) => p.base === 'fixed') ? BY_PART.fixed : []),
+  ];
+}
+
 /** Mandatory checks of one kind of structure. */
 export function mandatoryFor(
   attachment: Cover['attachment'],
@@ -91,10 +113,13 @@ export function mandatoryFor(
 }
 
 export const mandatoryOf = (project: Project): ReadonlySet<string> =>
-  mandatoryFor(
-    project.cover.attachment,
-    project.cover.roofs.map((r) => ({ kind: r.kind, framing: r.framing.kind })),
-  );
+  new Set([
+    ...mandatoryFor(
+      project.cover.attachment,
+      project.cover.roofs.map((r) => ({ kind: r.kind, framing: r.framing.kind })),
+    ),
+    ...ofPosts(project.cover),
+  ]);
 
 /** Everything any list names, for the test that each has an implementation. */
 export const EVERY_MANDATORY: ReadonlySet<string> = new Set([
@@ -102,4 +127,6 @@ export const EVERY_MANDATORY: ReadonlySet<string> = new Set([
   ...Object.values(BY_ATTACHMENT).flat(),
   ...Object.values(BY_ROOF).flat(),
   ...Object.values(BY_FRAMING).flat(),
+  ...BENT_POSTS,
+  ...Object.values(BY_PART).flat(),
 ]);

@@ -14,10 +14,13 @@ import { soilBearing } from './footings/soil-bearing.js';
 import { footingUplift } from './footings/uplift.js';
 import { jointBearing } from './joints/bearing.js';
 import { jointProducts } from './joints/products.js';
+import { baseMoment } from './lateral/base-moment.js';
 import { swayX, swayY } from './lateral/sway.js';
 import { bendingCheck } from './members/bending.js';
+import { slendernessCheck } from './members/braces.js';
 import { combinedCheck } from './members/combined.js';
 import { deflectionCheck } from './members/deflection.js';
+import { postCombined, postShear } from './members/post-bending.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
 import { loadPathClosed } from './path/load-path.js';
@@ -80,6 +83,14 @@ export const CHECKS: readonly Check[] = [
   postStability,
   postBearing,
   postTension,
+  postCombined,
+  postShear,
+  baseMoment,
+  slendernessCheck('brace', 'Knee brace slenderness'),
+  combinedCheck('brace', 'Knee brace in compression and tension'),
+  slendernessCheck('strut', 'Cross member slenderness'),
+  combinedCheck('strut', 'Cross member bent with axial force'),
+  shearCheck('strut', 'Cross member shear'),
 
   soilBearing,
   footingUplift,

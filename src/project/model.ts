@@ -328,6 +328,41 @@ export interface PostSpec {
   readonly section: string;
   readonly footing: string;
   readonly footingMark: string;
+  /** How the foot is held; left out: pinned. */
+  readonly base?: PostBase | undefined;
+  /** Knee braces from this post up to its own beam. */
+  readonly braces?: readonly BraceSpec[] | undefined;
+  readonly path: string;
+}
+
+/** `pinned` turns freely, `fixed` is held by a base with a published moment, `embedded` stands in the ground. */
+export type PostBase = 'pinned' | 'fixed' | 'embedded';
+
+/**
+ * A knee brace by its working points: `run` from the centre of the post along the beam (or strut) to where the brace's
+ * centre line meets its underside; `rise` from that underside down to where the line meets the centre of the post.
+ */
+export interface KneeSpec {
+  readonly section: string;
+  readonly run: Inches;
+  readonly rise: Inches;
+}
+
+export interface BraceSpec extends KneeSpec {
+  /** End of the beam it leans toward. */
+  readonly toward: 'start' | 'end';
+  readonly path: string;
+}
+
+/** A cross member between two facing posts, its top level with the lower of their tops. */
+export interface StrutSpec {
+  readonly mark: string;
+  /** Marks of the posts. */
+  readonly from: string;
+  readonly to: string;
+  readonly section: string;
+  /** A knee brace at each end; none when left out. */
+  readonly braces?: KneeSpec | undefined;
   readonly path: string;
 }
 
@@ -449,6 +484,8 @@ export interface Cover {
   readonly roofs: readonly CoverRoof[];
   readonly beams: readonly BeamLine[];
   readonly ledgers: readonly LedgerSpec[];
+  /** Cross members between facing posts of two beams. */
+  readonly struts?: readonly StrutSpec[] | undefined;
   /** What resists side load in each direction. */
   readonly lateral: { readonly x: LateralSystem; readonly y: LateralSystem };
   readonly use: 'recreation' | 'carport' | 'storage' | 'other';
@@ -471,6 +508,8 @@ export interface JointProduct {
   readonly along: Pounds | undefined;
   /** Sideways square to the house wall (house y). */
   readonly across: Pounds | undefined;
+  /** Allowable moment of a post base, lb·in; undefined when not rated that way. */
+  readonly moment?: number | undefined;
   /** Load duration factor CD the ratings are for. */
   readonly duration: number;
   /** Wood the ratings are for, in words, and its specific gravity. */
@@ -490,7 +529,12 @@ export interface Choices {
   /** Gap between post end and concrete made by the post base. */
   readonly standoff: Inches;
   /** Deflection limits as span divisors. */
-  readonly deflection: { readonly live: number; readonly total: number };
+  readonly deflection: {
+    readonly live: number;
+    readonly total: number;
+    /** Sideways movement of the roof under wind, as a divisor of the post height; left out: the usual figure. */
+    readonly drift?: number | undefined;
+  };
   readonly joints: readonly JointProduct[];
 }
 

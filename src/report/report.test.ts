@@ -94,7 +94,9 @@ describe.each(texts)('%s', (_name, text) => {
     const { structure } = d;
     const count = (rows: readonly { count: number }[]) => rows.reduce((n, r) => n + r.count, 0);
     expect(count(s.footings)).toBe(structure!.footings.length);
-    expect(count([...s.posts, ...s.beams, ...s.ledgers, ...s.framing, ...s.trusses])).toBe(structure!.members.length);
+    expect(count([...s.posts, ...s.beams, ...s.ledgers, ...s.bracing, ...s.framing, ...s.trusses])).toBe(
+      structure!.members.length,
+    );
     expect(count(s.joints)).toBe(structure!.joints.length);
     expect(s.openings.length).toBe(d.project!.house.openings.length);
   });

@@ -62,6 +62,8 @@ export interface Schedules {
   readonly posts: readonly MemberRow[];
   readonly beams: readonly MemberRow[];
   readonly ledgers: readonly MemberRow[];
+  /** Struts and knee braces. */
+  readonly bracing: readonly MemberRow[];
   readonly framing: readonly MemberRow[];
   readonly trusses: readonly TrussRow[];
   readonly joints: readonly JointDemand[];
@@ -100,6 +102,7 @@ export function schedules(d: Derived): Schedules | undefined {
     posts: rows('post'),
     beams: rows('beam'),
     ledgers: rows('ledger'),
+    bracing: rows('strut', 'brace'),
     framing: rows('rafter', 'fascia', 'gutter', 'blocking'),
     trusses: byMark(structure.members.filter((m) => m.truss !== undefined)).map((group) => ({
       ...memberRow(group, d.results),

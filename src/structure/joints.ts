@@ -20,8 +20,11 @@ const ORDER: Readonly<Record<JointKind, number>> = {
   'ledger-to-house': 3,
   'beam-splice': 4,
   'beam-to-post': 5,
-  'post-to-footing': 6,
-  'fascia-to-framing': 7,
+  'strut-to-post': 6,
+  'brace-to-beam': 7,
+  'brace-to-post': 8,
+  'post-to-footing': 9,
+  'fascia-to-framing': 10,
 };
 
 /**

@@ -82,6 +82,8 @@ export type MemberRole =
   | 'ledger'
   | 'beam'
   | 'post'
+  | 'strut'
+  | 'brace'
   | 'fascia'
   | 'gutter'
   | 'blocking';
@@ -133,7 +135,20 @@ export interface Member {
   readonly cuts: readonly string[];
   /** Distance between points where the compression edge is held, top edge and bottom edge; 0 = held throughout. */
   readonly unbraced: { readonly top: number; readonly bottom: number };
+  /** How the foot of a post is held; absent: pinned where it starts. */
+  readonly foot?: PostFoot;
   readonly path: string;
+}
+
+/**
+ * `at` is the level (z, inches) at which the foot counts as held: the base of a `fixed` post; of an `embedded` one a third
+ * of its depth below the surface. A rigid post in soil that stiffens with depth has its greatest moment above that level
+ * as long as the load acts half the depth or more above ground (src/analysis/fixity.test.ts), so the moment is not
+ * understated; the yielding of the soil itself is not in the frame.
+ */
+export interface PostFoot {
+  readonly kind: 'pinned' | 'fixed' | 'embedded';
+  readonly at: number;
 }
 
 export type JointKind =
@@ -142,6 +157,9 @@ export type JointKind =
   | 'truss-to-beam'
   | 'beam-to-post'
   | 'beam-splice'
+  | 'strut-to-post'
+  | 'brace-to-beam'
+  | 'brace-to-post'
   | 'post-to-footing'
   | 'ledger-to-house'
   | 'fascia-to-framing';

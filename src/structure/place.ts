@@ -44,6 +44,7 @@ import { layersOf } from './layers.js';
 import type { Member, RoofPlaced, Structure, Surface } from './model.js';
 import { profileOf } from './roofs/registry.js';
 import { PRECONDITIONS, PROJECT_RULES, STRUCTURE_RULES } from './rules/registry.js';
+import { placeBracing } from './supports/bracing.js';
 import { meetingsOf } from './supports/meetings.js';
 import { type LaidRoof, placeSupports } from './supports/place.js';
 import { placeSurfaces, stripsOf } from './surfaces.js';
@@ -91,12 +92,13 @@ export function place(project: Project, site: Site = {}): Outcome<Structure> {
   }
   // 4. Supports: ledgers and beams at the heights the framing gives them, posts, footings.
   const supports = placeSupports(roofs, ground, kit);
+  const bracing = placeBracing(supports, kit, number);
   const placed = !hasErrors(issues);
   for (const rule of PROJECT_RULES) issues.push(...rule(project));
   if (!placed) return { value: undefined, issues };
-  members.push(...supports.members, ...roofs.flatMap((r) => r.trim?.members ?? []));
+  members.push(...supports.members, ...bracing.members, ...roofs.flatMap((r) => r.trim?.members ?? []));
   // 5. Joints where parts meet.
-  const joints = makeJoints(meetingsOf(roofs, supports, walls, kit), {
+  const joints = makeJoints([...meetingsOf(roofs, supports, walls, kit), ...bracing.meetings], {
     members: new Map(members.map((m) => [m.id, m])),
     footings: new Map(supports.footings.map((f) => [f.id, f])),
     walls: new Map(walls.map((w) => [w.id, w])),

@@ -45,7 +45,7 @@ interface Values {
 }
 
 /** The section as it bends sideways. */
-function onTheFlat(s: Section): Section {
+export function onTheFlat(s: Section): Section {
   const Fb = s.values.FbY * (s.sizeClass === 'beams-stringers' ? FLAT_STRINGER : 1);
   return { ...s, values: { ...s.values, Fb, FbNeg: Fb } };
 }

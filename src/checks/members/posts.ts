@@ -1,9 +1,9 @@
 /**
  * Posts: slenderness, compression with an off-centre load, bearing at the ends, tension. Ends are pinned (a standoff base
- * and a wood joint hold no moment), so le = l. NDS 2018 3.6 to 3.10, 15.4.
+ * and a wood joint hold no moment), so le = l, unless the posts hold the side load (post-ends.ts). NDS 2018 3.6 to 3.10,
+ * 15.4.
  */
 import type { Recorder } from '../../base/trace.js';
-import { distance } from '../../base/vec.js';
 import type { Combination } from '../../loads/model.js';
 import type { Member } from '../../structure/model.js';
 import {
@@ -15,7 +15,6 @@ import {
   effectiveLength,
   FbE,
   FcE,
-  KE,
   needsBearingPlate,
   RB,
   SLENDERNESS_LIMIT,
@@ -24,15 +23,13 @@ import type { Check, CheckContext, Subject } from '../contract.js';
 import { measured, notApplicable, outsideScope } from '../finding.js';
 import { type Raise, raised, raiseToStatics } from '../hand.js';
 import { bucklingC, designValue, WET_REFUSED } from './design.js';
+import { postEnds, recordEnds } from './post-ends.js';
 import { combineInto, extreme, sumText } from './scan.js';
 import { NO_LIMIT } from './stability.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
-const Ke = KE['pinned-pinned'];
 /** Distance of the load off the centre of the post, as a share of its size; the worse of the two directions governs. */
 export const ECCENTRICITY = 1 / 6;
-
-const height = (m: Member): number => distance(m.start, m.end);
 
 const subjects = (ctx: CheckContext): readonly Subject[] => memberSubjects(ctx, 'post');
 
@@ -96,10 +93,14 @@ export const postSlenderness: Check = {
     const clause = 'NDS 2018 3.7.1.4';
     const m = ctx.structure.members.find((q) => q.mark === subject.id && q.role === 'post');
     if (!m) return notApplicable(clause, 'no such post');
-    const least = Math.min(m.section.b, m.section.d);
+    const { b, d } = m.section;
+    const ends = postEnds(ctx, m);
+    const { one, two } = ends;
+    const first = (one.Ke * one.l) / d >= (two.Ke * two.l) / b;
+    recordEnds(ends, rec);
     return measured(
       {
-        demand: columnSlenderness(Ke, height(m), least, rec),
+        demand: first ? columnSlenderness(one.Ke, one.l, d, rec) : columnSlenderness(two.Ke, two.l, b, rec),
         capacity: SLENDERNESS_LIMIT,
         unit: '',
         clause,
@@ -112,7 +113,7 @@ export const postSlenderness: Check = {
 };
 
 /** Values of one post for one load duration, psi. */
-interface Column {
+export interface Column {
   readonly FcAdj: number;
   readonly Fb: number;
   readonly FcE1: number;
@@ -121,19 +122,23 @@ interface Column {
   readonly FbE: number;
 }
 
-function column(m: Member, CD: number, rec?: Recorder): Column | undefined {
+export function column(ctx: CheckContext, m: Member, CD: number, rec?: Recorder): Column | undefined {
   const s = m.section;
+  const ends = postEnds(ctx, m);
+  const { one, two } = ends;
   const Emin = designValue('Emin', s, {}, rec);
   const FcStar = designValue('Fc', s, { CD }, rec);
-  const span = height(m);
+  const span = Math.max(one.l, two.l);
   const FbStar = designValue('Fb', s, { CD, span });
   if (Emin === undefined || FcStar === undefined || FbStar === undefined) return undefined;
   const lateral =
     s.d > s.b ? FbE(Emin, RB(effectiveLength('equal-end-moments', span, s.d, rec), s.b, s.d, rec), rec) : NO_LIMIT;
   const Fb = designValue('Fb', s, { CD, span, ...(s.d > s.b ? { CL: CL(lateral, FbStar, rec) } : {}) }, rec)!;
-  const slender1 = columnSlenderness(Ke, height(m), s.d, rec);
+  recordEnds(ends, rec);
+  const slender1 = columnSlenderness(one.Ke, one.l, s.d, rec);
   const FcE1 = FcE(Emin, slender1, rec);
-  const FcE2 = s.b === s.d ? FcE1 : FcE(Emin, columnSlenderness(Ke, height(m), s.b, rec), rec);
+  const alike = s.b === s.d && one.Ke === two.Ke && one.l === two.l;
+  const FcE2 = alike ? FcE1 : FcE(Emin, columnSlenderness(two.Ke, two.l, s.b, rec), rec);
   const cp = CP(Math.min(FcE1, FcE2), FcStar, bucklingC(s), 1, rec);
   const FcAdj = designValue('Fc', s, { CD, CP: cp }, rec);
   return FcAdj === undefined ? undefined : { FcAdj, Fb, FcE1, FcE2, FbE: lateral };
@@ -189,7 +194,7 @@ export const postStability: Check = {
     const worst = worstAxial(ctx, loaded, -1, (on, combination, P) => {
       let c = known.get(combination.CD);
       if (!c) {
-        c = column(on.member, combination.CD);
+        c = column(ctx, on.member, combination.CD);
         if (!c) {
           refused = true;
           return 0;
@@ -204,7 +209,7 @@ export const postStability: Check = {
     recordP(ctx, worst, 'compression', rec);
     const P = raised(worst.P, 'P', 'lb', raiseOf(ctx, member), rec);
     const fc = axialStress('fc', P, member.section.b * member.section.d, rec);
-    const c = column(member, worst.combination.CD, rec)!;
+    const c = column(ctx, member, worst.combination.CD, rec)!;
     return measured(
       {
         demand: fc,

@@ -10,6 +10,7 @@ const CLAUSE = 'clear height as asked for';
 /** Parts one could walk into, and how far below their axis the underside lies. A truss's axis is its bearing line. */
 const BELOW: Readonly<Partial<Record<MemberRole, (m: Member) => number>>> = {
   beam: (m) => m.section.depth / 2,
+  strut: (m) => m.section.depth / 2,
   rafter: (m) => m.section.depth / 2 / Math.max(Math.abs(m.up.z), 0.1),
   truss: () => 0,
   'gable-truss': () => 0,

@@ -41,9 +41,13 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   const items: Primitive[] = [...housePlan(structure, 30), ...slabPlan(structure)];
   const over: Primitive[] = [];
   const beams = structure.members.filter((m) => m.role === 'beam' || m.role === 'ledger');
+  const struts = structure.members.filter((m) => m.role === 'strut');
+  const braces = structure.members.filter((m) => m.role === 'brace');
+  // Braces lie below what they brace.
+  items.push(...[...struts, ...braces].map((m) => bar(m, 'S-BEAM', 'hidden')));
   items.push(...beams.map((m) => bar(m, 'S-BEAM', 'new')), ...posts(structure));
   const mid = { x: model.x + model.w / 2, y: model.y + model.h / 2 };
-  for (const m of beams) {
+  for (const m of [...beams, ...struts]) {
     const at = { x: m.start.x + 0.38 * (m.end.x - m.start.x), y: m.start.y + 0.38 * (m.end.y - m.start.y) };
     const runsAlongY = Math.abs(m.end.y - m.start.y) > Math.abs(m.end.x - m.start.x);
     const off = runsAlongY
@@ -65,6 +69,7 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     );
   }
   over.push(...jointTags(ctx, ['beam-to-post', 'beam-splice'], { x: h * 4.5, y: h * 4.2 }));
+  over.push(...jointTags(ctx, ['brace-to-beam', 'brace-to-post', 'strut-to-post'], { x: h * 3, y: h * 6.8 }));
   over.push(...jointTags(ctx, ['ledger-to-house'], { x: h * 3, y: h * 4.5 }));
   const posted = structure.members.filter((m) => m.role === 'post');
   const px = unique(posted.map((m) => m.start.x));
@@ -125,7 +130,7 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     north: northOnPlan(lot.north),
   });
   const rows: TableRow[] = structure.members
-    .filter((m) => m.role === 'beam' || m.role === 'ledger' || m.role === 'post')
+    .filter((m) => m.role === 'beam' || m.role === 'ledger' || m.role === 'post' || m.role === 'strut')
     .map((m) => [
       { text: m.mark, mark: m.mark, path: m.path },
       m.section.label,
@@ -160,6 +165,11 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
             'Beams bear on their posts, not on bolts. Splices only where shown, over a post.',
             'Dimensions are to post centers, to beam ends, and from the face of the existing wall line.',
             'Joints are numbered in diamonds; the joint schedule gives the allowable load each must have.',
+            ...(braces.length > 0
+              ? [
+                  'Knee braces and cross members are dashed. A brace’s run and rise are to where its center line meets the underside and the center of the post; its cuts are in the schedules.',
+                ]
+              : []),
             'Brace posts both ways until the roof is sheathed. Lifting beams takes a lift or enough hands: weights are in the schedules.',
           ],
         },

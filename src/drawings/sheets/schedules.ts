@@ -15,6 +15,9 @@ const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   'truss-to-beam': 'truss to beam',
   'beam-to-post': 'beam to post',
   'beam-splice': 'beam splice over post',
+  'strut-to-post': 'cross member to post',
+  'brace-to-beam': 'knee brace to beam or cross member',
+  'brace-to-post': 'knee brace to post',
   'post-to-footing': 'post to footing',
   'ledger-to-house': 'ledger to house stud',
   'fascia-to-framing': 'fascia to framing',
@@ -53,6 +56,16 @@ function productText(p: JointProduct | undefined, u: UnitChoice): string {
     ] as const
   ).flatMap(([lb, way]) => (lb === undefined ? [] : [`${formatForce(Math.floor(lb), u, u === 'us' ? 0 : 2)} ${way}`]));
   return `(${p.count}) ${p.product}: ${rated.join(', ')} each, CD ${p.duration}, G ${p.G} or more; ${p.source}`;
+}
+
+/** Whether the side load is in the joint forces: where posts hold it both ways it is. */
+function sideText({ input: { project, effects } }: SheetContext): string {
+  const { x, y } = project.cover.lateral;
+  const byPosts = [x, y].filter((s) => s === 'knee-braces' || s === 'fixed-posts').length;
+  if (byPosts === 2 && effects.failure === undefined) return 'side load included.';
+  return byPosts > 0
+    ? 'side load included only in the direction the posts hold: what is held otherwise adds to these and is listed on the cover until worked out.'
+    : 'without sway: the side-load system adds to these and is listed on the cover until worked out.';
 }
 
 function draw(ctx: SheetContext): SheetBody[] {
@@ -106,6 +119,16 @@ function draw(ctx: SheetContext): SheetBody[] {
     wood(m),
     len(m.length),
     formatForce(Math.ceil(m.section.weight * m.length), u, 0),
+    worst(m),
+  ]);
+  const bracing: TableRow[] = first(of('strut', 'brace')).map((m) => [
+    cell(m),
+    m.role === 'strut' ? 'cross member' : 'knee brace',
+    m.section.label,
+    wood(m),
+    String(structure.members.filter((o) => o.mark === m.mark).length),
+    len(m.length),
+    m.cuts.join('; '),
     worst(m),
   ]);
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
@@ -219,6 +242,26 @@ function draw(ctx: SheetContext): SheetBody[] {
       ],
       rows: beams,
     },
+    ...(bracing.length
+      ? [
+          { kind: 'gap' as const },
+          {
+            kind: 'table' as const,
+            title: 'Knee brace and cross member schedule',
+            columns: [
+              { head: 'Mark' },
+              { head: 'What' },
+              { head: 'Section' },
+              { head: 'Condition' },
+              { head: 'Count', align: 'right' as const },
+              { head: 'Cut length', align: 'right' as const },
+              { head: 'Cuts' },
+              { head: 'Nearest limit', grow: true },
+            ],
+            rows: bracing,
+          },
+        ]
+      : []),
     { kind: 'gap' },
     ...(rafters.length
       ? [
@@ -278,7 +321,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     },
     {
       kind: 'para',
-      text: 'Largest force on any one joint of the mark, allowable-stress level, without sway: the side-load system adds to these and is listed on the cover until worked out. Choose connectors whose published allowable loads, for this wood and load duration, are at least these; all directions act together.',
+      text: `Largest force on any one joint of the mark, allowable-stress level, ${sideText(ctx)} Choose connectors whose published allowable loads, for this wood and load duration, are at least these; all directions act together.`,
     },
     { kind: 'gap' },
     ...durabilityBlocks(ctx),

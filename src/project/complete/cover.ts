@@ -1,5 +1,5 @@
 import { formatLength } from '../../base/quantity/index.js';
-import type { BeamLine, Cover, CoverRoof, FramingChoice, WoodChoice } from '../model.js';
+import type { BeamLine, Cover, CoverRoof, FramingChoice, PostSpec, WoodChoice } from '../model.js';
 import type { WrittenCover } from '../schema/cover.js';
 import type { Notebook } from './notebook.js';
 
@@ -58,6 +58,10 @@ function roof(w: WrittenRoof, path: string, note: Notebook): CoverRoof {
   };
 }
 
+function completePost(p: WrittenCover['beams'][number]['posts'][number], path: string): PostSpec {
+  return { ...p, braces: p.braces?.map((k, i) => ({ ...k, path: `${path}/braces/${i}` })), path };
+}
+
 export function completeCover(w: WrittenCover, wallNames: readonly string[], note: Notebook): Cover {
   const beams = w.beams.map((b, i): BeamLine => {
     const path = `/cover/beams/${i}`;
@@ -72,7 +76,7 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
             'No splices are given.',
           )
         : (b.splices ?? []);
-    return { ...b, posts: b.posts.map((p, j) => ({ ...p, path: `${path}/posts/${j}` })), splices, path };
+    return { ...b, posts: b.posts.map((p, j) => completePost(p, `${path}/posts/${j}`)), splices, path };
   });
   for (const axis of ['x', 'y'] as const) {
     if (w.lateral[axis] !== 'unknown') continue;
@@ -87,6 +91,7 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
     roofs: w.roofs.map((r, i) => roof(r, `/cover/roofs/${i}`, note)),
     beams,
     ledgers: w.ledgers.map((l, i) => ({ ...l, wall: wallNames.indexOf(l.wall), path: `/cover/ledgers/${i}` })),
+    struts: w.struts?.map((s, i) => ({ ...s, path: `/cover/struts/${i}` })),
     lateral: w.lateral,
     use: w.use,
   };

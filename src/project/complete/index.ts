@@ -40,6 +40,7 @@ const completeProduct = (w: NonNullable<Written['choices']['joints']>[number], i
   up: rating(w.up),
   along: rating(w.along),
   across: rating(w.across),
+  moment: w.moment === undefined ? undefined : 12 * w.moment,
   service: w.service ?? 'dry',
   concrete: w.concrete,
   path: `/choices/joints/${i}`,
@@ -65,7 +66,11 @@ function completeChoices(w: Written['choices'], note: Notebook): Choices {
       'Post base standoff 1"',
       'Not given; the least that keeps a post end off the concrete (IRC R317.1.4, recalled).',
     ),
-    deflection: { live: limit('live', 360), total: limit('total', 240) },
+    deflection: {
+      live: limit('live', 360),
+      total: limit('total', 240),
+      ...(w.deflection?.drift === undefined ? {} : { drift: w.deflection.drift }),
+    },
     joints: (w.joints ?? []).map(completeProduct),
   };
 }

@@ -111,7 +111,18 @@ const divisor = (load: string, usual: number) =>
 
 export const choices = part('Materials and sizes the cover names.', {
   standoff: maybe(length('Gap between post end and concrete made by the post base. Left out: 1 in.', '1 in', 0, 6)),
-  deflection: part('Deflection limits.', { live: divisor('live', 360), total: divisor('total', 240) }).optional(),
+  deflection: part('Deflection limits.', {
+    live: divisor('live', 360),
+    total: divisor('total', 240),
+    drift: maybe(
+      number(
+        'Divisor of the post height for the sideways movement of the roof in wind, where the posts hold it: 60 means h/60. Left out: 60.',
+        60,
+        30,
+        600,
+      ),
+    ),
+  }).optional(),
   sections: named('Sections by name.', section),
   footings: named('Footings by name.', footing),
   joints: list('What serves each joint, with its published allowable loads.', jointProduct).max(200).optional(),

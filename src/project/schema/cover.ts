@@ -11,12 +11,41 @@ const STEEPEST = Math.PI / 4;
 const section = (what: string) => given(text(`Name of the section under choices for ${what}.`, 'beam'));
 const mark = (example: string) => given(text('Mark on the sheets, each used once.', example));
 
+const knee = {
+  section: section('the brace'),
+  run: given(
+    length('From the centre of the post to where the centre line of the brace meets the underside.', '30 in', 6, 120),
+  ),
+  rise: given(
+    length('From that underside down to where the centre line meets the centre of the post.', '30 in', 6, 120),
+  ),
+};
+const brace = part('A knee brace from the post up to its own beam.', {
+  toward: given(choice('End of the beam it leans toward.', ['start', 'end'])),
+  ...knee,
+});
+
 const post = part('A post under the beam.', {
   mark: mark('P1'),
   at: given(length('From the start of the beam to the centre of the post.', '6 in', 0, FAR)),
   section: section('the post'),
   footing: given(text('Name of its footing under choices.', 'pier')),
   footingMark: mark('F1'),
+  base: maybe(
+    choice(
+      'How the foot is held. Left out: pinned. "fixed" needs a post base with a published moment, "embedded" a footing that takes the post into the ground.',
+      ['pinned', 'fixed', 'embedded'],
+    ),
+  ),
+  braces: list('Knee braces to the beam, at most one toward each end.', brace).max(2).optional(),
+});
+
+const strut = part('A cross member between two facing posts of different beams, right under the beams.', {
+  mark: mark('ST1'),
+  from: given(text('Mark of the post at one end.', 'P1')),
+  to: given(text('Mark of the post at the other end.', 'P3')),
+  section: section('the cross member'),
+  braces: part('A knee brace at each end of it.', knee).optional(),
 });
 
 const beam = part('A beam line on its posts.', {
@@ -182,6 +211,7 @@ export const cover = part('The new cover: beams on posts, ledgers, and the roofs
   use: given(choice('What it is for.', ['recreation', 'carport', 'storage', 'other'])),
   lateral: part('What resists side load in each direction.', { x: lateral('x'), y: lateral('y') }),
   beams: list('Beam lines.', beam).min(1).max(200),
+  struts: list('Cross members between facing posts.', strut).max(100).optional(),
   ledgers: list('Ledgers; an empty list when there are none.', ledger).max(50),
   roofs: list('Roofs.', roof).min(1).max(50),
 });

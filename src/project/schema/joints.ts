@@ -68,6 +68,14 @@ export const jointProduct = part(
       ),
     ),
     across: given(rating('Sideways, level, square to the house wall (out from it or toward it).', '200 lb')),
+    moment: maybe(
+      number(
+        'For a post base: allowable moment of one piece, lb·ft, from its published table. Left out: none.',
+        500,
+        1,
+        100000,
+      ),
+    ),
     duration: given(
       number(
         'Load duration factor CD printed over the column: 1.6 wind or earthquake, 1.25 roof live, 1.15 snow, 1.0 floor, 0.9 permanent. When the columns you copied differ, the greatest of them.',

@@ -28,5 +28,8 @@ export const JOINT_KINDS = [
   'beam-to-post',
   'beam-splice',
   'post-to-footing',
+  'strut-to-post',
+  'brace-to-beam',
+  'brace-to-post',
   'ledger-to-house',
 ] as const;

@@ -38,7 +38,19 @@ function references(root: Node): Reference[] {
     for (const j of indices(root, 'cover', 'beams', i, 'posts')) {
       add('a section', sections, 'cover', 'beams', i, 'posts', j, 'section');
       add('a footing', footings, 'cover', 'beams', i, 'posts', j, 'footing');
+      for (const k of indices(root, 'cover', 'beams', i, 'posts', j, 'braces'))
+        add('a section', sections, 'cover', 'beams', i, 'posts', j, 'braces', k, 'section');
     }
+  }
+  const posts = indices(root, 'cover', 'beams').flatMap((i) =>
+    indices(root, 'cover', 'beams', i, 'posts').flatMap(
+      (j) => textAt(root, 'cover', 'beams', i, 'posts', j, 'mark') ?? [],
+    ),
+  );
+  for (const i of indices(root, 'cover', 'struts')) {
+    add('a section', sections, 'cover', 'struts', i, 'section');
+    add('a section', sections, 'cover', 'struts', i, 'braces', 'section');
+    for (const end of ['from', 'to'] as const) add('a post', posts, 'cover', 'struts', i, end);
   }
   for (const i of indices(root, 'cover', 'roofs')) {
     for (const j of indices(root, 'cover', 'roofs', i, 'beams')) add('a beam', beams, 'cover', 'roofs', i, 'beams', j);
@@ -91,6 +103,7 @@ function marked(root: Node): PathSegment[][] {
       ]),
     ]),
     ...indices(root, 'cover', 'ledgers').map((i) => ['cover', 'ledgers', i, 'mark']),
+    ...indices(root, 'cover', 'struts').map((i) => ['cover', 'struts', i, 'mark']),
     ...indices(root, 'cover', 'roofs').map((i) => ['cover', 'roofs', i, 'mark']),
   ];
 }

@@ -4,6 +4,7 @@
  */
 import type { Project } from '../../project/model.js';
 import type { Joint, Member, MemberRole, Piece, Structure } from '../model.js';
+import { bracePieces } from './braces.js';
 import { rafterPieces, trussPieces } from './framing.js';
 import { groundPieces } from './ground.js';
 import { housePieces } from './house.js';
@@ -21,6 +22,8 @@ const SHAPERS: Readonly<Record<MemberRole, Shaper>> = {
   ledger: barPieces,
   beam: barPieces,
   post: barPieces,
+  strut: barPieces,
+  brace: bracePieces,
   fascia: barPieces,
   gutter: barPieces,
   blocking: barPieces,

@@ -1,3 +1,4 @@
+import { braceHeadroom } from './brace-headroom.js';
 import type { ProjectRule, StructureRule } from './contract.js';
 import { footingsApart } from './footings-apart.js';
 import { headroom } from './headroom.js';
@@ -24,4 +25,5 @@ export const STRUCTURE_RULES: readonly StructureRule[] = [
   footingsApart,
   postFit,
   headroom,
+  braceHeadroom,
 ];

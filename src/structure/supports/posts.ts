@@ -5,6 +5,7 @@ import { error, token } from '../issues.js';
 import { type BeamPlan, type Kit, onBeam } from '../kit.js';
 import type { Footing, Member } from '../model.js';
 import { inches } from '../text.js';
+import { footOf } from './foot.js';
 import { footingShape } from './footings/registry.js';
 
 export interface PostPart {
@@ -79,6 +80,7 @@ export function placePost(
       notch: 0,
       cuts: ['square both ends'],
       unbraced: { top: length, bottom: length },
+      ...footOf(spec, bottom, surface, kit),
       path: spec.path,
     },
     footing: {

@@ -1,0 +1,357 @@
+/** Side load held by the posts: the frame against hand statics, its balance, its symmetry, its failures. */
+import { describe, expect, it } from 'vitest';
+import { buildLoads } from '../loads/index.js';
+import type { LoadCase, Loads } from '../loads/model.js';
+import type { Project } from '../project/model.js';
+import type { Structure } from '../structure/model.js';
+import { place } from '../structure/place.js';
+import { bracedGable, fixedGable, KNEE, looseGable, sunk } from '../structure/testing-braced.js';
+import { analyse, BALANCE_LIMIT, type Effects } from './index.js';
+
+interface Run {
+  readonly project: Project;
+  readonly structure: Structure;
+  readonly loads: Loads;
+  readonly effects: Effects;
+}
+function run(project: Project, turn: (s: Structure) => Structure = (s) => s, given?: Loads): Run {
+  const out = place(project);
+  expect(out.issues.filter((i) => i.severity === 'error')).toEqual([]);
+  const structure = turn(out.value!);
+  const loads = given ?? buildLoads(project, structure).value!;
+  return { project, structure, loads, effects: analyse(project, structure, loads).value! };
+}
+
+/** One level push at the bearing of the trusses, so that nothing overturns above the beams. */
+function push(axis: 'x' | 'y', lb: number): Loads {
+  const c: LoadCase = {
+    id: 'H',
+    kind: 'W',
+    title: '',
+    areas: [],
+    edges: [],
+    plan: [],
+    selfWeight: false,
+    side: [{ roof: 'R1', at: { x: 0, y: 330, z: 100 }, force: { x: 0, y: 0, z: 0, [axis]: lb }, why: '' }],
+    clause: '',
+  };
+  return { cases: [c], combinations: [], strength: [], basis: { rows: [] }, outside: [] };
+}
+
+const most = (row: Float64Array): number => row.reduce((m, v) => Math.max(m, Math.abs(v)), 0);
+const POSTS = ['P1', 'P2', 'P3', 'P4'];
+const footOf = (r: Run, post: string): string =>
+  r.structure.joints.find((j) => j.kind === 'post-to-footing' && j.ties[0]!.part === post)!.ties[1]!.part;
+const shearOf = (r: Run, post: string, axis: 'x' | 'y', c: number): number =>
+  r.effects.footings.get(footOf(r, post))!.force[c]![axis];
+
+describe('knee braces to the beams, pushed along them', () => {
+  const H = 1200;
+  const r = run(bracedGable, undefined, push('y', H));
+  const post = r.structure.members.find((m) => m.id === 'P1')!;
+  const h = post.end.z - post.start.z;
+
+  it('each post takes about a quarter of the push: four alike, one brace each; the beams give a little', () => {
+    for (const p of POSTS) expect(shearOf(r, p, 'y', 0) / (H / 4)).toBeCloseTo(1, 2);
+  });
+
+  it('brace, post and cap as by hand: Hb = V·h/a, M = V·(h − a), T = V·(h − a)/a', () => {
+    const a = KNEE.rise;
+    for (const brace of r.structure.members.filter((m) => m.role === 'brace' && m.path.includes('/beams/'))) {
+      const n = most(r.effects.members.get(brace.id)!.n[0]!);
+      const joint = r.structure.joints.find((j) => j.kind === 'brace-to-post' && j.ties[0]!.part === brace.id)!;
+      const V = shearOf(r, joint.ties[1]!.part, 'y', 0);
+      expect(n).toBeCloseTo(((V * h) / a) * Math.SQRT2, 2);
+    }
+    for (const p of POSTS) {
+      const V = shearOf(r, p, 'y', 0);
+      const e = r.effects.members.get(p)!;
+      // The beams run along y, the posts' width with them: bending along the beam is about the weak axis.
+      expect(most(e.mWeak[0]!)).toBeCloseTo(V * (h - a), 1);
+      expect(most(e.m[0]!)).toBeLessThan(0.01 * V * (h - a));
+      const cap = r.structure.joints.find((j) => j.kind === 'beam-to-post' && j.ties[1]!.part === p)!;
+      expect(Math.abs(r.effects.joints.get(cap.id)!.force[0]!.y)).toBeCloseTo((V * (h - a)) / a, 2);
+    }
+  });
+
+  it('the posts resist the overturning of the push at the beams’ axis', () => {
+    // Push 6 in above the underside, 95 in above the feet, on two lines of posts 13 ft apart.
+    const lift = (H * (h + 6)) / 156;
+    const [near, far] = [
+      ['P1', 'P3'],
+      ['P2', 'P4'],
+    ].map((row) => row.reduce((sum, p) => sum + r.effects.footings.get(footOf(r, p))!.force[0]!.z, 0));
+    expect(far).toBeCloseTo(lift, 1);
+    expect(near).toBeCloseTo(-lift, 1);
+  });
+
+  it('the beam’s moment about its own axis jumps by Hb·d/2 where a brace pushes its underside', () => {
+    const e = r.effects.members.get('B1')!;
+    const at = e.stations.findIndex((x, i) => Math.abs(x - 36) < 1e-6 && Math.abs(e.stations[i + 1]! - 36) < 1e-6);
+    const Hb = (shearOf(r, 'P1', 'y', 0) * h) / KNEE.rise;
+    expect(Math.abs(e.m[0]![at + 1]! - e.m[0]![at]!)).toBeCloseTo(Hb * 6, 0);
+  });
+});
+
+describe('struts with knee braces, pushed across the beams', () => {
+  const H = 1000;
+  const r = run(bracedGable, undefined, push('x', H));
+
+  it('each post is in balance by hand about the axis of its strut', () => {
+    for (const p of POSTS) {
+      const post = r.structure.members.find((m) => m.id === p)!;
+      const strut = r.structure.members.find((m) => m.role === 'strut' && Math.abs(m.start.y - post.start.y) < 1)!;
+      const V = shearOf(r, p, 'x', 0);
+      const braces = r.structure.joints.filter((j) => j.kind === 'brace-to-post' && j.ties[1]!.part === p);
+      const cap = r.structure.joints.find((j) => j.kind === 'beam-to-post' && j.ties[1]!.part === p)!;
+      const T = r.effects.joints.get(cap.id)!.force[0]!.x;
+      let moment = V * (strut.start.z - post.start.z);
+      for (const j of braces) moment -= r.effects.joints.get(j.id)!.force[0]!.x * (strut.start.z - j.at.z);
+      // The push at the top turns the other way about the strut.
+      expect(moment + T * (post.end.z - strut.start.z)).toBeCloseTo(0, 2);
+    }
+    expect(POSTS.reduce((sum, p) => sum + shearOf(r, p, 'x', 0), 0)).toBeCloseTo(H, 6);
+  });
+
+  it('strut and braces are pinned bars: no moment at their ends', () => {
+    for (const m of r.structure.members.filter((q) => q.role === 'brace')) {
+      const e = r.effects.members.get(m.id)!;
+      expect(most(e.m[0]!)).toBeLessThan(1e-6);
+      expect(e.spans[0]!.length).toBeCloseTo(30 * Math.SQRT2 + (m.path.includes('struts') ? 3.75 * Math.SQRT2 : 0), 6);
+    }
+  });
+});
+
+describe('posts held at their feet', () => {
+  it('are cantilevers: M = V·h at the foot, Δ = V·h³/3EI', () => {
+    const H = 800;
+    for (const axis of ['x', 'y'] as const) {
+      const r = run(fixedGable, undefined, push(axis, H));
+      for (const p of POSTS) {
+        const post = r.structure.members.find((m) => m.id === p)!;
+        const h = post.end.z - post.start.z;
+        const V = shearOf(r, p, axis, 0);
+        // The framing’s push acts at the mean of its seats, 3 in off the middle of the posts: the roof turns a little.
+        expect(V / (H / 4)).toBeCloseTo(1, 1);
+        const e = r.effects.members.get(p)!;
+        expect(most((axis === 'x' ? e.m : e.mWeak)[0]!)).toBeCloseTo(V * h, 2);
+        const I = 5.5 ** 4 / 12;
+        const drift = r.effects.drift!.find((d) => d.post === p)!;
+        expect(drift.height).toBeCloseTo(h, 9);
+        expect(drift.move[0]![axis]).toBeCloseTo((V * h ** 3) / (3 * post.section.values.E * I), 6);
+      }
+    }
+  });
+
+  it('hand the footing their moment, taken on to its underside', () => {
+    const r = run(fixedGable, undefined, push('x', 800));
+    for (const p of POSTS) {
+      const post = r.structure.members.find((m) => m.id === p)!;
+      const id = footOf(r, p);
+      const footing = r.structure.footings.find((f) => f.id === id)!;
+      const { force, moment } = r.effects.footings.get(id)!;
+      // A push toward +x at height above the underside turns about +y.
+      expect(moment[0]!.y).toBeCloseTo(force[0]!.x * (post.end.z - footing.bottom), 1);
+    }
+  });
+
+  it('embedded posts are held a third of their depth down', () => {
+    const depth = 48;
+    const r = run({ ...fixedGable }, (s) => sunk(s, depth), push('x', 800));
+    for (const p of POSTS) {
+      const post = r.structure.members.find((m) => m.id === p)!;
+      const surface = post.start.z + depth;
+      expect(most(r.effects.members.get(p)!.m[0]!)).toBeCloseTo(
+        shearOf(r, p, 'x', 0) * (post.end.z - surface + depth / 3),
+        1,
+      );
+      expect(r.effects.members.get(p)!.stations[0]).toBeCloseTo((depth * 2) / 3, 6);
+    }
+  });
+});
+
+describe('every case of the loads', () => {
+  it.each([
+    ['braced both ways', bracedGable],
+    ['fixed posts', fixedGable],
+  ] as const)('%s: applied, integral and reactions close; nothing is left on a restraint', (_, project) => {
+    const r = run(project);
+    expect(r.effects.failure).toBeUndefined();
+    for (const b of r.effects.balance) {
+      expect(b.errorApplied).toBeLessThan(BALANCE_LIMIT);
+      expect(b.errorReactions).toBeLessThan(BALANCE_LIMIT);
+    }
+    for (const s of r.effects.sway) for (const f of s.force) expect(Math.hypot(f.x, f.y)).toBe(0);
+    r.loads.cases.forEach((_c, i) => {
+      for (const axis of ['x', 'y'] as const) {
+        const feet = POSTS.reduce((sum, p) => sum + shearOf(r, p, axis, i), 0);
+        expect(feet).toBeCloseTo(r.effects.balance[i]!.applied[axis], 4);
+      }
+    });
+  });
+
+  it('moments of the feet balance the loads about the line across the beams’ direction', () => {
+    const r = run(bracedGable);
+    r.loads.cases.forEach((c, i) => {
+      let moment = 0;
+      const beams = r.structure.members.filter((m) => m.role === 'beam');
+      for (const j of r.structure.joints) {
+        if (j.kind !== 'truss-to-beam') continue;
+        const f = r.effects.joints.get(j.id)!.force[i]!;
+        moment += j.at.y * f.z - beams[0]!.start.z * f.y;
+      }
+      if (c.selfWeight)
+        for (const m of r.structure.members) {
+          if (!['beam', 'post', 'brace', 'strut'].includes(m.role)) continue;
+          const long = Math.hypot(m.end.x - m.start.x, m.end.y - m.start.y, m.end.z - m.start.z);
+          moment -= ((m.start.y + m.end.y) / 2) * m.section.weight * long;
+        }
+      for (const p of POSTS) {
+        const post = r.structure.members.find((m) => m.id === p)!;
+        const f = r.effects.footings.get(footOf(r, p))!.force[i]!;
+        moment -= post.start.y * -f.z - post.start.z * f.y;
+      }
+      // A hundredth of an inch on the load of a case: braces' own weight is spread over their working length.
+      expect(Math.abs(moment)).toBeLessThan(20);
+    });
+  });
+
+  it('has no number that is not finite', () => {
+    for (const m of run(bracedGable).effects.members.values())
+      for (const key of ['m', 'v', 'n', 'mWeak', 'vWeak', 'sag'] as const)
+        for (const row of m[key]) for (const v of row) expect(Number.isFinite(v)).toBe(true);
+  });
+});
+
+describe('unequal lines', () => {
+  /** B2's posts three times as stiff as B1's. */
+  const stiff: Project = {
+    ...fixedGable,
+    cover: {
+      ...fixedGable.cover,
+      beams: fixedGable.cover.beams.map((b, i) => ({
+        ...b,
+        posts: b.posts.map((p) => ({ ...p, section: i === 0 ? 'post' : 'thick' })),
+      })),
+    },
+    choices: {
+      ...fixedGable.choices,
+      sections: {
+        ...fixedGable.choices.sections,
+        thick: {
+          kind: 'solid',
+          size: '8x8',
+          species: 'Douglas Fir-Larch',
+          grade: 'No. 1',
+          treatment: 'above-ground',
+          incised: true,
+          service: 'dry',
+        },
+      },
+    },
+  };
+
+  it('share a push square to them by stiffness, through the links', () => {
+    const r = run(stiff, undefined, push('x', 1000));
+    const [thin, thick] = [
+      ['P1', 'P2'],
+      ['P3', 'P4'],
+    ].map((line) => line.reduce((sum, p) => sum + shearOf(r, p, 'x', 0), 0));
+    expect(thick! / thin!).toBeCloseTo((7.5 / 5.5) ** 4, 1);
+    expect(thin! + thick!).toBeCloseTo(1000, 4);
+  });
+
+  it('turn about the stiffer line under a push along them, and still share it', () => {
+    const r = run(stiff, undefined, push('y', 1000));
+    const [thin, thick] = [shearOf(r, 'P1', 'y', 0), shearOf(r, 'P3', 'y', 0)];
+    expect(thick).toBeGreaterThan(thin);
+    // The roof twists, so the posts also push each other across.
+    expect(Math.abs(shearOf(r, 'P1', 'x', 0))).toBeGreaterThan(1);
+  });
+});
+
+describe('a mirrored project', () => {
+  const uneven: Project = {
+    ...bracedGable,
+    cover: {
+      ...bracedGable.cover,
+      beams: bracedGable.cover.beams.map((b, i) =>
+        i === 0
+          ? b
+          : {
+              ...b,
+              posts: b.posts.map((p) => ({ ...p, braces: p.braces!.map((k) => ({ ...k, run: 36, rise: 24 })) })),
+            },
+      ),
+    },
+  };
+  /** x to −x: the beams change sides and keep their posts’ names. */
+  const mirrored: Project = {
+    ...uneven,
+    cover: {
+      ...uneven.cover,
+      beams: uneven.cover.beams.map((b) => ({ ...b, from: { ...b.from, x: -b.from.x }, to: { ...b.to, x: -b.to.x } })),
+      roofs: uneven.cover.roofs.map((q) => (q.kind === 'gable' ? { ...q, beams: ['B2', 'B1'] } : q)),
+    },
+  };
+  it('has mirrored effects', () => {
+    const [a, b] = [run(uneven), run(mirrored)];
+    const twin = (id: string): string => id.replace(/^W([+-])x/, (_, s) => `W${s === '+' ? '-' : '+'}x`);
+    a.effects.cases.forEach((id, i) => {
+      const k = b.effects.cases.indexOf(twin(id));
+      expect(k).toBeGreaterThanOrEqual(0);
+      for (const p of POSTS) {
+        const [f, g] = [a, b].map((r) => r.effects.footings.get(footOf(r, p))!);
+        expect(g!.force[k]!.x).toBeCloseTo(-f!.force[i]!.x, 4);
+        expect(g!.force[k]!.y).toBeCloseTo(f!.force[i]!.y, 4);
+        expect(g!.force[k]!.z).toBeCloseTo(f!.force[i]!.z, 4);
+        const [e, o] = [a, b].map((r) => r.effects.members.get(p)!);
+        expect(most(o!.m[k]!)).toBeCloseTo(most(e!.m[i]!), 3);
+        expect(most(o!.mWeak[k]!)).toBeCloseTo(most(e!.mWeak[i]!), 3);
+      }
+    });
+  });
+});
+
+describe('a frame that nothing holds', () => {
+  it('is named as such, not solved', () => {
+    const bare: Project = {
+      ...looseGable,
+      cover: { ...looseGable.cover, lateral: { x: 'knee-braces', y: 'knee-braces' } },
+    };
+    expect(run(bare).effects.failure).toMatch(/can move freely/);
+    const oneWay: Project = { ...bracedGable, cover: { ...bracedGable.cover, struts: [] } };
+    expect(run(oneWay).effects.failure).toMatch(/can move freely.*dx/);
+  });
+  it('keeps its restraints where the system is open', () => {
+    const r = run(looseGable);
+    expect(r.effects.failure).toBeUndefined();
+    expect(r.effects.drift).toEqual([]);
+    expect(r.effects.sway.some((s) => s.force.some((f) => Math.abs(f.x) > 1))).toBe(true);
+  });
+});
+
+describe('where an embedded post counts as held', () => {
+  /**
+   * A rigid post pushed at height `h` (in depths above ground) in soil whose stiffness grows with depth: p(z) ~ z·(z0 − z).
+   * Greatest moment by plain statics over V·(h + 1/3).
+   */
+  function share(h: number): number {
+    const z0 = (1 / 4 + h / 3) / (1 / 3 + h / 2);
+    const total = z0 / 2 - 1 / 3;
+    const taken = (z: number): number => (z0 * z * z) / 2 / total - z ** 3 / 3 / total;
+    const STEPS = 20000;
+    let moment = h;
+    let greatest = h;
+    for (let i = 0; i < STEPS; i++) {
+      moment += (1 - taken((i + 0.5) / STEPS)) / STEPS;
+      greatest = Math.max(greatest, moment);
+    }
+    // The foot itself carries nothing.
+    expect(Math.abs(moment)).toBeLessThan(1e-3);
+    return greatest / (h + 1 / 3);
+  }
+  it('a third of the depth down overstates the moment of a rigid post in stiffening soil', () => {
+    for (const h of [0.25, 0.5, 1, 2, 3, 5]) expect(share(h)).toBeLessThan(1);
+  });
+});
