@@ -29,6 +29,9 @@ const NEEDS: Readonly<Record<MemberRole, Needs>> = {
   ledger: { below: 2, above: 1 },
   beam: { below: 2, above: 1 },
   post: { below: 1, above: 1 },
+  strut: { below: 2, above: 0 },
+  // A brace stands on its post and takes its beam, or cross member, above.
+  brace: { below: 1, above: 1 },
   fascia: { below: 0, above: 0 },
   gutter: { below: 0, above: 0 },
   blocking: { below: 0, above: 0 },
