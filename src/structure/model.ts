@@ -101,6 +101,8 @@ export interface TrussShape {
   readonly heel: number;
   readonly overhang: readonly [number, number];
   readonly chordDepth: number;
+  /** Width of the beam it bears on; the span is measured over the outer faces of both. */
+  readonly bearing: number;
   /** Total weight of one truss, lb, as assumed for the order. */
   readonly weight: number;
   /** Overall height from bearing to peak, inches. */

@@ -121,6 +121,7 @@ export const truss: Framing<TrussKind> = {
           heel: choice.heel,
           overhang,
           chordDepth: chord.d,
+          bearing: width,
           weight,
           height,
         },

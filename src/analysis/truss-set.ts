@@ -1,0 +1,208 @@
+/**
+ * Every truss under every load case, as a frame of its preliminary layout, twice: (a) one bearing slides and the bearings
+ * move apart; (b) both bearings are held and push outward. Trusses that catch the same loads share one answer. What they
+ * hand down vertically is that of the rigid body (truss.ts): the frame only adds the outward push, which balances itself.
+ */
+import type { Vec3 } from '../base/vec.js';
+import type { Loads } from '../loads/model.js';
+import { webLayout } from '../structure/framing/webs.js';
+import type { Member, Structure, Surface } from '../structure/model.js';
+import { type Catch, catchKey, catchTerms } from './framing.js';
+import { type Bearing, indexStructure, type StructureIndex } from './index-structure.js';
+import type { Effects } from './model.js';
+import type { Profile } from './profile.js';
+import type { FrameCase } from './solver/index.js';
+import { collectTerms, type Term, type Terms } from './terms.js';
+import {
+  type BarForces,
+  makeTruss,
+  onChord,
+  pointOnChord,
+  type RunLoad,
+  solveTruss,
+  type TrussModel,
+  type TrussSolution,
+} from './truss-frame.js';
+
+/** Forces in one truss, per load case. */
+export interface TrussEffects {
+  readonly mark: string;
+  /** Ids of the trusses that share this answer, and one of them. */
+  readonly members: readonly string[];
+  readonly member: Member;
+  readonly model: TrussModel;
+  /** (a) One bearing slides: opening between the bearings, inches, outward positive. */
+  readonly spread: Float64Array;
+  /** (b) Both held: outward push on each beam, lb. */
+  readonly thrust: Float64Array;
+  /** Upward reactions of the first and the second bearing on the truss, and the whole push to the right, lb. */
+  readonly up: readonly [Float64Array, Float64Array];
+  readonly sideways: Float64Array;
+  readonly sliding: readonly BarForces[];
+  readonly held: readonly BarForces[];
+}
+
+/** Where the plane of a truss lies: x along it from the outer face of the first beam. */
+interface Plane {
+  readonly origin: Vec3;
+  readonly along: Vec3;
+}
+
+function planeOf(a: Bearing, b: Bearing, width: number): Plane {
+  const dx = b.joint.at.x - a.joint.at.x;
+  const dy = b.joint.at.y - a.joint.at.y;
+  const run = Math.hypot(dx, dy);
+  const along = { x: dx / run, y: dy / run, z: 0 };
+  const { x, y, z } = a.joint.at;
+  return { along, origin: { x: x - (along.x * width) / 2, y: y - (along.y * width) / 2, z } };
+}
+
+const inPlane = (p: Plane, v: Vec3): number => v.x * p.along.x + v.y * p.along.y;
+
+/** A unit of one term on the top chord: a surface's loads keep their line of action. */
+function termLoad(truss: TrussModel, p: Plane, term: Term, surface: Surface, caught: Profile | number): FrameCase {
+  const o = {
+    x: surface.origin.x - p.origin.x,
+    y: surface.origin.y - p.origin.y,
+    z: surface.origin.z - p.origin.z,
+  };
+  let x0 = inPlane(p, o);
+  const kx = inPlane(p, surface.v);
+  if (typeof caught === 'number') return pointOnChord(truss, x0 + kx * term.v, caught);
+  let direction = { x: 0, z: -1 };
+  if (term.kind === 'normal') {
+    // Along the normal down to the chord's centre line, which runs through the apex with the surface's slope.
+    const n = { x: inPlane(p, surface.n), z: surface.n.z };
+    const slope = surface.v.z / kx;
+    const apex = truss.layout.joints[truss.layout.apex]!;
+    const reach = (apex.z + slope * (x0 - apex.x) - o.z) / (n.z - slope * n.x);
+    x0 += reach * n.x;
+    direction = { x: -n.x, z: -n.z };
+  }
+  const runs = caught.map((q): RunLoad => {
+    const [a, b] = [x0 + kx * q.a, x0 + kx * q.b];
+    const [wa, wb] = [q.wa / Math.abs(kx), q.wb / Math.abs(kx)];
+    return a < b ? { from: a, to: b, atFrom: wa, atTo: wb } : { from: b, to: a, atFrom: wb, atTo: wa };
+  });
+  return onChord(truss, 'top', runs, direction);
+}
+
+/** Own weight: half along each chord. */
+function ownWeight(truss: TrussModel, weight: number): FrameCase {
+  const half = (role: 'top' | 'bottom'): FrameCase => {
+    const bars = truss.bars.filter((b) => b.role === role);
+    const from = truss.layout.joints[bars[0]!.from]!.x;
+    const to = truss.layout.joints[bars.at(-1)!.to]!.x;
+    const q = weight / 2 / (to - from);
+    return onChord(truss, role, [{ from, to, atFrom: q, atTo: q }], { x: 0, z: -1 });
+  };
+  return { distributed: [...half('top').distributed!, ...half('bottom').distributed!] };
+}
+
+function sumCases(
+  truss: TrussModel,
+  terms: Terms,
+  units: readonly (TrussSolution | undefined)[],
+  self: TrussSolution,
+): Omit<TrussEffects, 'mark' | 'members' | 'member' | 'model'> {
+  const { push } = truss;
+  const cases = terms.cases.length;
+  const spread = new Float64Array(cases);
+  const thrust = new Float64Array(cases);
+  const up = [new Float64Array(cases), new Float64Array(cases)] as const;
+  const sideways = new Float64Array(cases);
+  const sliding: BarForces[] = [];
+  const held: BarForces[] = [];
+  const plus = (into: BarForces, s: BarForces, factor: number): void => {
+    if (factor === 0) return;
+    for (let i = 0; i < into.n.length; i++) into.n[i] = into.n[i]! + factor * s.n[i]!;
+    for (let i = 0; i < into.m.length; i++) into.m[i] = into.m[i]! + factor * s.m[i]!;
+  };
+  const size = push.n.length;
+  terms.cases.forEach((c, k) => {
+    const a: BarForces = { n: new Float64Array(size), m: new Float64Array(push.m.length) };
+    let open = 0;
+    let pushed = 0;
+    const take = (s: TrussSolution, factor: number): void => {
+      plus(a, s, factor);
+      open += factor * s.spread;
+      // What the held bearing receives is the whole horizontal load.
+      pushed -= factor * s.held.x;
+      up[0][k] = up[0][k]! + factor * s.held.z;
+      up[1][k] = up[1][k]! + factor * s.sliding;
+    };
+    if (c.self !== 0) take(self, c.self);
+    for (let t = 0; t < c.term.length; t++) {
+      const u = units[c.term[t]!];
+      if (u) take(u, c.factor[t]!);
+    }
+    // Both bearings take half of the horizontal load, as the rigid body gives; the rest of the movement is the spread.
+    plus(a, push, -pushed / 2);
+    sideways[k] = pushed;
+    spread[k] = open - (pushed / 2) * push.spread;
+    thrust[k] = spread[k]! / push.spread;
+    const b: BarForces = { n: a.n.slice(), m: a.m.slice() };
+    plus(b, push, -thrust[k]!);
+    sliding.push(a);
+    held.push(b);
+  });
+  return { spread, thrust, up, sideways, sliding, held };
+}
+
+function groupKey(mark: string, caught: Catch): string {
+  return `${mark}|${caught.map((c) => (c === undefined ? '' : catchKey(c))).join('/')}`;
+}
+
+export function analyseTrusses(index: StructureIndex, terms: Terms): readonly TrussEffects[] {
+  const groups = new Map<string, { effects: TrussEffects; members: string[] }>();
+  const models = new Map<string, TrussModel | undefined>();
+  for (const member of index.structure.members) {
+    const shape = member.truss;
+    const [a, b] = index.below.get(member.id) ?? [];
+    if (!shape || !a || !b) continue;
+    const caught = catchTerms(member, terms.terms, index.surfaces);
+    const key = groupKey(member.mark, caught);
+    const known = groups.get(key);
+    if (known) {
+      known.members.push(member.id);
+      continue;
+    }
+    if (!models.has(member.mark)) {
+      models.set(member.mark, makeTruss(webLayout(shape, member.role === 'gable-truss'), member.section));
+    }
+    const model = models.get(member.mark);
+    if (!model) continue;
+    const plane = planeOf(a, b, shape.bearing);
+    const units = caught.map((c, i) => {
+      if (c === undefined) return undefined;
+      const term = terms.terms[i]!;
+      return solveTruss(model, termLoad(model, plane, term, index.surfaces.get(term.surface)!, c));
+    });
+    const self = solveTruss(model, ownWeight(model, shape.weight));
+    const members = [member.id];
+    groups.set(key, {
+      members,
+      effects: { mark: member.mark, members, member, model, ...sumCases(model, terms, units, self) },
+    });
+  }
+  return [...groups.values()].map((g) => g.effects);
+}
+
+const made = new WeakMap<Effects, readonly TrussEffects[]>();
+
+/** Worked out once for the same effects, and only when somebody asks. */
+export function trussEffects(ctx: {
+  readonly structure: Structure;
+  readonly loads: Loads;
+  readonly effects: Effects;
+}): readonly TrussEffects[] {
+  let known = made.get(ctx.effects);
+  if (!known) {
+    const index = indexStructure(ctx.structure);
+    known = ctx.structure.members.some((m) => m.truss)
+      ? analyseTrusses(index, collectTerms(ctx.loads, index.surfaces))
+      : [];
+    made.set(ctx.effects, known);
+  }
+  return known;
+}
