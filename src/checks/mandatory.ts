@@ -73,8 +73,8 @@ const RAFTERS: readonly string[] = [
 
 const BY_FRAMING: Readonly<Record<FramingKind, readonly string[]>> = {
   rafter: RAFTERS,
-  'common-truss': ['truss-papers'],
-  'scissor-truss': ['truss-papers'],
+  'common-truss': ['truss-papers', 'truss-preliminary'],
+  'scissor-truss': ['truss-papers', 'truss-preliminary', 'scissor-spread', 'scissor-thrust'],
 };
 
 /** Mandatory checks of one kind of structure. */

@@ -19,13 +19,17 @@ import { combinedCheck } from './members/combined.js';
 import { deflectionCheck } from './members/deflection.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
-import { diaphragm, houseConnection, seismic, trussPapers } from './pending/lateral.js';
+import { diaphragm, houseConnection, seismic } from './pending/lateral.js';
 import { snowPartial } from './pending/snow-partial.js';
 import { windAttached } from './pending/wind.js';
 import { coveringSlope } from './roof/covering-slope.js';
 import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
 import { snowDrift, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
+import { trussPapers } from './trusses/papers.js';
+import { trussPreliminary } from './trusses/preliminary.js';
+import { scissorSpread } from './trusses/spread.js';
+import { scissorThrust } from './trusses/thrust.js';
 import { easement } from './zoning/easement.js';
 import { fireSeparation } from './zoning/fire-separation.js';
 import { heightLimit } from './zoning/height-limit.js';
@@ -87,6 +91,9 @@ export const CHECKS: readonly Check[] = [
 
   jointProducts,
   trussPapers,
+  trussPreliminary,
+  scissorSpread,
+  scissorThrust,
   snowUnbalanced,
   snowPartial,
   snowDrift,

@@ -2,6 +2,7 @@ import { formatLength } from '../../base/quantity/index.js';
 import type { BeamLine, Cover, CoverRoof, FramingChoice, WoodChoice } from '../model.js';
 import type { WrittenCover } from '../schema/cover.js';
 import type { Notebook } from './notebook.js';
+import { completeDeferred, completePaper } from './truss-papers.js';
 
 type WrittenRoof = WrittenCover['roofs'][number];
 type WrittenFraming = WrittenRoof['framing'];
@@ -30,6 +31,7 @@ function framing(w: WrittenFraming, path: string, note: Notebook): FramingChoice
     heel: w.heel,
     bottomPitch: w.kind === 'scissor-truss' ? w.bottomPitch : 0,
     weight: w.weight * INCHES_PER_FOOT,
+    ...(w.kind === 'scissor-truss' && w.spreadLimit !== undefined ? { spreadLimit: w.spreadLimit } : {}),
   };
 }
 
@@ -89,5 +91,7 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
     ledgers: w.ledgers.map((l, i) => ({ ...l, wall: wallNames.indexOf(l.wall), path: `/cover/ledgers/${i}` })),
     lateral: w.lateral,
     use: w.use,
+    ...(w.trussPapers ? { trussPapers: w.trussPapers.map(completePaper) } : {}),
+    ...(w.deferred ? { deferred: completeDeferred(w.deferred, note) } : {}),
   };
 }

@@ -1,0 +1,133 @@
+/**
+ * Second set of forces under scissor trusses: both bearings held. Each truss then pushes its beams apart; the beams bend
+ * sideways between their posts on top of what they carry anyway (NDS 2018 3.9.2), and joints and post tops take the push.
+ */
+import { type ForceEnvelope, jointEnvelope, type TrussEffects, thrustSet, trussEffects } from '../../analysis/index.js';
+import type { Combination } from '../../loads/model.js';
+import type { Check, CheckContext, Subject } from '../contract.js';
+import { notApplicable, notEvaluated } from '../finding.js';
+import { combinedFinding } from '../members/combined.js';
+import { sumText } from '../members/scan.js';
+import { noForces } from '../members/subjects.js';
+import { isScissor } from './subjects.js';
+
+const CLAUSE = 'NDS 2018 3.9.2';
+
+type Source = Pick<CheckContext, 'structure' | 'loads' | 'effects'>;
+
+/** Greatest forces through a joint with both bearings held; undefined where no truss pushes outward. */
+export function thrustEnvelope(ctx: Source, joint: string): ForceEnvelope | undefined {
+  const set = thrustSet(ctx);
+  return set && jointEnvelope(set.effects, joint, ctx.loads.combinations);
+}
+
+/** Beams under scissor trusses. */
+function pushedBeams(ctx: CheckContext): readonly Subject[] {
+  const trusses = new Set(
+    trussEffects(ctx)
+      .filter(isScissor)
+      .flatMap((t) => t.members),
+  );
+  if (trusses.size === 0) return [];
+  const under = new Set(
+    ctx.structure.joints.filter((j) => trusses.has(j.ties[0]?.part ?? '')).map((j) => j.ties.at(-1)!.part),
+  );
+  return ctx.structure.members
+    .filter((m) => m.role === 'beam' && under.has(m.id))
+    .map((m) => ({ id: m.id, path: m.path }));
+}
+
+interface Most {
+  readonly value: number;
+  readonly combination: Combination | undefined;
+}
+
+/** Greatest size of a sum over the combinations. */
+function most(ctx: CheckContext, of: (loadCase: number) => number): Most {
+  let best: Most = { value: 0, combination: undefined };
+  for (const combination of ctx.loads.combinations) {
+    let sum = 0;
+    for (const t of combination.terms) sum += t.factor * of(t.case);
+    if (Math.abs(sum) > Math.abs(best.value)) best = { value: sum, combination };
+  }
+  return best;
+}
+
+/** Systems that hold a post's top: the push must then be theirs as well. */
+const HOLDS_TOPS: ReadonlySet<string> = new Set(['knee-braces', 'fixed-posts']);
+
+export const scissorThrust: Check = {
+  id: 'scissor-thrust',
+  title: 'Scissor truss: outward push on the beam',
+  subjects: pushedBeams,
+  run(subject, ctx, rec) {
+    const set = thrustSet(ctx);
+    const effects = set?.effects.members.get(subject.id);
+    const member = ctx.structure.members.find((m) => m.id === subject.id);
+    if (!set || !effects || !member) return noForces(CLAUSE);
+
+    const on = new Set(
+      ctx.structure.joints.filter((j) => j.ties.at(-1)?.part === subject.id).map((j) => j.ties[0]!.part),
+    );
+    let push: Most & { readonly truss?: TrussEffects } = { value: 0, combination: undefined };
+    for (const truss of trussEffects(ctx)) {
+      if (!isScissor(truss) || !truss.members.some((id) => on.has(id))) continue;
+      const one = most(ctx, (c) => truss.thrust[c]!);
+      if (Math.abs(one.value) > Math.abs(push.value)) push = { ...one, truss };
+    }
+    const { truss } = push;
+    if (rec && truss && push.combination) {
+      rec.heading(`${truss.mark} with both bearings held`);
+      rec.step({
+        symbol: 'H',
+        meaning: 'outward push of one truss on each beam: the opening with a bearing free, over the opening per pound',
+        formula: `Σ factor · Δ / f, f = ${truss.model.push.spread.toPrecision(4)} in/lb`,
+        substituted: sumText(ctx, push.combination, (c) => truss.thrust[c]!),
+        value: push.value,
+        unit: 'lb',
+        clause: 'statics',
+        from: [truss.member.path],
+        note: 'preliminary layout and lumber; the truss plant’s engineer decides',
+      });
+    }
+    let top: Most & { readonly post: string } = { value: 0, combination: undefined, post: '' };
+    for (const r of set.restraints) {
+      if (r.beam !== subject.id) continue;
+      const axis = Math.abs(member.end.x - member.start.x) < Math.abs(member.end.y - member.start.y) ? 'x' : 'y';
+      const one = most(ctx, (c) => r.force[c]![axis]);
+      if (Math.abs(one.value) <= Math.abs(top.value)) continue;
+      const joint = ctx.structure.joints.find(
+        (j) => j.kind === 'beam-to-post' && Math.hypot(j.at.x - r.at.x, j.at.y - r.at.y) < 1,
+      );
+      top = { ...one, post: joint?.ties.at(-1)?.part ?? '' };
+    }
+    rec?.step({
+      symbol: 'Ht',
+      meaning: `push that arrives at the top of ${top.post || 'the post'}`,
+      formula: 'beam on its posts, sideways',
+      substituted: `${Math.abs(top.value).toFixed(0)} (${top.combination?.id ?? 'none'})`,
+      value: Math.abs(top.value),
+      unit: 'lb',
+      clause: 'statics',
+    });
+    const found = combinedFinding(ctx, [{ member, effects }], rec);
+    if (found.status === 'not-applicable') {
+      return notApplicable(CLAUSE, 'the trusses push this beam by nothing worth counting');
+    }
+    const said = `Both bearings held: each truss pushes up to ${Math.abs(push.value).toFixed(0)} lb outward, and ${Math.abs(top.value).toFixed(0)} lb arrives at ${top.post}.`;
+    if (found.status !== 'pass') return { ...found, note: `${said} ${found.note}` };
+    const across = Math.abs(member.end.x - member.start.x) < Math.abs(member.end.y - member.start.y) ? 'x' : 'y';
+    const system = ctx.project.cover.lateral[across];
+    if (HOLDS_TOPS.has(system)) {
+      return notEvaluated(
+        CLAUSE,
+        `${said} What holds the post tops against side load (${system}) would take this push as well, and that is not worked out. Needed: a bearing detail that lets one side slide, shown by the truss papers, or a licensed professional.`,
+      );
+    }
+    return {
+      ...found,
+      clause: CLAUSE,
+      note: `${said} Posts hinged at both ends do not hold it; the trusses then open as the other set says. Both sets govern.`,
+    };
+  },
+};
