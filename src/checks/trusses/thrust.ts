@@ -3,6 +3,7 @@
  * sideways between their posts on top of what they carry anyway (NDS 2018 3.9.2), and joints and post tops take the push.
  */
 import { type ForceEnvelope, jointEnvelope, type TrussEffects, thrustSet, trussEffects } from '../../analysis/index.js';
+import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { Check, CheckContext, Subject } from '../contract.js';
 import { notApplicable, notEvaluated } from '../finding.js';
@@ -53,6 +54,50 @@ function most(ctx: CheckContext, of: (loadCase: number) => number): Most {
   return best;
 }
 
+/** Opening with a bearing free, what the beams give, and the push that closes the difference. */
+function recordPush(
+  ctx: CheckContext,
+  id: string,
+  truss: TrussEffects,
+  H: number,
+  combination: Combination,
+  rec: Recorder,
+): void {
+  const f = truss.model.push.spread;
+  let free = 0;
+  for (const t of combination.terms) free += t.factor * truss.spread[t.case]!;
+  rec.heading(`${id}: both bearings fastened to beams held at their post tops, ${combination.id}`);
+  rec.step({
+    symbol: 'Δ',
+    meaning: 'opening between the bearings if one were free to slide (preliminary layout, assumed lumber)',
+    formula: combination.label,
+    substituted: sumText(ctx, combination, (c) => truss.spread[c]!),
+    value: free,
+    unit: 'in',
+    clause: 'statics',
+    from: [truss.member.path],
+  });
+  rec.step({
+    symbol: 'δ',
+    meaning: 'what the two beams give sideways here under the pushes of all trusses',
+    formula: 'beams bending sideways between post tops that do not give',
+    substituted: 'from the beams’ frame, (f + C)·H = Δ for all trusses together',
+    value: free - f * H,
+    unit: 'in',
+    clause: 'statics',
+  });
+  rec.step({
+    symbol: 'H',
+    meaning: 'outward push of one truss on each beam',
+    formula: '(Δ − δ) / f, f = opening per pound of push',
+    substituted: `(${free.toPrecision(4)} − ${(free - f * H).toPrecision(4)}) / ${f.toPrecision(4)}`,
+    value: H,
+    unit: 'lb',
+    clause: 'statics',
+    note: 'the truss plant’s engineer decides the truss',
+  });
+}
+
 /** Systems that hold a post's top: the push must then be theirs as well. */
 const HOLDS_TOPS: ReadonlySet<string> = new Set(['knee-braces', 'fixed-posts']);
 
@@ -69,27 +114,14 @@ export const scissorThrust: Check = {
     const on = new Set(
       ctx.structure.joints.filter((j) => j.ties.at(-1)?.part === subject.id).map((j) => j.ties[0]!.part),
     );
-    let push: Most & { readonly truss?: TrussEffects } = { value: 0, combination: undefined };
-    for (const truss of trussEffects(ctx)) {
-      if (!isScissor(truss) || !truss.members.some((id) => on.has(id))) continue;
-      const one = most(ctx, (c) => truss.thrust[c]!);
-      if (Math.abs(one.value) > Math.abs(push.value)) push = { ...one, truss };
+    let push: Most & { readonly id: string } = { value: 0, combination: undefined, id: '' };
+    for (const [id, rows] of set.push) {
+      if (!on.has(id)) continue;
+      const one = most(ctx, (c) => rows[c]!);
+      if (Math.abs(one.value) > Math.abs(push.value)) push = { ...one, id };
     }
-    const { truss } = push;
-    if (rec && truss && push.combination) {
-      rec.heading(`${truss.mark} with both bearings held`);
-      rec.step({
-        symbol: 'H',
-        meaning: 'outward push of one truss on each beam: the opening with a bearing free, over the opening per pound',
-        formula: `Σ factor · Δ / f, f = ${truss.model.push.spread.toPrecision(4)} in/lb`,
-        substituted: sumText(ctx, push.combination, (c) => truss.thrust[c]!),
-        value: push.value,
-        unit: 'lb',
-        clause: 'statics',
-        from: [truss.member.path],
-        note: 'preliminary layout and lumber; the truss plant’s engineer decides',
-      });
-    }
+    const truss = trussEffects(ctx).find((t) => t.members.includes(push.id));
+    if (rec && truss && push.combination) recordPush(ctx, push.id, truss, push.value, push.combination, rec);
     let top: Most & { readonly post: string } = { value: 0, combination: undefined, post: '' };
     for (const r of set.restraints) {
       if (r.beam !== subject.id) continue;
