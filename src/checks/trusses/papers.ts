@@ -135,9 +135,14 @@ export const trussPapers: Check = {
     const wrong: string[] = [];
     const said: string[] = [];
     let count = 0;
+    const seen = new Set<string>();
     for (const p of papers) {
       const m = marks.get(p.mark);
+      if (!ctx.structure.members.some((x) => x.truss && x.mark === p.mark))
+        wrong.push(`a sheet is entered for ${p.mark}, and no truss has that mark`);
       if (!m) continue;
+      if (seen.has(p.mark)) wrong.push(`${p.mark} has more than one sheet`);
+      seen.add(p.mark);
       count++;
       rec?.heading(`${p.mark}: ${p.from}${p.sealedBy ? `, sealed by ${p.sealedBy}` : ', not sealed'}`);
       const c = compare(ctx, m, p, rec);
