@@ -35,6 +35,7 @@ export { type CheckJson, checkJson, countByStatus, nearestToLimit } from './repo
 export type { Derived } from './report/derived.js';
 export { explain } from './report/explain.js';
 export { type Schedules, schedules } from './report/schedules.js';
+export { type TrussOrder, trussOrders } from './report/truss-order.js';
 export { type Why, type WhyForce, why, whyText } from './report/why.js';
 export type { Verdict } from './review/model.js';
 export type { Footing, Joint, Member, Piece, Structure, Surface } from './structure/model.js';

@@ -9,6 +9,7 @@ import { framingPlanSheet } from './framing-plan.js';
 import { lotPlan } from './lot-plan.js';
 import { schedules } from './schedules.js';
 import { sections } from './sections.js';
+import { trusses } from './trusses.js';
 
 /** Every sheet kind, in the order of the set. */
 export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
@@ -18,6 +19,7 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   'beam-plan': beamPlanSheet,
   'framing-plan': framingPlanSheet,
   details,
+  trusses,
   schedules,
   calculations,
   elevations,
