@@ -5,8 +5,8 @@
  */
 import type { Vec3 } from '../base/vec.js';
 import type { Loads } from '../loads/model.js';
-import { webLayout } from '../structure/framing/webs.js';
-import type { Member, Structure, Surface } from '../structure/model.js';
+import { type WebLayout, webLayout } from '../structure/framing/webs.js';
+import type { Member, Structure, Surface, TrussShape } from '../structure/model.js';
 import { type Catch, catchKey, catchTerms } from './framing.js';
 import { type Bearing, indexStructure, type StructureIndex } from './index-structure.js';
 import type { Effects } from './model.js';
@@ -153,9 +153,33 @@ function groupKey(mark: string, caught: Catch): string {
   return `${mark}|${caught.map((c) => (c === undefined ? '' : catchKey(c))).join('/')}`;
 }
 
+/** A frame with the unit answers of all trusses of one roof that are alike but for what they catch. */
+interface Shared {
+  readonly roof: string | undefined;
+  readonly weight: number;
+  readonly model: TrussModel;
+  readonly units: Map<string, TrussSolution>;
+  self?: TrussSolution;
+}
+
+/** Studs carry nothing, so a gable end often is the same frame as the trusses beside it. */
+function sharedModel(member: Member, shape: TrussShape, known: readonly (Shared | undefined)[]): Shared | undefined {
+  const layout = webLayout(shape, member.role === 'gable-truss');
+  const places = (l: WebLayout): string =>
+    JSON.stringify(l.bars.flatMap((b) => (b.role === 'stud' ? [] : [b.role, place(l, b.from), place(l, b.to)])));
+  const place = (l: WebLayout, joint: number): readonly number[] => [l.joints[joint]!.x, l.joints[joint]!.z];
+  const mine = places(layout);
+  const twin = known.find(
+    (k) => k && k.roof === member.roof && k.weight === shape.weight && places(k.model.layout) === mine,
+  );
+  if (twin) return twin;
+  const model = makeTruss(layout, member.section);
+  return model && { roof: member.roof, weight: shape.weight, model, units: new Map() };
+}
+
 export function analyseTrusses(index: StructureIndex, terms: Terms): readonly TrussEffects[] {
   const groups = new Map<string, { effects: TrussEffects; members: string[] }>();
-  const models = new Map<string, TrussModel | undefined>();
+  const models = new Map<string, Shared | undefined>();
   for (const member of index.structure.members) {
     const shape = member.truss;
     const [a, b] = index.below.get(member.id) ?? [];
@@ -167,18 +191,24 @@ export function analyseTrusses(index: StructureIndex, terms: Terms): readonly Tr
       known.members.push(member.id);
       continue;
     }
-    if (!models.has(member.mark)) {
-      models.set(member.mark, makeTruss(webLayout(shape, member.role === 'gable-truss'), member.section));
-    }
-    const model = models.get(member.mark);
-    if (!model) continue;
+    if (!models.has(member.mark)) models.set(member.mark, sharedModel(member, shape, [...models.values()]));
+    const shared = models.get(member.mark);
+    if (!shared) continue;
+    const { model } = shared;
     const plane = planeOf(a, b, shape.bearing);
     const units = caught.map((c, i) => {
       if (c === undefined) return undefined;
-      const term = terms.terms[i]!;
-      return solveTruss(model, termLoad(model, plane, term, index.surfaces.get(term.surface)!, c));
+      const unitKey = `${i}:${catchKey(c)}`;
+      let unit = shared.units.get(unitKey);
+      if (!unit) {
+        const term = terms.terms[i]!;
+        unit = solveTruss(model, termLoad(model, plane, term, index.surfaces.get(term.surface)!, c));
+        shared.units.set(unitKey, unit);
+      }
+      return unit;
     });
-    const self = solveTruss(model, ownWeight(model, shape.weight));
+    shared.self ??= solveTruss(model, ownWeight(model, shape.weight));
+    const { self } = shared;
     const members = [member.id];
     groups.set(key, {
       members,

@@ -93,53 +93,78 @@ function beside(t: TrussEffects): Int32Array {
   return out;
 }
 
+const limitsMade = new WeakMap<TrussEffects['model'], Map<string, Map<number, readonly Limits[]>>>();
+
+/** Limits by CD of a frame under one way of holding its top chord; filled as they are asked for. */
+function limitsKnown(t: TrussEffects): Map<number, readonly Limits[]> {
+  let ways = limitsMade.get(t.model);
+  if (!ways) {
+    ways = new Map();
+    limitsMade.set(t.model, ways);
+  }
+  const way = `${t.member.unbraced.top}`;
+  let known = ways.get(way);
+  if (!known) {
+    known = new Map();
+    ways.set(way, known);
+  }
+  return known;
+}
+
+/** Adds a combination's cases into `out`. */
+function combineInto(out: Float64Array, combination: Combination, of: (loadCase: number) => Float64Array): void {
+  out.fill(0);
+  for (const { case: c, factor } of combination.terms) {
+    const row = of(c);
+    for (let i = 0; i < out.length; i++) out[i] = out[i]! + factor * row[i]!;
+  }
+}
+
+/** Bars are ranked by the plain sum of their stress ratios; the clause is worked out for the first of them. */
 function worstBar(ctx: CheckContext, mark: string): Bar | undefined {
-  let worst: Bar | undefined;
+  let worst: (Omit<Bar, 'ratio'> & { readonly rank: number }) | undefined;
   for (const truss of ofMark(ctx, mark)) {
     const { bars, layout } = truss.model;
+    const s = truss.member.section;
+    const A = s.b * s.d;
+    const S = (A * s.d) / 6;
     const joined = beside(truss);
     // A wedge beside the chord is counted with it.
-    const counted = new Set(joined);
-    const known = new Map<number, Limits>();
-    const limits = (bar: number, CD: number): Limits => {
-      const key = bar + 1000 * CD;
-      let found = known.get(key);
-      if (!found) {
-        found = limitsOf(truss, bar, CD);
-        known.set(key, found);
-      }
-      return found;
-    };
+    const alone = bars.map((b, i) => !joined.includes(i) || layout.joints[b.from]!.x === layout.joints[b.to]!.x);
+    const n = new Float64Array(bars.length);
+    const m = new Float64Array(bars.length * CHORD_STATIONS);
+    const known = limitsKnown(truss);
     for (const [set, forces] of [
       ['one bearing slides', truss.sliding],
       ['both held', truss.held],
     ] as const) {
       for (const combination of ctx.loads.combinations) {
+        const { CD } = combination;
+        let limits = known.get(CD);
+        if (!limits) {
+          limits = bars.map((_, bar) => limitsOf(truss, bar, CD));
+          known.set(CD, limits);
+        }
+        combineInto(n, combination, (c) => forces[c]!.n);
+        combineInto(m, combination, (c) => forces[c]!.m);
         for (let bar = 0; bar < bars.length; bar++) {
-          if (counted.has(bar) && layout.joints[bars[bar]!.from]!.x !== layout.joints[bars[bar]!.to]!.x) continue;
+          if (!alone[bar]) continue;
           const extra = joined[bar]!;
-          let N = 0;
-          for (const t of combination.terms) {
-            const { n } = forces[t.case]!;
-            N += t.factor * (n[bar]! + (extra >= 0 ? n[extra]! : 0));
-          }
+          const N = n[bar]! + (extra >= 0 ? n[extra]! : 0);
           let M = 0;
-          if (bars[bar]!.role === 'top' || bars[bar]!.role === 'bottom') {
-            for (let i = bar * CHORD_STATIONS; i < (bar + 1) * CHORD_STATIONS; i++) {
-              let m = 0;
-              for (const t of combination.terms) m += t.factor * forces[t.case]!.m[i]!;
-              if (Math.abs(m) > Math.abs(M)) M = m;
-            }
+          for (let i = bar * CHORD_STATIONS; i < (bar + 1) * CHORD_STATIONS; i++) {
+            if (Math.abs(m[i]!) > Math.abs(M)) M = m[i]!;
           }
-          const size = Math.abs(N) + Math.abs(M);
-          if (size < 1) continue;
-          const ratio = ratioOf(truss, limits(bar, combination.CD), N, M);
-          if (!worst || ratio > worst.ratio) worst = { truss, set, bar, combination, N, M, ratio };
+          const { Fb, Ft, FcAdj } = limits[bar]!;
+          const rank = Math.abs(M) / (S * Fb) + Math.abs(N) / (A * (N < 0 ? FcAdj : Ft));
+          if (rank > (worst?.rank ?? 0)) worst = { truss, set, bar, combination, N, M, rank };
         }
       }
     }
   }
-  return worst;
+  if (!worst) return undefined;
+  const { truss, bar, combination, N, M } = worst;
+  return { ...worst, ratio: ratioOf(truss, limitsOf(truss, bar, combination.CD), N, M) };
 }
 
 export const trussPreliminary: Check = {
