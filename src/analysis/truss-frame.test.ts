@@ -3,8 +3,10 @@ import { buildLoads } from '../loads/index.js';
 import { webLayout } from '../structure/framing/webs.js';
 import type { Section, TrussShape } from '../structure/model.js';
 import { analyse, makeTruss, solveTruss, thrustSet, trussEffects } from './index.js';
+import { indexStructure } from './index-structure.js';
+import { type Pair, sidewaysGive } from './side-give.js';
 import { factorFrame, solveCase } from './solver/index.js';
-import { type Fixture, makeGable } from './testing.js';
+import { type Fixture, GABLE, makeGable } from './testing.js';
 
 const SHAPE: TrussShape = {
   kind: 'scissor-truss',
@@ -145,8 +147,39 @@ describe('a truss frame under the loads of the roof', () => {
     });
     const d = ctx.effects.cases.indexOf('D');
     const total = set.restraints.filter((r) => r.beam === 'B2').reduce((n, r) => n + r.force[d]!.x, 0);
-    const given = all.reduce((n, t) => n + t.members.length * t.thrust[d]!, 0);
+    const given = [...set.push.values()].reduce((n, h) => n + h[d]!, 0);
     expect(total).toBeCloseTo(given, 6);
+    expect(given).toBeGreaterThan(0);
+  });
+
+  it('gives sideways as a simple beam does: P·a²·b²/(3·E·I·L) on each side', () => {
+    const index = indexStructure(ctx.structure);
+    const inner = ctx.structure.members.filter((m) => m.truss);
+    const pairs = inner.map((m): Pair => {
+      const [first, second] = index.below.get(m.id)!;
+      return { first: first!, second: second!, across: { x: 1, y: 0, z: 0 } };
+    });
+    const give = sidewaysGive(index, pairs)!;
+    const { values, b, d } = index.members.get('B1')!.section;
+    const EI = (values.E * d * b ** 3) / 12;
+    const [p, q] = GABLE.posts as [number, number];
+    let compared = 0;
+    pairs.forEach((pair, i) => {
+      const [a, c] = [pair.first.lowerAlong - p, q - pair.first.lowerAlong];
+      if (a <= 1 || c <= 1) return;
+      compared++;
+      expect(give[i]![i]! / ((2 * a ** 2 * c ** 2) / (3 * EI * (q - p)))).toBeCloseTo(1, 6);
+    });
+    expect(compared).toBeGreaterThan(2);
+    // What the truss would open, less what the beams give, is what the push closes.
+    const set = thrustSet(ctx)!;
+    for (const c of [0, 1]) {
+      inner.forEach((m, i) => {
+        const t = all.find((x) => x.members.includes(m.id))!;
+        const beams = inner.reduce((n, o, j) => n + give[i]![j]! * set.push.get(o.id)![c]!, 0);
+        expect(t.model.push.spread * set.push.get(m.id)![c]! + beams).toBeCloseTo(t.spread[c]!, 9);
+      });
+    }
   });
 
   it('has no set with held bearings under level bottom chords', () => {
