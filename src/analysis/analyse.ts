@@ -17,6 +17,7 @@ import type { Effects, JointForces, SwayForce } from './model.js';
 import { applyTrussPapers } from './papers.js';
 import { addRows, makeRows, type Rows, rowAt, rowsOf, toVectors } from './rows.js';
 import { applySideForces } from './side.js';
+import { slideBearings } from './slide.js';
 import { analyseSupports, type Supports } from './supports.js';
 import { collectTerms } from './terms.js';
 
@@ -97,6 +98,7 @@ export function analyse(project: Project, structure: Structure, loads: Loads): O
   const joints = new Map(framing.joints);
   const side = applySideForces(index, loads, joints, failures);
   const papers = applyTrussPapers(index, project, loads, joints);
+  slideBearings(index, joints);
   const ledgers = analyseLedgers(index, terms, joints);
 
   // 2. Beams on posts.

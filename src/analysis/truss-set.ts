@@ -104,6 +104,7 @@ function sumCases(
   terms: Terms,
   units: readonly (TrussSolution | undefined)[],
   self: TrussSolution,
+  slides: 0 | 1 | undefined,
 ): Omit<TrussEffects, 'mark' | 'members' | 'member' | 'model'> {
   const { push } = truss;
   const cases = terms.cases.length;
@@ -136,10 +137,12 @@ function sumCases(
       const u = units[c.term[t]!];
       if (u) take(u, c.factor[t]!);
     }
-    // Both bearings take half of the horizontal load, as the rigid body gives; the rest of the movement is the spread.
-    plus(a, push, -pushed / 2);
+    // Both bearings take half of the horizontal load, as the rigid body gives, or the one that does not slide all of it;
+    // the rest of the movement is the spread.
+    const second = slides === undefined ? pushed / 2 : slides === 1 ? 0 : pushed;
+    plus(a, push, -second);
     sideways[k] = pushed;
-    spread[k] = open - (pushed / 2) * push.spread;
+    spread[k] = open - second * push.spread;
     thrust[k] = spread[k]! / push.spread;
     const b: BarForces = { n: a.n.slice(), m: a.m.slice() };
     plus(b, push, -thrust[k]!);
@@ -212,7 +215,7 @@ export function analyseTrusses(index: StructureIndex, terms: Terms): readonly Tr
     const members = [member.id];
     groups.set(key, {
       members,
-      effects: { mark: member.mark, members, member, model, ...sumCases(model, terms, units, self) },
+      effects: { mark: member.mark, members, member, model, ...sumCases(model, terms, units, self, shape.slides) },
     });
   }
   return [...groups.values()].map((g) => g.effects);

@@ -59,7 +59,7 @@ function solve({ structure, loads, effects }: Input): ThrustSet | undefined {
   const cases = loads.cases.length;
   const pushing: { readonly id: string; readonly truss: TrussEffects; readonly pair: Pair }[] = [];
   for (const truss of trussEffects({ structure, loads, effects })) {
-    if ((truss.member.truss?.bottomPitch ?? 0) <= 0) continue;
+    if ((truss.member.truss?.bottomPitch ?? 0) <= 0 || truss.member.truss?.slides !== undefined) continue;
     for (const id of truss.members) {
       const [first, second] = index.below.get(id)!;
       const dx = second!.joint.at.x - first!.joint.at.x;

@@ -365,6 +365,8 @@ export type FramingChoice =
       readonly bottomPitch: Radians;
       /** Most the bearings of a scissor truss may move apart; undefined: the check's own limit. */
       readonly spreadLimit?: Inches | undefined;
+      /** Bearing whose connector lets the truss slide along itself: the one with the smaller x (or y) is left. */
+      readonly slides?: 'left' | 'right' | undefined;
       /** Weight of one truss per foot of span, as printed on the order. */
       readonly weight: number;
     }

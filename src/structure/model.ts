@@ -103,6 +103,8 @@ export interface TrussShape {
   readonly chordDepth: number;
   /** Width of the beam it bears on; the span is measured over the outer faces of both. */
   readonly bearing: number;
+  /** Bearing that is free to slide along the truss, first or second; absent: both are fastened. */
+  readonly slides?: 0 | 1;
   /** Total weight of one truss, lb, as assumed for the order. */
   readonly weight: number;
   /** Overall height from bearing to peak, inches. */

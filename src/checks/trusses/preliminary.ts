@@ -138,6 +138,7 @@ function worstBar(ctx: CheckContext, mark: string): Bar | undefined {
       ['one bearing slides', truss.sliding],
       ['both held', truss.held],
     ] as const) {
+      if (set === 'both held' && truss.member.truss?.slides !== undefined) continue;
       for (const combination of ctx.loads.combinations) {
         const { CD } = combination;
         let limits = known.get(CD);

@@ -12,6 +12,9 @@ export const SPREAD_LIMIT = 1.25;
 /** Creep factor on lasting load, seasoned lumber in dry service (NDS 2018 3.5.2); trusses are dry lumber. */
 const CREEP = 1.5;
 
+/** Words for the bearing that slides. */
+const WHERE: Readonly<Record<number, string>> = { 0: 'its left bearing', 1: 'its right bearing' };
+
 interface Worst {
   readonly on: TrussEffects;
   readonly combination: Combination;
@@ -79,7 +82,7 @@ export const scissorSpread: Check = {
         combination: combination.id,
         clause: given === undefined ? CLAUSE : 'project file',
         formula: 'Δ / limit',
-        note: `Preliminary: with one bearing free the bearings of ${subject.id} move ${Math.abs(spread).toFixed(2)} in apart; the connector at one side must let them.`,
+        note: `Preliminary: with one bearing free the bearings of ${subject.id} move ${Math.abs(spread).toFixed(2)} in apart; the connector at ${WHERE[on.member.truss?.slides ?? -1] ?? 'one side'} must let them.`,
         remedy: `The bearings of ${subject.id} would move ${Math.abs(spread).toFixed(2)} in apart: make the roof steeper or the bottom chord flatter, use deeper chords, or tie the beams together with ties designed by a licensed professional.`,
       },
       rec,

@@ -38,6 +38,10 @@ function pushedBeams(ctx: CheckContext): readonly Subject[] {
     .map((m) => ({ id: m.id, path: m.path }));
 }
 
+/** Ids of the parts that stand on a beam. */
+const trussesOn = (ctx: CheckContext, beam: string): ReadonlySet<string> =>
+  new Set(ctx.structure.joints.filter((j) => j.ties.at(-1)?.part === beam).map((j) => j.ties[0]!.part));
+
 interface Most {
   readonly value: number;
   readonly combination: Combination | undefined;
@@ -106,14 +110,21 @@ export const scissorThrust: Check = {
   title: 'Scissor truss: outward push on the beam',
   subjects: pushedBeams,
   run(subject, ctx, rec) {
+    const on = trussesOn(ctx, subject.id);
+    const pushing = trussEffects(ctx).filter(
+      (t) => isScissor(t) && t.member.truss?.slides === undefined && t.members.some((id) => on.has(id)),
+    );
+    if (pushing.length === 0) {
+      return notApplicable(
+        CLAUSE,
+        'one bearing of every scissor truss on this beam slides, so none pushes it; the truss papers and the connector must allow the movement that scissor-spread gives',
+      );
+    }
     const set = thrustSet(ctx);
     const effects = set?.effects.members.get(subject.id);
     const member = ctx.structure.members.find((m) => m.id === subject.id);
     if (!set || !effects || !member) return noForces(CLAUSE);
 
-    const on = new Set(
-      ctx.structure.joints.filter((j) => j.ties.at(-1)?.part === subject.id).map((j) => j.ties[0]!.part),
-    );
     let push: Most & { readonly id: string } = { value: 0, combination: undefined, id: '' };
     for (const [id, rows] of set.push) {
       if (!on.has(id)) continue;

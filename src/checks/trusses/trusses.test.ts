@@ -199,6 +199,29 @@ describe('scissor trusses', () => {
     expect(scissorThrust.run(subject!, braced)).toMatchObject({ status: 'not-evaluated' });
   });
 
+  it('push no beam where one bearing slides, which then leaves all that acts along the truss to the other', () => {
+    const free = contextOf(scissor({}, { slides: 'right' }));
+    expect(thrustSet(free)).toBeUndefined();
+    expect(scissorThrust.run(scissorThrust.subjects(free)[0]!, free)).toMatchObject({ status: 'not-applicable' });
+    expect(scissorSpread.run(scissorSpread.subjects(free)[0]!, free).note).toContain('its right bearing');
+    const pair = (c: CheckContext) => {
+      const joints = c.structure.joints.filter((j) => j.ties[0]!.part === 'T1-02' && j.kind === 'truss-to-beam');
+      const across = joints[0]!.at.y === joints[1]!.at.y ? ('x' as const) : ('y' as const);
+      return joints
+        .sort((p, q) => p.at[across] - q.at[across])
+        .map((j) => c.effects.joints.get(j.id)!.force.map((f) => ({ along: f[across], z: f.z })));
+    };
+    const [left, right] = pair(free);
+    const [l, r] = pair(plain);
+    left!.forEach((f, c) => {
+      expect(f.along).toBeCloseTo(l![c]!.along + r![c]!.along, 9);
+      expect(right![c]!.along).toBeCloseTo(0, 9);
+      expect(f.z).toBeCloseTo(l![c]!.z, 9);
+    });
+    expect(left!.some((f) => Math.abs(f.along) > 1)).toBe(true);
+    for (const b of free.effects.balance) expect(b.errorReactions).toBeLessThan(1e-9);
+  });
+
   it('are not a question under level bottom chords', () => {
     const level = contextOf(scissor({}, { kind: 'common-truss', bottomPitch: 0 }));
     expect(scissorThrust.subjects(level)).toEqual([]);

@@ -32,6 +32,7 @@ function framing(w: WrittenFraming, path: string, note: Notebook): FramingChoice
     bottomPitch: w.kind === 'scissor-truss' ? w.bottomPitch : 0,
     weight: w.weight * INCHES_PER_FOOT,
     ...(w.kind === 'scissor-truss' && w.spreadLimit !== undefined ? { spreadLimit: w.spreadLimit } : {}),
+    ...(w.kind === 'scissor-truss' && w.slides !== undefined ? { slides: w.slides } : {}),
   };
 }
 

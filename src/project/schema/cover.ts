@@ -79,6 +79,13 @@ const framing = z
       spreadLimit: maybe(
         length('Most the two bearings may move apart under load. Left out: 1 1/4 in.', '3/4 in', 1 / 8, 3),
       ),
+      slides: maybe(
+        choice(
+          'Bearing whose connector lets the truss slide along itself (slotted holes, nails in the slot); left is the one with the smaller x, or y with the ridge along x. Left out: both are fastened, and the trusses push the beams apart.',
+          ['left', 'right'],
+          'right',
+        ),
+      ),
     }),
     part('Rafters.', {
       kind: z.literal('rafter').meta({ description: 'Rafter.' }),

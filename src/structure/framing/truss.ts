@@ -122,6 +122,7 @@ export const truss: Framing<TrussKind> = {
           overhang,
           chordDepth: chord.d,
           bearing: width,
+          ...(choice.slides === undefined ? {} : { slides: choice.slides === 'left' ? 0 : 1 }),
           weight,
           height,
         },
