@@ -11,7 +11,13 @@ import type { Check, CheckContext } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated } from '../finding.js';
 
 const CLAUSE = 'IRC 2018 R802.10';
-/** Lengths that agree to this are the same, inches. Common practice, no source. */
+/**
+ * Spans and heights that agree to this are the same, inches: what a finished truss may differ from its design by ANSI/TPI 1
+ * Table 3.5-1, as a trade association's answer page gives it (read there).
+ */
+const SAME_SPAN = 0.75;
+const SAME_HEIGHT = 0.5;
+/** Other lengths. Common practice, no source. */
 const SAME_LENGTH = 0.5;
 /** Slopes that agree to this are the same, rise over run. Common practice, no source. */
 const SAME_SLOPE = 0.25 / 12;
@@ -62,8 +68,8 @@ function shapeFaults(ctx: CheckContext, m: Member, p: TrussPaper): string[] {
   const t = m.truss!;
   const roof = ctx.project.cover.roofs.find((r) => r.mark === m.roof);
   const out: string[] = [];
-  const length = (what: string, theirs: number, mine: number): void => {
-    if (Math.abs(theirs - mine) > SAME_LENGTH)
+  const length = (what: string, theirs: number, mine: number, same = SAME_LENGTH): void => {
+    if (Math.abs(theirs - mine) > same)
       out.push(`${what} ${formatLength(theirs)} on the sheet, ${formatLength(mine)} here`);
   };
   const slope = (what: string, theirs: number, mine: number): void => {
@@ -71,10 +77,10 @@ function shapeFaults(ctx: CheckContext, m: Member, p: TrussPaper): string[] {
     if (Math.abs(a - b) > SAME_SLOPE)
       out.push(`${what} ${(12 * a).toFixed(2)}/12 on the sheet, ${(12 * b).toFixed(2)}/12 here`);
   };
-  length('span', p.span, t.span);
+  length('span', p.span, t.span, SAME_SPAN);
   slope('pitch', p.pitch, t.topPitch);
   slope('bottom chord', p.bottomPitch, t.bottomPitch);
-  length('heel', p.heel, t.heel);
+  length('heel', p.heel, t.heel, SAME_HEIGHT);
   length('overhang', p.overhang, Math.max(...t.overhang));
   if (roof && p.spacing < roof.framing.spacing - SAME_LENGTH)
     out.push(`spacing ${formatLength(p.spacing)} on the sheet, ${formatLength(roof.framing.spacing)} here`);

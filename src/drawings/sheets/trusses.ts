@@ -143,7 +143,33 @@ function orderRows(ctx: SheetContext, o: TrussOrder): Block[] {
           : []),
       ],
     },
+    ...paperRows(ctx, o.mark),
     { kind: 'gap' },
+  ];
+}
+
+/** What the sealed sheet of a mark says, once it is entered. */
+function paperRows(ctx: SheetContext, mark: string): Block[] {
+  const p = ctx.input.project.cover.trussPapers?.find((x) => x.mark === mark);
+  if (!p) return [{ kind: 'para', text: 'Sealed sheet: not entered yet.' }];
+  const u = ctx.input.project.job.units;
+  const row = (kind: 'gravity' | 'uplift'): string =>
+    p.reactions
+      .filter((r) => r.kind === kind)
+      .map((r) => `${r.bearing} ${formatForce(r.amount, u, 0)}`)
+      .join(', ') || 'none';
+  return [
+    {
+      kind: 'pairs',
+      rows: [
+        { name: 'Sealed sheet', value: `${p.from}; ${p.sealedBy ? `sealed by ${p.sealedBy}` : 'not sealed'}` },
+        { name: 'Its reactions', value: `down ${row('gravity')}; up ${row('uplift')}` },
+        { name: 'Its bearing', value: `${ctx.len(p.bearingWidth)} or wider` },
+        { name: 'Its bracing', value: p.bracing },
+        ...(p.deflection ? [{ name: 'Its deflection', value: p.deflection }] : []),
+        ...(p.govern ? [{ name: 'Set aside', value: p.govern.why }] : []),
+      ],
+    },
   ];
 }
 
