@@ -192,6 +192,28 @@ describe('a truss frame under the loads of the roof', () => {
   });
 });
 
+describe('a ceiling', () => {
+  it('hangs on the bottom chord: more bending there, less above, the same weight on the bearings', () => {
+    const f = scissorGable();
+    const layers = f.structure.surfaces[0]!.layers;
+    const half = layers.map((l, i) => (i === 0 ? { ...l, under: true as const } : l));
+    const under = {
+      ...f,
+      structure: { ...f.structure, surfaces: f.structure.surfaces.map((s) => ({ ...s, layers: half })) },
+    };
+    const [a, b] = [trussEffects(ready(f))[0]!, trussEffects(ready(under))[0]!];
+    const most = (t: typeof a, role: string): number =>
+      Math.max(
+        ...t.model.bars.flatMap((bar, e) =>
+          bar.role === role ? [...t.sliding[0]!.m.subarray(e * 9, e * 9 + 9)].map((m) => Math.abs(m)) : [],
+        ),
+      );
+    expect(most(b, 'bottom')).toBeGreaterThan(most(a, 'bottom'));
+    expect(most(b, 'top')).toBeLessThan(most(a, 'top'));
+    expect(b.up[0][0]! + b.up[1][0]!).toBeCloseTo(a.up[0][0]! + a.up[1][0]!, 6);
+  });
+});
+
 describe('reactions of the frame with one bearing sliding', () => {
   it.each([
     ['level', makeGable()],

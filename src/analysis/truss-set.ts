@@ -59,8 +59,15 @@ function planeOf(a: Bearing, b: Bearing, width: number): Plane {
 
 const inPlane = (p: Plane, v: Vec3): number => v.x * p.along.x + v.y * p.along.y;
 
-/** A unit of one term on the top chord: a surface's loads keep their line of action. */
-function termLoad(truss: TrussModel, p: Plane, term: Term, surface: Surface, caught: Profile | number): FrameCase {
+/** A unit of one term on a chord, the top one but for ceilings: a surface's loads keep their line of action. */
+function termLoad(
+  truss: TrussModel,
+  p: Plane,
+  term: Term,
+  surface: Surface,
+  caught: Profile | number,
+  chord: 'top' | 'bottom' = 'top',
+): FrameCase {
   const o = {
     x: surface.origin.x - p.origin.x,
     y: surface.origin.y - p.origin.y,
@@ -84,7 +91,7 @@ function termLoad(truss: TrussModel, p: Plane, term: Term, surface: Surface, cau
     const [wa, wb] = [q.wa / Math.abs(kx), q.wb / Math.abs(kx)];
     return a < b ? { from: a, to: b, atFrom: wa, atTo: wb } : { from: b, to: a, atFrom: wb, atTo: wa };
   });
-  return onChord(truss, 'top', runs, direction);
+  return onChord(truss, chord, runs, direction);
 }
 
 /** Own weight: half along each chord. */
@@ -103,6 +110,7 @@ function sumCases(
   truss: TrussModel,
   terms: Terms,
   units: readonly (TrussSolution | undefined)[],
+  ceilings: readonly (Ceiling | undefined)[],
   self: TrussSolution,
   slides: 0 | 1 | undefined,
 ): Omit<TrussEffects, 'mark' | 'members' | 'member' | 'model'> {
@@ -135,7 +143,10 @@ function sumCases(
     if (c.self !== 0) take(self, c.self);
     for (let t = 0; t < c.term.length; t++) {
       const u = units[c.term[t]!];
-      if (u) take(u, c.factor[t]!);
+      const ceiling = c.self === 0 ? undefined : ceilings[c.term[t]!];
+      const part = ceiling?.share ?? 0;
+      if (u) take(u, c.factor[t]! * (1 - part));
+      if (ceiling) take(ceiling.unit, c.factor[t]! * part);
     }
     // Both bearings take half of the horizontal load, as the rigid body gives, or the one that does not slide all of it;
     // the rest of the movement is the spread.
@@ -180,6 +191,35 @@ function sharedModel(member: Member, shape: TrussShape, known: readonly (Shared 
   return model && { roof: member.roof, weight: shape.weight, model, units: new Map() };
 }
 
+/** A ceiling's share of a surface's dead load, and what a unit of load on the bottom chord does. */
+interface Ceiling {
+  readonly share: number;
+  readonly unit: TrussSolution;
+}
+
+/** Undefined for terms that no ceiling is part of; past the bearings a ceiling hangs on the heel. */
+function ceilingOf(
+  shared: Shared,
+  plane: Plane,
+  term: Term,
+  surfaces: ReadonlyMap<string, Surface>,
+  caught: Profile | number | undefined,
+  name: string,
+): Ceiling | undefined {
+  if (caught === undefined || typeof caught === 'number' || term.kind !== 'vertical' || term.region) return undefined;
+  const surface = surfaces.get(term.surface)!;
+  const all = surface.layers.reduce((n, l) => n + l.psf, 0);
+  const under = surface.layers.reduce((n, l) => n + (l.under ? l.psf : 0), 0);
+  if (under === 0) return undefined;
+  const key = `ceiling ${name}:${catchKey(caught)}`;
+  let unit = shared.units.get(key);
+  if (!unit) {
+    unit = solveTruss(shared.model, termLoad(shared.model, plane, term, surface, caught, 'bottom'));
+    shared.units.set(key, unit);
+  }
+  return { share: under / all, unit };
+}
+
 export function analyseTrusses(index: StructureIndex, terms: Terms): readonly TrussEffects[] {
   const groups = new Map<string, { effects: TrussEffects; members: string[] }>();
   const models = new Map<string, Shared | undefined>();
@@ -210,12 +250,19 @@ export function analyseTrusses(index: StructureIndex, terms: Terms): readonly Tr
       }
       return unit;
     });
+    const ceilings = caught.map((c, i) => ceilingOf(shared, plane, terms.terms[i]!, index.surfaces, c, `${i}`));
     shared.self ??= solveTruss(model, ownWeight(model, shape.weight));
     const { self } = shared;
     const members = [member.id];
     groups.set(key, {
       members,
-      effects: { mark: member.mark, members, member, model, ...sumCases(model, terms, units, self, shape.slides) },
+      effects: {
+        mark: member.mark,
+        members,
+        member,
+        model,
+        ...sumCases(model, terms, units, ceilings, self, shape.slides),
+      },
     });
   }
   return [...groups.values()].map((g) => g.effects);

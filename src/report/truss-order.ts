@@ -3,7 +3,6 @@
  * of our preliminary layout binds it. What a sheet must show in the end: IRC 2018 R802.10.1.
  */
 import { thrustSet } from '../analysis/index.js';
-import { findFinish } from '../catalog/index.js';
 import type { CheckContext } from '../checks/contract.js';
 import type { LoadKind } from '../loads/model.js';
 import type { TrussShape } from '../structure/model.js';
@@ -46,10 +45,8 @@ export function trussOrders(ctx: CheckContext): readonly TrussOrder[] {
     const surface = structure.surfaces.find((s) => s.id === m.strips[0]?.surface);
     if (!roof || !surface) continue;
     const same = structure.members.filter((o) => o.mark === m.mark);
-    // A ceiling hangs on the bottom chord.
-    const ceiling = findFinish(roof.finish.ceiling)?.name;
     const weigh = (wanted: boolean): number =>
-      surface.layers.reduce((sum, l) => sum + ((l.name === ceiling) === wanted ? l.psf : 0), 0);
+      surface.layers.reduce((sum, l) => sum + ((l.under === true) === wanted ? l.psf : 0), 0);
     let down = 0;
     let up = 0;
     let thrust = 0;

@@ -189,7 +189,13 @@ export interface Surface {
   /** Horizontal unit vector pointing down the slope. */
   readonly downhill: Vec2;
   /** Layers from top to bottom; psf on the slope. */
-  readonly layers: readonly { readonly name: string; readonly psf: number; readonly source: string }[];
+  readonly layers: readonly {
+    readonly name: string;
+    readonly psf: number;
+    readonly source: string;
+    /** Hangs under the framing: a ceiling, which a truss carries on its bottom chord. */
+    readonly under?: true;
+  }[];
   readonly slippery: boolean;
   readonly sheathed: boolean;
   /** Thickness of sheathing and covering above the framing's top edge, square to the slope. */

@@ -122,7 +122,10 @@ function orderRows(ctx: SheetContext, o: TrussOrder): Block[] {
         { name: 'Span', value: `${len(t.span)} out to out of bearings` },
         { name: 'Pitch', value: `${pitch(t.topPitch)} top, ${pitch(t.bottomPitch)} bottom chord` },
         { name: 'Heel, overhang', value: `${len(t.heel)}; ${t.overhang.map((x) => len(x)).join(' and ')}, plumb cut` },
-        { name: 'Bearing', value: `${len(t.bearing)} wide beams, both ends` },
+        {
+          name: 'Bearing',
+          value: `${len(t.bearing)} wide beams, both ends${t.slides === undefined ? '' : `; the ${t.slides === 0 ? 'left' : 'right'} one lets the truss slide along itself`}`,
+        },
         {
           name: 'Top chord',
           value: `live ${psf(o.live)}, snow ${psf(o.snow)} on plan; dead ${psf(o.topDead)} on slope`,
