@@ -109,7 +109,7 @@ function ownWeight(truss: TrussModel, weight: number): FrameCase {
 function sumCases(
   truss: TrussModel,
   terms: Terms,
-  units: readonly (TrussSolution | undefined)[],
+  units: readonly (Unit | undefined)[],
   ceilings: readonly (Ceiling | undefined)[],
   self: TrussSolution,
   slides: 0 | 1 | undefined,
@@ -145,8 +145,8 @@ function sumCases(
       const u = units[c.term[t]!];
       const ceiling = c.self === 0 ? undefined : ceilings[c.term[t]!];
       const part = ceiling?.share ?? 0;
-      if (u) take(u, c.factor[t]! * (1 - part));
-      if (ceiling) take(ceiling.unit, c.factor[t]! * part);
+      if (u) take(u.solution, c.factor[t]! * u.size * (1 - part));
+      if (ceiling) take(ceiling.unit.solution, c.factor[t]! * ceiling.unit.size * part);
     }
     // Both bearings take half of the horizontal load, as the rigid body gives, or the one that does not slide all of it;
     // the rest of the movement is the spread.
@@ -191,10 +191,38 @@ function sharedModel(member: Member, shape: TrussShape, known: readonly (Shared 
   return model && { roof: member.roof, weight: shape.weight, model, units: new Map() };
 }
 
+/** What `size` times a solution makes. */
+interface Unit {
+  readonly solution: TrussSolution;
+  readonly size: number;
+}
+
+/** Strips of one even width differ by that width only, so they share the answer for a width of one. */
+function unitOf(
+  shared: Shared,
+  plane: Plane,
+  term: Term,
+  surface: Surface,
+  caught: Profile | number,
+  chord: 'top' | 'bottom',
+  name: string,
+): Unit {
+  const even = typeof caught !== 'number' && caught.length === 1 && caught[0]!.wa === caught[0]!.wb;
+  const size = typeof caught === 'number' ? caught : even ? caught[0]!.wa : 1;
+  const one = typeof caught === 'number' ? 1 : even ? [{ ...caught[0]!, wa: 1, wb: 1 }] : caught;
+  const key = `${chord} ${name}:${catchKey(one)}`;
+  let solution = shared.units.get(key);
+  if (!solution) {
+    solution = solveTruss(shared.model, termLoad(shared.model, plane, term, surface, one, chord));
+    shared.units.set(key, solution);
+  }
+  return { solution, size };
+}
+
 /** A ceiling's share of a surface's dead load, and what a unit of load on the bottom chord does. */
 interface Ceiling {
   readonly share: number;
-  readonly unit: TrussSolution;
+  readonly unit: Unit;
 }
 
 /** Undefined for terms that no ceiling is part of; past the bearings a ceiling hangs on the heel. */
@@ -211,13 +239,7 @@ function ceilingOf(
   const all = surface.layers.reduce((n, l) => n + l.psf, 0);
   const under = surface.layers.reduce((n, l) => n + (l.under ? l.psf : 0), 0);
   if (under === 0) return undefined;
-  const key = `ceiling ${name}:${catchKey(caught)}`;
-  let unit = shared.units.get(key);
-  if (!unit) {
-    unit = solveTruss(shared.model, termLoad(shared.model, plane, term, surface, caught, 'bottom'));
-    shared.units.set(key, unit);
-  }
-  return { share: under / all, unit };
+  return { share: under / all, unit: unitOf(shared, plane, term, surface, caught, 'bottom', name) };
 }
 
 export function analyseTrusses(index: StructureIndex, terms: Terms): readonly TrussEffects[] {
@@ -241,14 +263,8 @@ export function analyseTrusses(index: StructureIndex, terms: Terms): readonly Tr
     const plane = planeOf(a, b, shape.bearing);
     const units = caught.map((c, i) => {
       if (c === undefined) return undefined;
-      const unitKey = `${i}:${catchKey(c)}`;
-      let unit = shared.units.get(unitKey);
-      if (!unit) {
-        const term = terms.terms[i]!;
-        unit = solveTruss(model, termLoad(model, plane, term, index.surfaces.get(term.surface)!, c));
-        shared.units.set(unitKey, unit);
-      }
-      return unit;
+      const term = terms.terms[i]!;
+      return unitOf(shared, plane, term, index.surfaces.get(term.surface)!, c, 'top', `${i}`);
     });
     const ceilings = caught.map((c, i) => ceilingOf(shared, plane, terms.terms[i]!, index.surfaces, c, `${i}`));
     shared.self ??= solveTruss(model, ownWeight(model, shape.weight));
