@@ -3,26 +3,16 @@
  * move apart; (b) both bearings are held and push outward. Trusses that catch the same loads share one answer. What they
  * hand down vertically is that of the rigid body (truss.ts): the frame only adds the outward push, which balances itself.
  */
-import type { Vec3 } from '../base/vec.js';
 import type { Loads } from '../loads/model.js';
 import { type WebLayout, webLayout } from '../structure/framing/webs.js';
 import type { Member, Structure, Surface, TrussShape } from '../structure/model.js';
 import { type Catch, catchKey, catchTerms } from './framing.js';
-import { type Bearing, indexStructure, type StructureIndex } from './index-structure.js';
+import { indexStructure, type StructureIndex } from './index-structure.js';
 import type { Effects } from './model.js';
 import type { Profile } from './profile.js';
-import type { FrameCase } from './solver/index.js';
 import { collectTerms, type Term, type Terms } from './terms.js';
-import {
-  type BarForces,
-  makeTruss,
-  onChord,
-  pointOnChord,
-  type RunLoad,
-  solveTruss,
-  type TrussModel,
-  type TrussSolution,
-} from './truss-frame.js';
+import { type BarForces, makeTruss, solveTruss, type TrussModel, type TrussSolution } from './truss-frame.js';
+import { ownWeight, type Plane, planeOf, termLoad } from './truss-loads.js';
 
 /** Forces in one truss, per load case. */
 export interface TrussEffects {
@@ -40,70 +30,6 @@ export interface TrussEffects {
   readonly sideways: Float64Array;
   readonly sliding: readonly BarForces[];
   readonly held: readonly BarForces[];
-}
-
-/** Where the plane of a truss lies: x along it from the outer face of the first beam. */
-interface Plane {
-  readonly origin: Vec3;
-  readonly along: Vec3;
-}
-
-function planeOf(a: Bearing, b: Bearing, width: number): Plane {
-  const dx = b.joint.at.x - a.joint.at.x;
-  const dy = b.joint.at.y - a.joint.at.y;
-  const run = Math.hypot(dx, dy);
-  const along = { x: dx / run, y: dy / run, z: 0 };
-  const { x, y, z } = a.joint.at;
-  return { along, origin: { x: x - (along.x * width) / 2, y: y - (along.y * width) / 2, z } };
-}
-
-const inPlane = (p: Plane, v: Vec3): number => v.x * p.along.x + v.y * p.along.y;
-
-/** A unit of one term on a chord, the top one but for ceilings: a surface's loads keep their line of action. */
-function termLoad(
-  truss: TrussModel,
-  p: Plane,
-  term: Term,
-  surface: Surface,
-  caught: Profile | number,
-  chord: 'top' | 'bottom' = 'top',
-): FrameCase {
-  const o = {
-    x: surface.origin.x - p.origin.x,
-    y: surface.origin.y - p.origin.y,
-    z: surface.origin.z - p.origin.z,
-  };
-  let x0 = inPlane(p, o);
-  const kx = inPlane(p, surface.v);
-  if (typeof caught === 'number') return pointOnChord(truss, x0 + kx * term.v, caught);
-  let direction = { x: 0, z: -1 };
-  if (term.kind === 'normal') {
-    // Along the normal down to the chord's centre line, which runs through the apex with the surface's slope.
-    const n = { x: inPlane(p, surface.n), z: surface.n.z };
-    const slope = surface.v.z / kx;
-    const apex = truss.layout.joints[truss.layout.apex]!;
-    const reach = (apex.z + slope * (x0 - apex.x) - o.z) / (n.z - slope * n.x);
-    x0 += reach * n.x;
-    direction = { x: -n.x, z: -n.z };
-  }
-  const runs = caught.map((q): RunLoad => {
-    const [a, b] = [x0 + kx * q.a, x0 + kx * q.b];
-    const [wa, wb] = [q.wa / Math.abs(kx), q.wb / Math.abs(kx)];
-    return a < b ? { from: a, to: b, atFrom: wa, atTo: wb } : { from: b, to: a, atFrom: wb, atTo: wa };
-  });
-  return onChord(truss, chord, runs, direction);
-}
-
-/** Own weight: half along each chord. */
-function ownWeight(truss: TrussModel, weight: number): FrameCase {
-  const half = (role: 'top' | 'bottom'): FrameCase => {
-    const bars = truss.bars.filter((b) => b.role === role);
-    const from = truss.layout.joints[bars[0]!.from]!.x;
-    const to = truss.layout.joints[bars.at(-1)!.to]!.x;
-    const q = weight / 2 / (to - from);
-    return onChord(truss, role, [{ from, to, atFrom: q, atTo: q }], { x: 0, z: -1 });
-  };
-  return { distributed: [...half('top').distributed!, ...half('bottom').distributed!] };
 }
 
 function sumCases(
