@@ -38,6 +38,7 @@ export { pathOf } from './report/path/chain.js';
 export type * from './report/path/model.js';
 export { pathText } from './report/path/text.js';
 export { type Schedules, schedules } from './report/schedules.js';
+export { type TrussOrder, trussOrders } from './report/truss-order.js';
 export { type Why, type WhyForce, why, whyText } from './report/why.js';
 export type { Verdict } from './review/model.js';
 export type { Footing, Joint, Member, Piece, Structure, Surface } from './structure/model.js';

@@ -15,8 +15,10 @@ import { independentTotals } from './independent.js';
 import { indexStructure, type StructureIndex } from './index-structure.js';
 import { analyseLedgers } from './ledger.js';
 import type { Effects, JointForces, SwayForce } from './model.js';
+import { applyTrussPapers } from './papers.js';
 import { addRows, makeRows, type Rows, rowAt, rowsOf, toVectors } from './rows.js';
 import { applySideForces } from './side.js';
+import { slideBearings } from './slide.js';
 import { analyseSupports, type Supports } from './supports.js';
 import { collectTerms } from './terms.js';
 
@@ -96,6 +98,8 @@ export function analyse(project: Project, structure: Structure, loads: Loads): O
   const failures = [...framing.failures];
   const joints = new Map(framing.joints);
   const side = applySideForces(index, loads, joints, failures);
+  const papers = applyTrussPapers(index, project, loads, joints);
+  slideBearings(index, joints);
   const ledgers = analyseLedgers(index, terms, joints);
 
   // 2. Beams on posts.
@@ -109,8 +113,11 @@ export function analyse(project: Project, structure: Structure, loads: Loads): O
   const footings = footingForces(index, supports.footings, supports.feet);
 
   const applied = makeRows(cases);
-  for (const part of [framing.applied, side, ledgers.applied, supports.applied]) addRows(applied, part);
-  const integrals = independentTotals(project, structure, loads.cases);
+  for (const part of [framing.applied, side, papers, ledgers.applied, supports.applied]) addRows(applied, part);
+  // Reactions copied from papers have no road through the roof; of their cases only the way down can be balanced.
+  const integrals = independentTotals(project, structure, loads.cases).map((t, i) =>
+    loads.cases[i]!.papers ? rowAt(papers, i) : t,
+  );
   const reactions = sumReactions(index, supports, joints, cases);
   const balance = loads.cases.map((c, i) => balanceOf(c.id, rowAt(applied, i), integrals[i]!, rowAt(reactions, i)));
   const members = new Map([...framing.members, ...supports.members]);

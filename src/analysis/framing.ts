@@ -30,9 +30,9 @@ const key = (x: number): number => Math.round(x * 1e6) / 1e6;
 const vecKey = (v: { x: number; y: number; z: number }): string => `${key(v.x)},${key(v.y)},${key(v.z)}`;
 
 /** What one member catches of each term: a profile for areas, a width for edges. Index = term. */
-type Catch = readonly (Profile | number | undefined)[];
+export type Catch = readonly (Profile | number | undefined)[];
 
-function catchTerms(member: Member, terms: readonly Term[], surfaces: ReadonlyMap<string, Surface>): Catch {
+export function catchTerms(member: Member, terms: readonly Term[], surfaces: ReadonlyMap<string, Surface>): Catch {
   return terms.map((term) => {
     let found: Profile | number | undefined;
     for (const strip of member.strips) {
@@ -49,7 +49,7 @@ function catchTerms(member: Member, terms: readonly Term[], surfaces: ReadonlyMa
   });
 }
 
-const catchKey = (c: Profile | number): string =>
+export const catchKey = (c: Profile | number): string =>
   typeof c === 'number' ? `${key(c)}` : c.map((q) => `${key(q.a)},${key(q.b)},${key(q.wa)},${key(q.wb)}`).join(';');
 
 /** Which share of the horizontal force each bearing takes: all of it where one is held by the house, else half each. */

@@ -3,3 +3,6 @@ export { analyse } from './analyse.js';
 export { BALANCE_LIMIT } from './balance.js';
 export * from './effects.js';
 export type * from './model.js';
+export * from './truss-frame.js';
+export { type TrussEffects, trussEffects } from './truss-set.js';
+export { type ThrustSet, thrustSet } from './truss-thrust.js';

@@ -590,6 +590,7 @@ export function makeGable(size: Partial<GableSize> = {}): Fixture {
         heel,
         overhang: [s.eave, s.eave],
         chordDepth: 3.5,
+        bearing: 5.5,
         weight: (perFoot * span) / 12,
         height: 60,
       },

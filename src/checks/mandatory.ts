@@ -76,8 +76,8 @@ const RAFTERS: readonly string[] = [
 
 const BY_FRAMING: Readonly<Record<FramingKind, readonly string[]>> = {
   rafter: RAFTERS,
-  'common-truss': ['truss-papers'],
-  'scissor-truss': ['truss-papers'],
+  'common-truss': ['truss-papers', 'truss-preliminary'],
+  'scissor-truss': ['truss-papers', 'truss-preliminary', 'scissor-spread', 'scissor-thrust'],
 };
 
 /** What bends a post or joins it: asked where the cover has it, so that none of these is ever silent. */

@@ -24,7 +24,7 @@ import { postCombined, postShear } from './members/post-bending.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
 import { loadPathClosed } from './path/load-path.js';
-import { diaphragm, houseConnection, seismic, trussPapers } from './pending/lateral.js';
+import { diaphragm, houseConnection, seismic } from './pending/lateral.js';
 import { snowPartial } from './pending/snow-partial.js';
 import { windAttached } from './pending/wind.js';
 import { coveringSlope } from './roof/covering-slope.js';
@@ -32,6 +32,10 @@ import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
 import { snowDrift, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
 import { engineerTriggers } from './triggers/engineer.js';
+import { trussPapers } from './trusses/papers.js';
+import { trussPreliminary } from './trusses/preliminary.js';
+import { scissorSpread } from './trusses/spread.js';
+import { scissorThrust } from './trusses/thrust.js';
 import { easement } from './zoning/easement.js';
 import { fireSeparation } from './zoning/fire-separation.js';
 import { heightLimit } from './zoning/height-limit.js';
@@ -105,6 +109,9 @@ export const CHECKS: readonly Check[] = [
 
   jointProducts,
   trussPapers,
+  trussPreliminary,
+  scissorSpread,
+  scissorThrust,
   snowUnbalanced,
   snowPartial,
   snowDrift,

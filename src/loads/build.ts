@@ -12,6 +12,7 @@ import { deadCase } from './dead.js';
 import { liveCase, snowCase } from './gravity.js';
 import { minimumWindCases } from './minimum-wind.js';
 import type { LoadCase, Loads } from './model.js';
+import { withTrussPapers } from './papers.js';
 import { unevenSnow } from './snow/index.js';
 import { windCases } from './wind.js';
 
@@ -28,14 +29,14 @@ export function buildLoads(project: Project, structure: Structure): Outcome<Load
   if (structure.roofs.length > 0) cases.push(...minimumWindCases(project, structure, ledger));
   const edition = project.basis.codes.loads;
   return {
-    value: {
+    value: withTrussPapers(project, structure, {
       cases,
       combinations: expandCombinations(cases, edition, 'ASD'),
       strength: expandCombinations(cases, edition, 'LRFD'),
       basis: { rows: ledger.rows },
       outside: ledger.outside,
       snow: uneven.answers,
-    },
+    }),
     issues: [],
   };
 }

@@ -58,6 +58,8 @@ export interface LoadCase {
   readonly side: readonly { readonly roof: string; readonly at: Vec3; readonly force: Vec3; readonly why: string }[];
   /** True where a vertical load changes along a roof's ridge, so that no beam's load may be taken as even. */
   readonly unevenAlong?: boolean;
+  /** Reactions of sealed truss sheets instead of loads on the roof; the analysis puts them on the bearings. */
+  readonly papers?: 'gravity' | 'uplift';
   readonly clause: string;
 }
 

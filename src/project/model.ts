@@ -398,6 +398,10 @@ export type FramingChoice =
       /** Plumb height of the top chord's upper edge above the bearing at the outer face of the beam. */
       readonly heel: Inches;
       readonly bottomPitch: Radians;
+      /** Most the bearings of a scissor truss may move apart; undefined: the check's own limit. */
+      readonly spreadLimit?: Inches | undefined;
+      /** Bearing whose connector lets the truss slide along itself: the one with the smaller x (or y) is left. */
+      readonly slides?: 'left' | 'right' | undefined;
       /** Weight of one truss per foot of span, as printed on the order. */
       readonly weight: number;
     }
@@ -489,6 +493,39 @@ export interface Cover {
   /** What resists side load in each direction. */
   readonly lateral: { readonly x: LateralSystem; readonly y: LateralSystem };
   readonly use: 'recreation' | 'carport' | 'storage' | 'other';
+  /** Sealed truss designs, one a mark; absent until they are there. */
+  readonly trussPapers?: readonly TrussPaper[];
+  /** What the office lets be handed in later. */
+  readonly deferred?: Office<readonly 'trusses'[]>;
+}
+
+/** What the truss plant's sealed sheet says, as copied from it. It stands beside our numbers and never replaces them. */
+export interface TrussPaper {
+  readonly mark: string;
+  readonly from: string;
+  /** Empty while not sealed. */
+  readonly sealedBy: string;
+  readonly span: Inches;
+  readonly pitch: Radians;
+  readonly bottomPitch: Radians;
+  readonly heel: Inches;
+  readonly overhang: Inches;
+  readonly spacing: Inches;
+  readonly bearingWidth: Inches;
+  readonly reactions: readonly {
+    /** `left` is the bearing with the smaller x (smaller y where the ridge runs along x). */
+    readonly bearing: 'left' | 'right';
+    readonly kind: 'gravity' | 'uplift';
+    /** Size without sign; `side` pushes outward. */
+    readonly amount: Pounds;
+    readonly side: Pounds;
+    readonly duration: number;
+  }[];
+  readonly bracing: string;
+  readonly deflection: string;
+  /** Set when the papers' reactions are not to be used below, with the reason. */
+  readonly govern?: { readonly set: 'ours'; readonly why: string } | undefined;
+  readonly path: string;
 }
 
 /**

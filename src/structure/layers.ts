@@ -58,7 +58,7 @@ export function layersOf(roof: CoverRoof, issues: Issue[]): RoofLayers | undefin
 
   const source = (row: { source: string; edition: string }): string =>
     row.edition === '-' ? row.source : `${row.source} (${row.edition})`;
-  const layers: { name: string; psf: number; source: string }[] = [];
+  const layers: { name: string; psf: number; source: string; under?: true }[] = [];
   layers.push({ name: covering.name, psf: covering.weight, source: source(covering) });
 
   if (finish.underlayment !== '' && finish.underlayment !== 'none') {
@@ -78,7 +78,7 @@ export function layersOf(roof: CoverRoof, issues: Issue[]): RoofLayers | undefin
   if (finish.ceiling !== '') {
     const ceiling = findFinish(finish.ceiling);
     if (ceiling === undefined) return unknown('ceiling', finish.ceiling, '"gypsum-1-2" or "plywood-3-8"');
-    layers.push({ name: ceiling.name, psf: ceiling.weight, source: source(ceiling) });
+    layers.push({ name: ceiling.name, psf: ceiling.weight, source: source(ceiling), under: true });
   }
   if (finish.allowance !== 0)
     layers.push({ name: 'Allowance', psf: finish.allowance, source: `project file ${at('allowance')}` });

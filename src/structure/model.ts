@@ -103,6 +103,10 @@ export interface TrussShape {
   readonly heel: number;
   readonly overhang: readonly [number, number];
   readonly chordDepth: number;
+  /** Width of the beam it bears on; the span is measured over the outer faces of both. */
+  readonly bearing: number;
+  /** Bearing that is free to slide along the truss, first or second; absent: both are fastened. */
+  readonly slides?: 0 | 1;
   /** Total weight of one truss, lb, as assumed for the order. */
   readonly weight: number;
   /** Overall height from bearing to peak, inches. */
@@ -203,7 +207,13 @@ export interface Surface {
   /** Horizontal unit vector pointing down the slope. */
   readonly downhill: Vec2;
   /** Layers from top to bottom; psf on the slope. */
-  readonly layers: readonly { readonly name: string; readonly psf: number; readonly source: string }[];
+  readonly layers: readonly {
+    readonly name: string;
+    readonly psf: number;
+    readonly source: string;
+    /** Hangs under the framing: a ceiling, which a truss carries on its bottom chord. */
+    readonly under?: true;
+  }[];
   readonly slippery: boolean;
   readonly sheathed: boolean;
   /** Thickness of sheathing and covering above the framing's top edge, square to the slope. */

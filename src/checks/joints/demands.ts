@@ -6,6 +6,7 @@
 import { type ForceEnvelope, type Governing, jointEnvelope } from '../../analysis/index.js';
 import type { Joint, JointKind } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
+import { thrustEnvelope } from '../trusses/thrust.js';
 import { componentUplifts } from './component-uplift.js';
 
 export interface Demand {
@@ -73,6 +74,8 @@ function workOut(ctx: Source): readonly JointDemand[] {
         continue;
       }
       for (const side of ['down', 'up', 'x', 'y'] as const) most[side] = larger(most[side], e[side], joint, ctx);
+      const held = thrustEnvelope(ctx, joint.id);
+      if (held) for (const side of ['x', 'y'] as const) most[side] = larger(most[side], held[side], joint, ctx);
       if (components.missing.has(joint.id)) known = false;
       const c = components.byJoint.get(joint.id);
       if (c && c.up > most.up.value && c.up >= TRACE) {

@@ -43,15 +43,3 @@ export const houseConnection = pendingCheck({
     return leans ? undefined : 'the cover hands no load to the house';
   },
 });
-
-export const trussPapers = pendingCheck({
-  id: 'truss-papers',
-  title: 'Sealed truss design',
-  clause: 'IRC 2018 R802.10',
-  reason: 'Trusses are designed and sealed by the truss plant’s engineer; his sheets are not entered yet.',
-  needs: 'the sealed truss drawings, their reactions, uplift and bracing, compared with this set',
-  subjects: (ctx) =>
-    ctx.project.cover.roofs
-      .filter((r) => ctx.structure.members.some((m) => m.roof === r.mark && m.truss !== undefined))
-      .map((r) => ({ id: r.mark, path: `${r.path}/framing` })),
-});

@@ -37,6 +37,7 @@ export const SHEET_IDS = {
   'framing-plan': 'S-103',
   'load-path': 'S-301',
   details: 'S-501',
+  trusses: 'S-502',
   schedules: 'S-601',
   calculations: 'S-701',
   elevations: 'A-201',

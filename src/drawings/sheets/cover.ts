@@ -69,6 +69,27 @@ function professional(ctx: SheetContext): Block[] {
       ];
 }
 
+/** What is handed in later, on whose word; trusses whose sealed sheets are entered are no longer. */
+function deferredItems({ project, structure, results }: SheetContext['input']): string[] {
+  if (!structure.members.some((m) => m.truss)) return ['None.'];
+  const papers = project.cover.trussPapers ?? [];
+  if (
+    results.some((r) => r.check === 'truss-papers') &&
+    !results.some((r) => r.check === 'truss-papers' && r.status !== 'pass')
+  ) {
+    return [
+      `None. Sealed truss designs: ${papers.map((p) => `${p.mark} ${p.from}, sealed by ${p.sealedBy}`).join('; ')}.`,
+    ];
+  }
+  const { deferred } = project.cover;
+  const agreed = deferred?.state === 'given' && deferred.from !== '' && deferred.value.includes('trusses');
+  return [
+    agreed
+      ? `Trusses: sealed design drawings and layout by the truss plant, deferred submittal accepted by ${deferred.from}. Trusses may not be set before the sealed papers are handed in, approved and entered here.`
+      : 'Trusses: sealed design drawings and layout by the truss plant. The building official must agree to the deferral; approval before the trusses are set.',
+  ];
+}
+
 function draw(ctx: SheetContext): SheetBody[] {
   const { project, verdict, lot, structure } = ctx.input;
   const { style, area } = ctx;
@@ -154,11 +175,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     { kind: 'heading', text: 'Deferred submittals' },
     {
       kind: 'bullets',
-      items: structure.members.some((m) => m.truss)
-        ? [
-            'Trusses: sealed design drawings and layout by the truss plant. The building official must agree to the deferral; approval before the trusses are set.',
-          ]
-        : ['None.'],
+      items: deferredItems(ctx.input),
     },
     ...professional(ctx),
     { kind: 'heading', text: 'Approvals' },

@@ -10,6 +10,7 @@ import { loadPathSheet } from './load-path.js';
 import { lotPlan } from './lot-plan.js';
 import { schedules } from './schedules.js';
 import { sections } from './sections.js';
+import { trusses } from './trusses.js';
 
 /** Every sheet kind, in the order of the set. */
 export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
@@ -20,6 +21,7 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   'framing-plan': framingPlanSheet,
   'load-path': loadPathSheet,
   details,
+  trusses,
   schedules,
   calculations,
   elevations,

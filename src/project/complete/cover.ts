@@ -2,6 +2,7 @@ import { formatLength } from '../../base/quantity/index.js';
 import type { BeamLine, Cover, CoverRoof, FramingChoice, PostSpec, WoodChoice } from '../model.js';
 import type { WrittenCover } from '../schema/cover.js';
 import type { Notebook } from './notebook.js';
+import { completeDeferred, completePaper } from './truss-papers.js';
 
 type WrittenRoof = WrittenCover['roofs'][number];
 type WrittenFraming = WrittenRoof['framing'];
@@ -30,6 +31,8 @@ function framing(w: WrittenFraming, path: string, note: Notebook): FramingChoice
     heel: w.heel,
     bottomPitch: w.kind === 'scissor-truss' ? w.bottomPitch : 0,
     weight: w.weight * INCHES_PER_FOOT,
+    ...(w.kind === 'scissor-truss' && w.spreadLimit !== undefined ? { spreadLimit: w.spreadLimit } : {}),
+    ...(w.kind === 'scissor-truss' && w.slides !== undefined ? { slides: w.slides } : {}),
   };
 }
 
@@ -94,5 +97,7 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
     struts: w.struts?.map((s, i) => ({ ...s, path: `/cover/struts/${i}` })),
     lateral: w.lateral,
     use: w.use,
+    ...(w.trussPapers ? { trussPapers: w.trussPapers.map(completePaper) } : {}),
+    ...(w.deferred ? { deferred: completeDeferred(w.deferred, note) } : {}),
   };
 }

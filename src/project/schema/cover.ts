@@ -4,6 +4,7 @@ import { given, list, maybe, part, value } from './leaf.js';
 import { place } from './lot.js';
 import { choice, flag, size, text } from './plain.js';
 import { areaLoad, length, lineLoad, pitch } from './quantities.js';
+import { deferred, trussPapers } from './truss-papers.js';
 import { CEILINGS, COVERINGS, SHEATHING_IDS, SPECIES_NAMES, UNDERLAYMENTS } from './words.js';
 
 const FAR = 2400;
@@ -104,6 +105,16 @@ const framing = z
       kind: z.literal('scissor-truss').meta({ description: 'Scissor truss.' }),
       ...truss,
       bottomPitch: given(pitch('Pitch of the bottom chord, less than the roof.', '2/12', 0, STEEPEST)),
+      spreadLimit: maybe(
+        length('Most the two bearings may move apart under load. Left out: 1 1/4 in.', '3/4 in', 1 / 8, 3),
+      ),
+      slides: maybe(
+        choice(
+          'Bearing whose connector lets the truss slide along itself (slotted holes, nails in the slot); left is the one with the smaller x, or y with the ridge along x. Left out: both are fastened, and the trusses push the beams apart.',
+          ['left', 'right'],
+          'right',
+        ),
+      ),
     }),
     part('Rafters.', {
       kind: z.literal('rafter').meta({ description: 'Rafter.' }),
@@ -214,6 +225,8 @@ export const cover = part('The new cover: beams on posts, ledgers, and the roofs
   struts: list('Cross members between facing posts.', strut).max(100).optional(),
   ledgers: list('Ledgers; an empty list when there are none.', ledger).max(50),
   roofs: list('Roofs.', roof).min(1).max(50),
+  trussPapers,
+  deferred,
 });
 
 export type WrittenCover = z.output<typeof cover>;

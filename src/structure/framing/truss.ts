@@ -121,6 +121,8 @@ export const truss: Framing<TrussKind> = {
           heel: choice.heel,
           overhang,
           chordDepth: chord.d,
+          bearing: width,
+          ...(choice.slides === undefined ? {} : { slides: choice.slides === 'left' ? 0 : 1 }),
           weight,
           height,
         },

@@ -1,6 +1,7 @@
 /** Rafters with plumb ends and seats, and the preliminary picture of a truss. */
 import { clipHalfPlane } from '../../base/plane.js';
 import type { Vec2 } from '../../base/vec.js';
+import { type TrussBar, type WebLayout, webLayout } from '../framing/webs.js';
 import type { Joint, Member, Piece, TrussShape } from '../model.js';
 import { memberPiece } from './supports.js';
 import { plate, rectangle, type Upright } from './upright.js';
@@ -117,41 +118,45 @@ function web(h: Half, a: Vec2, b: Vec2, depth: number): Vec2[] {
   return clipHalfPlane(over(under(strip, h.topUnder), h.bottomOver), (q) => h.middle - q.x);
 }
 
-/** Spacing of the uprights of a gable-end truss, inches. Common practice, no source. */
-const UPRIGHTS = 24;
-
-/** Webs for the picture only: half a king post and two braces, or the uprights of a gable end. The plant's engineer decides. */
-function websOf(h: Half, t: TrussShape, overhang: number, gableEnd: boolean): Vec2[][] {
+/**
+ * Webs of the preliminary layout, in the half's own frame. A gable end shows its uprights; the webs behind them are left
+ * out of the picture, where both would lie in one plane.
+ */
+function websOf(h: Half, t: TrussShape, overhang: number, layout: WebLayout, gableEnd: boolean): Vec2[][] {
   const d = t.chordDepth;
-  const upright = (x: number): Vec2[] => web(h, { x, y: -1 }, { x, y: t.height + 1 }, d);
-  const king = upright(h.middle);
-  if (gableEnd) {
-    const out = [king];
-    for (let x = h.middle - UPRIGHTS; x > overhang + UPRIGHTS / 2; x -= UPRIGHTS) out.push(upright(x));
-    return out;
+  const out: Vec2[][] = [];
+  const place = (joint: number): Vec2 => ({ x: layout.joints[joint]!.x + overhang, y: layout.joints[joint]!.z });
+  for (const bar of layout.bars) {
+    if (bar.role !== 'web' && bar.role !== 'stud') continue;
+    const a = place(bar.from);
+    const b = place(bar.to);
+    // The other half draws its own; both draw their side of an upright at the middle.
+    if (Math.max(a.x, b.x) > h.middle + 1e-6) continue;
+    const upright = Math.abs(a.x - b.x) < 1e-6;
+    if (gableEnd && !upright) continue;
+    const shape = web(h, a, b, d);
+    // A brace that meets the king post ends at its side.
+    const meets = !upright && layout.bars.some((k) => k.role === 'web' && isKing(layout, k)) && touches(h, a, b);
+    out.push(meets ? clipHalfPlane(shape, (q) => h.middle - d / 2 - q.x) : shape);
   }
-  // From the king post's foot up to the top chord, and from there down to the bottom chord.
-  const up = overhang + 0.62 * (h.middle - overhang);
-  const down = overhang + 0.36 * (h.middle - overhang);
-  const foot = { x: h.middle, y: edgeAt(h.bottomOver, h.middle) };
-  const head = { x: up, y: edgeAt(h.topUnder, up) };
-  const inner = web(h, foot, head, d);
-  return [
-    king,
-    // The brace ends at the king post's side.
-    clipHalfPlane(inner, (q) => h.middle - d / 2 - q.x),
-    web(h, { x: down, y: edgeAt(h.bottomOver, down) }, head, d),
-  ];
+  return out;
 }
+
+const isKing = (layout: WebLayout, bar: TrussBar): boolean =>
+  (bar.from === layout.apex || bar.to === layout.apex) &&
+  Math.abs(layout.joints[bar.from]!.x - layout.joints[bar.to]!.x) < 1e-6;
+const touches = (h: Half, a: Vec2, b: Vec2): boolean => Math.max(a.x, b.x) > h.middle - 1e-6;
 
 export function trussPieces(m: Member, t: TrussShape, joints: readonly Joint[]): Piece[] {
   const { on, run } = planeOf(m);
   const bearing = seatsOf(m, joints)[0];
   const width = bearing ? bearing.to - bearing.from : t.chordDepth;
   const pieces: Piece[] = [];
+  const gableEnd = m.role === 'gable-truss';
+  const layout = webLayout(t, gableEnd);
   for (const side of [0, 1] as const) {
     const half = halfOf(t, t.overhang[side], width);
-    const shapes = [half.top, ...half.bottoms, ...websOf(half, t, t.overhang[side], m.role === 'gable-truss')];
+    const shapes = [half.top, ...half.bottoms, ...websOf(half, t, t.overhang[side], layout, gableEnd)];
     for (const shape of shapes) {
       const profile = shape.map((p) => ({ x: side === 0 ? p.x : run - p.x, y: m.start.z + p.y }));
       for (const solid of plate(on, profile, -m.section.b / 2, m.section.b / 2)) pieces.push(memberPiece(m, solid));
