@@ -21,11 +21,11 @@ import { postBearing, postSlenderness, postStability, postTension } from './memb
 import { notchCheck, shearCheck } from './members/shear.js';
 import { diaphragm, houseConnection, seismic, trussPapers } from './pending/lateral.js';
 import { snowPartial } from './pending/snow-partial.js';
-import { windAttached } from './pending/wind.js';
 import { coveringSlope } from './roof/covering-slope.js';
 import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
 import { snowDrift, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
+import { windAttached } from './wind/attached.js';
 import { easement } from './zoning/easement.js';
 import { fireSeparation } from './zoning/fire-separation.js';
 import { heightLimit } from './zoning/height-limit.js';

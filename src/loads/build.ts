@@ -6,6 +6,7 @@
 import type { Outcome } from '../base/issue.js';
 import type { Project } from '../project/model.js';
 import type { Structure } from '../structure/model.js';
+import { attachedWind } from './attached-wind.js';
 import { makeLedger } from './basis.js';
 import { expandCombinations } from './combinations.js';
 import { deadCase } from './dead.js';
@@ -25,6 +26,8 @@ export function buildLoads(project: Project, structure: Structure): Outcome<Load
   const uneven = snow ? unevenSnow(project, structure, snow, ledger) : { cases: [], answers: [] };
   cases.push(...uneven.cases);
   cases.push(...windCases(project, structure, ledger));
+  const attached = attachedWind(project, structure, ledger);
+  cases.push(...attached.cases);
   if (structure.roofs.length > 0) cases.push(...minimumWindCases(project, structure, ledger));
   const edition = project.basis.codes.loads;
   return {
@@ -35,6 +38,7 @@ export function buildLoads(project: Project, structure: Structure): Outcome<Load
       basis: { rows: ledger.rows },
       outside: ledger.outside,
       snow: uneven.answers,
+      attachedWind: attached.answers,
     },
     issues: [],
   };

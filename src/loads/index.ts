@@ -1,3 +1,5 @@
 /** Loads: what acts on the roof, case by case, and how cases combine. */
+export { attachedPressure } from './attached-wind.js';
 export { buildLoads } from './build.js';
 export type * from './model.js';
+export { flowsUnder } from './wind.js';

@@ -105,6 +105,21 @@ export interface SnowAnswer {
   readonly note: string;
 }
 
+/** What became of the wind on a roof that touches the house. */
+export interface AttachedWindAnswer {
+  readonly roof: string;
+  /** `unknown`: the house is not described well enough to say. */
+  readonly outcome: 'included' | 'outside' | 'unknown';
+  readonly cases: readonly string[];
+  /** Effective wind area the coefficients were read at, in². */
+  readonly area: number;
+  /** Net pressures carried, psf: `up` negative. */
+  readonly up: number;
+  readonly down: number;
+  readonly clause: string;
+  readonly note: string;
+}
+
 export interface Loads {
   readonly cases: readonly LoadCase[];
   /** Allowable-stress combinations. */
@@ -116,4 +131,6 @@ export interface Loads {
   readonly outside: readonly { readonly about: string; readonly why: string }[];
   /** One answer for each roof and snow question; empty without ground snow. */
   readonly snow?: readonly SnowAnswer[];
+  /** One answer for each roof that touches the house. */
+  readonly attachedWind?: readonly AttachedWindAnswer[];
 }
