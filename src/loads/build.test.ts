@@ -145,7 +145,7 @@ describe('combinations', () => {
       'D + 0.45W + 0.75S',
       '0.6D + 0.6W',
     ]);
-    expect(loads.combinations.length).toBe(5 + 4 * winds);
+    expect(loads.combinations.filter((c) => !c.id.includes('partial')).length).toBe(5 + 4 * winds);
   });
 
   it('gives CD of the shortest load (NDS 2018 Table 2.3.2)', () => {

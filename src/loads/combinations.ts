@@ -16,6 +16,9 @@ const shortest = (kinds: readonly LoadKind[]): number => kinds.reduce((cd, kind)
 const isKind = (load: NominalLoad): load is LoadKind => load === 'D' || load === 'Lr' || load === 'S' || load === 'W';
 const term = (kind: LoadKind, factor: number): string => (factor === 1 ? kind : `${factor}${kind}`);
 
+/** Combinations whose snow or live load is a lesser companion of dead load alone (2.4.1 (4), 2.3.1 (2)). */
+const BETWEEN: readonly string[] = ['ASD-4', 'LRFD-2'];
+
 /** One case for each kind, in every way: `[[D, W1, S1], [D, W1, S2], …]` by index, the last kind running slowest. */
 function choices(
   kinds: readonly LoadKind[],
@@ -26,6 +29,51 @@ function choices(
   return rows;
 }
 
+/** Vertical load of one case on one roof by plan, per unit of width: its total and its moments about both edges, both axes. */
+function pressOn(c: LoadCase, roof: string): readonly number[] {
+  let total = 0;
+  const about: Record<'x' | 'y', [number, number]> = { x: [0, 0], y: [0, 0] };
+  const mine = (c.plan ?? []).filter((p) => p.roof === roof);
+  // Zones of one case tile the roof along one direction, so the last one ends at the far edge.
+  const L = mine.reduce((m, p) => Math.max(m, p.zone?.to ?? 0), 0);
+  for (const p of mine) {
+    const axis = p.zone?.toward.endsWith('y') ? 'y' : 'x';
+    const from = p.zone && L > 0 ? p.zone.from / L : 0;
+    const to = p.zone && L > 0 ? p.zone.to / L : 1;
+    const w = p.psf * (to - from);
+    const far = (w * (from + to)) / 2;
+    total += w;
+    const back = p.zone?.toward.startsWith('-') ?? false;
+    about[axis][0] += back ? w - far : far;
+    about[axis][1] += back ? far : w - far;
+    const other = axis === 'x' ? 'y' : 'x';
+    about[other][0] += w / 2;
+    about[other][1] += w / 2;
+  }
+  return [total, ...about.x, ...about.y];
+}
+
+/**
+ * Wind cases that press hardest on a roof in total, or toward one of its four edges. A load on some spans is combined with
+ * these alone: a wind that presses less, or lifts, only takes from what the load does, and the uplift combinations hold
+ * neither snow nor live load.
+ */
+export function pressingWinds(cases: readonly LoadCase[]): ReadonlySet<number> {
+  const roofs = new Set(cases.flatMap((c) => (c.plan ?? []).map((p) => p.roof)));
+  const chosen = new Set<number>();
+  for (const roof of roofs) {
+    const best: { at: number; value: number }[] = [];
+    cases.forEach((c, i) => {
+      if (c.kind !== 'W') return;
+      pressOn(c, roof).forEach((value, k) => {
+        if (value > 1e-9 && value > (best[k]?.value ?? 0) + 1e-9) best[k] = { at: i, value };
+      });
+    });
+    for (const b of best) if (b) chosen.add(b.at);
+  }
+  return chosen;
+}
+
 /** Expands one method of the standard over the cases, in list order; exact repeats are dropped. */
 export function expandCombinations(
   cases: readonly LoadCase[],
@@ -34,6 +82,7 @@ export function expandCombinations(
 ): readonly Combination[] {
   const of = (kind: LoadKind): number[] => cases.flatMap((c, i) => (c.kind === kind ? [i] : []));
   const byKind: Readonly<Record<LoadKind, readonly number[]>> = { D: of('D'), Lr: of('Lr'), S: of('S'), W: of('W') };
+  const pressing = pressingWinds(cases);
   const out: Combination[] = [];
   const seen = new Set<string>();
   for (const rule of COMBINATIONS[edition][method]) {
@@ -49,6 +98,12 @@ export function expandCombinations(
     const uplift = kinds.includes('W') && (rule.factors.D ?? 1) < 1;
     const short = label.replaceAll(' ', '');
     for (const chosen of choices(kinds, byKind)) {
+      if (chosen.some((i) => cases[i]!.pattern)) {
+        const wind = chosen.find((i) => cases[i]!.kind === 'W');
+        if (wind !== undefined && !pressing.has(wind)) continue;
+        // D with a part of a pattern lies between D alone and D with all of it.
+        if (BETWEEN.some((id) => rule.id.startsWith(id))) continue;
+      }
       const terms = chosen.map((i, k) => ({ case: i, factor: rule.factors[kinds[k]!]! }));
       // A case named like its kind is the plain one and needs no mention.
       const named = chosen.flatMap((i) => (cases[i]!.id === cases[i]!.kind ? [] : [cases[i]!.id]));

@@ -58,6 +58,8 @@ export interface LoadCase {
   readonly side: readonly { readonly roof: string; readonly at: Vec3; readonly force: Vec3; readonly why: string }[];
   /** True where a vertical load changes along a roof's ridge, so that no beam's load may be taken as even. */
   readonly unevenAlong?: boolean;
+  /** True for a load on some spans only: it meets the wind only where the wind presses hardest (combinations.ts). */
+  readonly pattern?: boolean;
   readonly clause: string;
 }
 
@@ -88,7 +90,7 @@ export interface LoadBasis {
   }[];
 }
 
-export type SnowQuestion = 'drift' | 'sliding' | 'unbalanced';
+export type SnowQuestion = 'drift' | 'sliding' | 'unbalanced' | 'partial';
 
 /** What became of one way the snow may lie on one roof. */
 export interface SnowAnswer {

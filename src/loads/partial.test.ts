@@ -1,0 +1,131 @@
+import { describe, expect, it } from 'vitest';
+import { analyse } from '../analysis/index.js';
+import { CALM, type Fixture, makeGable, makeShed } from '../analysis/testing.js';
+import { pressingWinds } from './combinations.js';
+import { buildLoads } from './index.js';
+import type { LoadCase, Loads } from './model.js';
+import { alternateSpans } from './partial.js';
+import { continuousLines, spanZones } from './patterns.js';
+
+const loadsOf = (f: Fixture): Loads => buildLoads(f.project, f.structure).value!;
+const partial = (l: Loads, kind: 'S' | 'Lr'): readonly LoadCase[] =>
+  l.cases.filter((c) => c.kind === kind && c.pattern);
+
+describe('continuous lines', () => {
+  it('cut a roof at the supports between spans; the outer spans run to its edges', () => {
+    const { structure } = makeShed();
+    const { lines } = continuousLines(structure);
+    for (const line of lines) {
+      const roof = structure.roofs[0]!;
+      const zones = spanZones(line, roof);
+      expect(zones.length).toBe(line.cuts.length + 1);
+      expect(zones[0]!.from).toBe(0);
+      const L = line.toward === '+x' ? roof.max.x - roof.min.x : roof.max.y - roof.min.y;
+      expect(zones.at(-1)!.to).toBeCloseTo(L, 9);
+      for (let i = 1; i < zones.length; i++) expect(zones[i]!.from).toBe(zones[i - 1]!.to);
+    }
+    expect(lines.map((l) => l.name)).toEqual(['B1', 'R1 rafters']);
+  });
+
+  it('count an end past its support only from the depth of the member on', () => {
+    const { structure } = makeShed();
+    const beam = structure.members.find((m) => m.role === 'beam')!;
+    const at = structure.joints.filter((j) => j.ties[0]!.part === beam.id).map((j) => j.at.x);
+    const low = Math.min(beam.start.x, beam.end.x);
+    const first = Math.min(...at) - low;
+    const deep = { ...beam, section: { ...beam.section, depth: first + 0.01 } };
+    const shallow = { ...beam, section: { ...beam.section, depth: first - 0.01 } };
+    const lines = (b: typeof beam) =>
+      continuousLines({
+        ...structure,
+        members: structure.members.map((m) => (m.id === beam.id ? b : m)),
+      }).lines.find((l) => l.of === 'beam');
+    const cuts = (b: typeof beam): number => lines(b)?.cuts.length ?? 0;
+    expect(cuts(shallow) - cuts(deep)).toBeGreaterThanOrEqual(1);
+  });
+
+  it('loads every other span', () => {
+    expect(alternateSpans(1)).toEqual([]);
+    expect(alternateSpans(3)).toEqual([
+      [1, 0, 1],
+      [0, 1, 0],
+    ]);
+  });
+});
+
+describe('partial snow', () => {
+  it('two spans: half on either one; the two add up to one and a half times the even load', () => {
+    const f = makeShed();
+    const l = loadsOf(f);
+    const beams = partial(l, 'S').filter((c) => c.id.includes('B1'));
+    const spans = continuousLines(f.structure).lines.find((x) => x.of === 'beam')!.cuts.length + 1;
+    const effects = analyse(f.project, f.structure, l).value!;
+    const i = (id: string): number => l.cases.findIndex((c) => c.id === id);
+    expect(spans).toBe(2);
+    expect(beams.length).toBe(2);
+    const m = effects.members.get('B1')!.m;
+    const [a, b] = beams.map((c) => m[i(c.id)]!);
+    const full = m[i('S')]!;
+    for (let k = 0; k < full.length; k++) expect(a![k]! + b![k]!).toBeCloseTo(1.5 * full[k]!, 3);
+  });
+
+  it('uses ps without rain on snow and without the low-slope minimum', () => {
+    // 15 psf ground: ps = 12.6 psf, the minimum 15 psf.
+    const l = loadsOf(makeShed({ site: { ...CALM, snow: 15 } }));
+    const psf = new Set(partial(l, 'S').flatMap((c) => c.areas.map((a) => Number(a.psf.toFixed(6)))));
+    expect([...psf].sort((a, b) => a - b)).toEqual([6.3, 12.6]);
+  });
+
+  it('spares gable members square to the ridge, not the beams below', () => {
+    const l = loadsOf(makeGable());
+    expect(partial(l, 'S').some((c) => c.id.includes('rafters'))).toBe(false);
+  });
+
+  it('says where no member is continuous, and where one is skew', () => {
+    const f = makeShed();
+    const bare = { ...f, structure: { ...f.structure, joints: [] } };
+    expect(loadsOf(bare).snow!.find((a) => a.question === 'partial')!.outcome).toBe('none');
+    const beam = f.structure.members.find((m) => m.role === 'beam')!;
+    const turned = { ...beam, end: { ...beam.end, y: beam.end.y + 5 } };
+    const members = f.structure.members.map((m) => (m.id === beam.id ? turned : m));
+    const skew = loadsOf({ ...f, structure: { ...f.structure, members } });
+    expect(skew.snow!.find((a) => a.question === 'partial')).toMatchObject({ outcome: 'outside', cases: [] });
+  });
+
+  it('meets only the winds that press hardest, and never three quarters alone', () => {
+    const l = loadsOf(makeShed());
+    const winds = pressingWinds(l.cases);
+    expect(winds.size).toBeGreaterThan(0);
+    for (const c of l.combinations) {
+      if (!c.terms.some((t) => l.cases[t.case]!.pattern)) continue;
+      expect(c.label).not.toBe('D + 0.75S');
+      expect(c.label).not.toBe('D + 0.75Lr');
+      for (const t of c.terms) if (l.cases[t.case]!.kind === 'W') expect(winds.has(t.case), c.id).toBe(true);
+    }
+    expect(l.combinations.some((c) => c.label === 'D + S' && c.id.includes('partial'))).toBe(true);
+    expect(l.combinations.some((c) => c.label === 'D + 0.45W + 0.75S' && c.id.includes('partial'))).toBe(true);
+    expect(l.strength.some((c) => c.label === '1.2D + 1.6S' && c.id.includes('partial'))).toBe(true);
+  });
+
+  it('keeps the independent balance of every pattern', () => {
+    for (const f of [makeShed(), makeGable()]) {
+      const l = loadsOf(f);
+      for (const b of analyse(f.project, f.structure, l).value!.balance)
+        expect(Math.max(b.errorApplied, b.errorReactions), b.case).toBeLessThan(1e-6);
+    }
+  });
+});
+
+describe('roof live load on some spans', () => {
+  it('loads an overhang alone, which lifts the far bearing of its member', () => {
+    const f = makeShed();
+    const l = loadsOf(f);
+    const tail = partial(l, 'Lr').filter((c) => c.id.includes('rafters'));
+    expect(tail.length).toBe(2);
+    expect(tail.every((c) => c.areas.length === 1)).toBe(true);
+    const effects = analyse(f.project, f.structure, l).value!;
+    const high = f.structure.joints.find((j) => j.kind === 'rafter-to-ledger')!;
+    const down = tail.map((c) => effects.joints.get(high.id)!.force[l.cases.findIndex((x) => x.id === c.id)]!.z);
+    expect(Math.max(...down)).toBeGreaterThan(0);
+  });
+});
