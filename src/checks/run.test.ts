@@ -147,12 +147,6 @@ describe('checks still to be built', () => {
       project: { ...gable.project, cover: { ...gable.project.cover, attachment: 'free-standing' as const } },
     };
     expect(status(free, 'wind-attached')).toBe('not-applicable');
-    const d = { ...gable.project.basis.seismic.category, value: 'D0' as const };
-    const shaky = {
-      ...gable,
-      project: { ...gable.project, basis: { ...gable.project.basis, seismic: { category: d } } },
-    };
-    expect(status(shaky, 'seismic')).toBe('not-evaluated');
   });
 
   it('fail a direction that nothing resists', () => {

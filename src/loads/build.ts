@@ -1,6 +1,7 @@
 /**
  * Project and placed structure to load cases and their combinations: dead, roof live, snow (balanced with rain on snow,
- * drifted, slid down from the house, unbalanced, on some spans), wind on free roofs and beside the house, least wind.
+ * drifted, slid down from the house, unbalanced, on some spans), wind on free roofs and beside the house, least wind,
+ * earthquake.
  * Component wind is not a case here.
  */
 import type { Outcome } from '../base/issue.js';
@@ -14,6 +15,7 @@ import { liveCase, snowCase } from './gravity.js';
 import { minimumWindCases } from './minimum-wind.js';
 import type { LoadCase, Loads } from './model.js';
 import { partialLive, partialSnow } from './partial.js';
+import { seismicCases } from './seismic.js';
 import { unevenSnow } from './snow/index.js';
 import { windCases } from './wind.js';
 
@@ -31,16 +33,20 @@ export function buildLoads(project: Project, structure: Structure): Outcome<Load
   const attached = attachedWind(project, structure, ledger);
   cases.push(...attached.cases);
   if (structure.roofs.length > 0) cases.push(...minimumWindCases(project, structure, ledger));
+  const pf = ledger.rows.find((r) => r.symbol === 'pf')?.value ?? 0;
+  const quake = seismicCases(project, structure, pf, ledger);
+  cases.push(...quake.cases);
   const edition = project.basis.codes.loads;
   return {
     value: {
       cases,
-      combinations: expandCombinations(cases, edition, 'ASD'),
-      strength: expandCombinations(cases, edition, 'LRFD'),
+      combinations: expandCombinations(cases, edition, 'ASD', quake.SDS),
+      strength: expandCombinations(cases, edition, 'LRFD', quake.SDS),
       basis: { rows: ledger.rows },
       outside: ledger.outside,
       snow: [...uneven.answers, ...partial.answers],
       attachedWind: attached.answers,
+      seismic: quake.answer,
     },
     issues: [],
   };

@@ -8,12 +8,13 @@ import type { Asce7Edition } from './codes/support.js';
 import type { Combination, LoadCase, LoadKind } from './model.js';
 
 /** Load duration factors of NDS 2018 Table 2.3.2 for the loads of a cover; D stands alone as permanent. */
-const DURATION: Readonly<Record<LoadKind, number>> = { D: 0.9, Lr: 1.25, S: 1.15, W: 1.6 };
+const DURATION: Readonly<Record<LoadKind, number>> = { D: 0.9, Lr: 1.25, S: 1.15, W: 1.6, E: 1.6 };
 
 /** CD of the shortest load in a combination (NDS 2018 2.3.2). */
 const shortest = (kinds: readonly LoadKind[]): number => kinds.reduce((cd, kind) => Math.max(cd, DURATION[kind]), 0.9);
 
-const isKind = (load: NominalLoad): load is LoadKind => load === 'D' || load === 'Lr' || load === 'S' || load === 'W';
+const CARRIED: readonly LoadKind[] = ['D', 'Lr', 'S', 'W', 'E'];
+const isKind = (load: string): load is LoadKind => (CARRIED as readonly string[]).includes(load);
 const term = (kind: LoadKind, factor: number): string => (factor === 1 ? kind : `${factor}${kind}`);
 
 /** Combinations whose snow or live load is a lesser companion of dead load alone (2.4.1 (4), 2.3.1 (2)). */
@@ -74,37 +75,64 @@ export function pressingWinds(cases: readonly LoadCase[]): ReadonlySet<number> {
   return chosen;
 }
 
-/** Expands one method of the standard over the cases, in list order; exact repeats are dropped. */
+/**
+ * Factors on the kinds of cases: floor live load does not act on a cover and is left out; the vertical seismic effect
+ * 0.2·SDS·D (12.4.2.2) joins the dead load; snow beside an earthquake drops out where there is none.
+ */
+function carriedFactors(
+  rule: Readonly<Partial<Record<NominalLoad, number>>>,
+  SDS: number,
+  snow: boolean,
+): Readonly<Record<string, number>> {
+  const { L: _floor, Ev, Eh, ...rest } = rule;
+  if (Ev === undefined || Eh === undefined) return rest;
+  const { S, ...others } = rest;
+  const D = Number(((rest.D ?? 0) + 0.2 * SDS * Ev).toPrecision(12));
+  return { ...others, D, E: Eh, ...(S !== undefined && snow ? { S } : {}) };
+}
+
+/**
+ * Expands one method of the standard over the cases, in list order; exact repeats are dropped. `SDS` (g) is the
+ * acceleration of the earthquake cases, where there are any.
+ */
 export function expandCombinations(
   cases: readonly LoadCase[],
   edition: Asce7Edition,
   method: CombinationMethod,
+  SDS = 0,
 ): readonly Combination[] {
   const of = (kind: LoadKind): number[] => cases.flatMap((c, i) => (c.kind === kind ? [i] : []));
-  const byKind: Readonly<Record<LoadKind, readonly number[]>> = { D: of('D'), Lr: of('Lr'), S: of('S'), W: of('W') };
+  const byKind: Readonly<Record<LoadKind, readonly number[]>> = {
+    D: of('D'),
+    Lr: of('Lr'),
+    S: of('S'),
+    W: of('W'),
+    E: of('E'),
+  };
   const pressing = pressingWinds(cases);
   const out: Combination[] = [];
   const seen = new Set<string>();
   for (const rule of COMBINATIONS[edition][method]) {
-    // Floor live load does not act on a cover; seismic effects and ponding rain have no case here.
-    const loads = (Object.keys(rule.factors) as NominalLoad[]).filter((load) => load !== 'L');
+    const factors = carriedFactors(rule.factors, SDS, byKind.S.length > 0);
+    const loads = Object.keys(factors);
     if (!loads.every(isKind)) continue;
-    const kinds = loads as LoadKind[];
+    const kinds = loads;
     if (kinds.some((k) => byKind[k].length === 0)) continue;
-    const label = kinds.map((k) => term(k, rule.factors[k]!)).join(' + ');
+    const label = kinds.map((k) => term(k, factors[k]!)).join(' + ');
     if (seen.has(label)) continue;
     seen.add(label);
     const CD = shortest(kinds);
-    const uplift = kinds.includes('W') && (rule.factors.D ?? 1) < 1;
+    const uplift = (kinds.includes('W') || kinds.includes('E')) && (rule.factors.D ?? 1) < 1;
     const short = label.replaceAll(' ', '');
     for (const chosen of choices(kinds, byKind)) {
       if (chosen.some((i) => cases[i]!.pattern)) {
+        if (kinds.includes('E')) continue;
         const wind = chosen.find((i) => cases[i]!.kind === 'W');
         if (wind !== undefined && !pressing.has(wind)) continue;
         // D with a part of a pattern lies between D alone and D with all of it.
         if (BETWEEN.some((id) => rule.id.startsWith(id))) continue;
       }
-      const terms = chosen.map((i, k) => ({ case: i, factor: rule.factors[kinds[k]!]! }));
+      const terms = chosen.map((i, k) => ({ case: i, factor: factors[kinds[k]!]! }));
       // A case named like its kind is the plain one and needs no mention.
       const named = chosen.flatMap((i) => (cases[i]!.id === cases[i]!.kind ? [] : [cases[i]!.id]));
       const id = named.length === 0 ? short : `${short} (${named.join(', ')})`;

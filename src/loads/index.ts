@@ -2,4 +2,5 @@
 export { attachedPressure } from './attached-wind.js';
 export { buildLoads } from './build.js';
 export type * from './model.js';
+export { seismicForce } from './seismic.js';
 export { flowsUnder } from './wind.js';

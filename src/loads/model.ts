@@ -1,7 +1,8 @@
 /** Load cases and combinations. Forces act on the roof surfaces' own frames; nothing here is distributed to members yet. */
 import type { Vec2, Vec3 } from '../base/vec.js';
 
-export type LoadKind = 'D' | 'Lr' | 'S' | 'W';
+/** `E` is the horizontal earthquake effect, redundancy included. */
+export type LoadKind = 'D' | 'Lr' | 'S' | 'W' | 'E';
 
 /**
  * How an area load acts:
@@ -122,6 +123,17 @@ export interface AttachedWindAnswer {
   readonly note: string;
 }
 
+/** What became of the earthquake. */
+export interface SeismicAnswer {
+  /** `unknown`: something is not given; `outside`: the standard does not permit the system named. */
+  readonly outcome: 'exempt' | 'included' | 'outside' | 'unknown';
+  readonly cases: readonly string[];
+  /** Largest force on one roof, lb. */
+  readonly force: number;
+  readonly clause: string;
+  readonly note: string;
+}
+
 export interface Loads {
   readonly cases: readonly LoadCase[];
   /** Allowable-stress combinations. */
@@ -135,4 +147,5 @@ export interface Loads {
   readonly snow?: readonly SnowAnswer[];
   /** One answer for each roof that touches the house. */
   readonly attachedWind?: readonly AttachedWindAnswer[];
+  readonly seismic?: SeismicAnswer;
 }

@@ -89,7 +89,14 @@ export interface Basis {
     /** Whether the area and slope reductions may be used. */
     readonly reduce: boolean;
   };
-  readonly seismic: { readonly category: Office<SeismicCategory> };
+  readonly seismic: {
+    readonly category: Office<SeismicCategory>;
+    /** Design accelerations SDS, SD1 and mapped S1, g, and the site class; absent when not given. */
+    readonly sds?: Office<number>;
+    readonly sd1?: Office<number>;
+    readonly s1?: Office<number>;
+    readonly siteClass?: Office<string>;
+  };
   readonly frost: Office<Inches>;
   readonly soil: {
     readonly bearing: Office<Psf>;

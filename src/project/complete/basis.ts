@@ -38,6 +38,20 @@ const SETBACKS: Readonly<Record<Yard, readonly [number, string]>> = {
   'street-side': [180, '15 ft'],
 };
 
+/** Accelerations given beside the category; each is a question only when the file says it is not known. */
+function completeSeismic(w: WrittenBasis['seismic'], note: Notebook): Basis['seismic'] {
+  const at = (key: string) => `/basis/seismic/${key}`;
+  const optional = <T>(key: string, written: Parameters<typeof note.office<T>>[0] | undefined, p: Placeholder<T>) =>
+    written === undefined ? {} : { [key]: note.office(written, at(key), p) };
+  return {
+    category: note.office(w.category, at('category'), PLACEHOLDERS.seismic),
+    ...optional('sds', w.sds, ask(1.25, 'SDS = 1.25 g', 'What is the design acceleration SDS at this address?')),
+    ...optional('sd1', w.sd1, ask(1.25, 'SD1 = 1.25 g', 'What is the design acceleration SD1 at this address?')),
+    ...optional('s1', w.s1, ask(0.6, 'S1 = 0.6 g', 'What is the mapped acceleration S1 at this address?')),
+    ...optional('siteClass', w.siteClass, ask('D', 'site class D', 'Which site class applies at this address?')),
+  };
+}
+
 export function completeBasis(w: WrittenBasis, codes: CodeBundle, note: Notebook): Basis {
   const at = (path: string) => `/basis/${path}`;
   const p = PLACEHOLDERS;
@@ -86,7 +100,8 @@ export function completeBasis(w: WrittenBasis, codes: CodeBundle, note: Notebook
         'Not given; the unreduced load is on the safe side.',
       ),
     },
-    seismic: { category: note.office(w.seismic.category, at('seismic/category'), p.seismic) },
+    seismic: completeSeismic(w.seismic, note),
+
     frost: note.office(w.frost, at('frost'), p.frost),
     soil: {
       bearing: note.office(w.soil.bearing, at('soil/bearing'), p.bearing),
