@@ -77,20 +77,27 @@ const BY_FRAMING: Readonly<Record<FramingKind, readonly string[]>> = {
   'scissor-truss': ['truss-papers'],
 };
 
+/** Asked of roofs whose eaves carry a gutter. */
+const GUTTERED: readonly string[] = ['gutter'];
+
+/** Answers worth printing that never keep a set from being issued by not being there. */
+export const ADVISORY: ReadonlySet<string> = new Set(['patio-appendix', 'existing-building']);
+
 /** Mandatory checks of one kind of structure. */
 export function mandatoryFor(
   attachment: Cover['attachment'],
-  roofs: readonly { readonly kind: RoofKind; readonly framing: FramingKind }[],
+  roofs: readonly { readonly kind: RoofKind; readonly framing: FramingKind; readonly gutter?: boolean }[],
 ): ReadonlySet<string> {
   const ids = new Set([...EVERY, ...BY_ATTACHMENT[attachment]]);
   for (const roof of roofs) for (const id of [...BY_ROOF[roof.kind], ...BY_FRAMING[roof.framing]]) ids.add(id);
+  if (roofs.some((r) => r.gutter)) for (const id of GUTTERED) ids.add(id);
   return ids;
 }
 
 export const mandatoryOf = (project: Project): ReadonlySet<string> =>
   mandatoryFor(
     project.cover.attachment,
-    project.cover.roofs.map((r) => ({ kind: r.kind, framing: r.framing.kind })),
+    project.cover.roofs.map((r) => ({ kind: r.kind, framing: r.framing.kind, gutter: r.finish.gutter })),
   );
 
 /** Everything any list names, for the test that each has an implementation. */
@@ -99,4 +106,5 @@ export const EVERY_MANDATORY: ReadonlySet<string> = new Set([
   ...Object.values(BY_ATTACHMENT).flat(),
   ...Object.values(BY_ROOF).flat(),
   ...Object.values(BY_FRAMING).flat(),
+  ...GUTTERED,
 ]);

@@ -2,6 +2,7 @@
 import { frameSolved, loadBalance } from './basis/frame.js';
 import { loadRange } from './basis/load-range.js';
 import { officeAnswers } from './basis/office-answers.js';
+import { patioAppendix } from './basis/patio-appendix.js';
 import { coveringUplift } from './cladding/covering-uplift.js';
 import { sheathingNails } from './cladding/sheathing-nails.js';
 import { sheathingSpan } from './cladding/sheathing-span.js';
@@ -11,6 +12,7 @@ import { footingFlexure, footingShear } from './footings/plain-concrete.js';
 import { footingSize, frostDepth, postFoot } from './footings/sizes.js';
 import { soilBearing } from './footings/soil-bearing.js';
 import { footingUplift } from './footings/uplift.js';
+import { existingBuilding } from './house/existing-building.js';
 import { jointBearing } from './joints/bearing.js';
 import { jointProducts } from './joints/products.js';
 import { swayX, swayY } from './lateral/sway.js';
@@ -21,6 +23,7 @@ import { postBearing, postSlenderness, postStability, postTension } from './memb
 import { notchCheck, shearCheck } from './members/shear.js';
 import { diaphragm, houseConnection, trussPapers } from './pending/lateral.js';
 import { coveringSlope } from './roof/covering-slope.js';
+import { gutter } from './roof/gutter.js';
 import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
 import { seismic } from './seismic/seismic.js';
@@ -36,6 +39,7 @@ import { setback } from './zoning/setback.js';
 export const CHECKS: readonly Check[] = [
   officeAnswers,
   loadRange,
+  patioAppendix,
   frameSolved,
   loadBalance,
 
@@ -49,6 +53,7 @@ export const CHECKS: readonly Check[] = [
   coveringSlope,
   slabFall,
   headroom,
+  gutter,
 
   bendingCheck('rafter', 'Rafter bending'),
   shearCheck('rafter', 'Rafter shear'),
@@ -97,4 +102,5 @@ export const CHECKS: readonly Check[] = [
   swayY,
   diaphragm,
   houseConnection,
+  existingBuilding,
 ];

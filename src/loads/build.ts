@@ -15,6 +15,7 @@ import { liveCase, snowCase } from './gravity.js';
 import { minimumWindCases } from './minimum-wind.js';
 import type { LoadCase, Loads } from './model.js';
 import { partialLive, partialSnow } from './partial.js';
+import { askPonding } from './ponding.js';
 import { seismicCases } from './seismic.js';
 import { unevenSnow } from './snow/index.js';
 import { windCases } from './wind.js';
@@ -36,6 +37,7 @@ export function buildLoads(project: Project, structure: Structure): Outcome<Load
   const pf = ledger.rows.find((r) => r.symbol === 'pf')?.value ?? 0;
   const quake = seismicCases(project, structure, pf, ledger);
   cases.push(...quake.cases);
+  askPonding(project, structure, ledger);
   const edition = project.basis.codes.loads;
   return {
     value: {

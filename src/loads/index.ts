@@ -2,5 +2,6 @@
 export { attachedPressure } from './attached-wind.js';
 export { buildLoads } from './build.js';
 export type * from './model.js';
+export { appendixConditions } from './patio-appendix.js';
 export { seismicForce } from './seismic.js';
 export { flowsUnder } from './wind.js';

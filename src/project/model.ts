@@ -97,6 +97,8 @@ export interface Basis {
     readonly s1?: Office<number>;
     readonly siteClass?: Office<string>;
   };
+  /** Rainfall of one hour that gutters are sized for, inches an hour; absent when not given. */
+  readonly rainfall?: Office<number>;
   readonly frost: Office<Inches>;
   readonly soil: {
     readonly bearing: Office<Psf>;

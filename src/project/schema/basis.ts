@@ -164,6 +164,16 @@ export const basis = part(
       s1: maybe(office(number('Mapped one-second acceleration S1 in g.', 0.4, 0, 4))),
       siteClass: maybe(office(text('Site class of the soil, printed with the accelerations.', 'D (default)'))),
     }),
+    rainfall: maybe(
+      office(
+        number(
+          'Rainfall of one hour that gutters are sized for, inches an hour. Plumbing code map or office.',
+          3,
+          0.5,
+          12,
+        ),
+      ),
+    ),
     frost: given(office(length('Frost depth below grade.', '42 in', 0, 120))),
     soil: part('Soil under the footings.', {
       bearing: given(
