@@ -76,9 +76,14 @@ describe('partial snow', () => {
     expect([...psf].sort((a, b) => a - b)).toEqual([6.3, 12.6]);
   });
 
-  it('spares gable members square to the ridge, not the beams below', () => {
-    const l = loadsOf(makeGable());
-    expect(partial(l, 'S').some((c) => c.id.includes('rafters'))).toBe(false);
+  it('spares gable rafters of 1/2 to 7 in 12, which unbalanced snow covers', () => {
+    const rafters = (pitch: number): boolean => {
+      const f = makeGable({ pitch });
+      const members = f.structure.members.map((m) => (m.role === 'truss' ? { ...m, role: 'rafter' as const } : m));
+      const l = loadsOf({ ...f, structure: { ...f.structure, members } });
+      return partial(l, 'S').some((c) => c.id.includes('rafters'));
+    };
+    expect([rafters(0.4 / 12), rafters(4 / 12), rafters(7 / 12), rafters(8 / 12)]).toEqual([true, false, false, true]);
   });
 
   it('says where no member is continuous, and where one is skew', () => {

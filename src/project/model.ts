@@ -55,7 +55,7 @@ export interface CodeBundle {
   readonly id: '2018' | '2021';
   readonly residential: string;
   readonly building: string;
-  readonly loads: '7-16';
+  readonly loads: '7-16' | '7-22';
   readonly wood: 'NDS 2018';
   readonly concrete: string;
 }
