@@ -31,14 +31,13 @@ function choices(
 }
 
 /** Vertical load of one case on one roof by plan, per unit of width: its total and its moments about both edges, both axes. */
-function pressOn(c: LoadCase, roof: string): readonly number[] {
+function pressOn(c: LoadCase, roof: string, lengths: Readonly<Record<'x' | 'y', number>>): readonly number[] {
   let total = 0;
   const about: Record<'x' | 'y', [number, number]> = { x: [0, 0], y: [0, 0] };
-  const mine = (c.plan ?? []).filter((p) => p.roof === roof);
-  // Zones of one case tile the roof along one direction, so the last one ends at the far edge.
-  const L = mine.reduce((m, p) => Math.max(m, p.zone?.to ?? 0), 0);
-  for (const p of mine) {
+  for (const p of c.plan ?? []) {
+    if (p.roof !== roof) continue;
     const axis = p.zone?.toward.endsWith('y') ? 'y' : 'x';
+    const L = lengths[axis];
     const from = p.zone && L > 0 ? p.zone.from / L : 0;
     const to = p.zone && L > 0 ? p.zone.to / L : 1;
     const w = p.psf * (to - from);
@@ -63,10 +62,17 @@ export function pressingWinds(cases: readonly LoadCase[]): ReadonlySet<number> {
   const roofs = new Set(cases.flatMap((c) => (c.plan ?? []).map((p) => p.roof)));
   const chosen = new Set<number>();
   for (const roof of roofs) {
+    // A zone without pressure is left out of its case; over all cases the farthest end is the far edge.
+    const lengths = { x: 0, y: 0 };
+    for (const c of cases)
+      for (const { roof: on, zone } of c.plan ?? []) {
+        const axis = zone?.toward.endsWith('y') ? 'y' : 'x';
+        if (on === roof && zone && c.kind === 'W') lengths[axis] = Math.max(lengths[axis], zone.to);
+      }
     const best: { at: number; value: number }[] = [];
     cases.forEach((c, i) => {
       if (c.kind !== 'W') return;
-      pressOn(c, roof).forEach((value, k) => {
+      pressOn(c, roof, lengths).forEach((value, k) => {
         if (value > 1e-9 && value > (best[k]?.value ?? 0) + 1e-9) best[k] = { at: i, value };
       });
     });

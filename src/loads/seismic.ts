@@ -256,10 +256,11 @@ export function seismicCases(
         );
     }
   const from = [seismic.category.path];
+  const soil = seismic.siteClass ? `, site class ${seismic.siteClass.value}` : '';
   note(
     ledger,
     'SDS',
-    seismic.sds ? 'design spectral acceleration' : `largest SDS of category ${given}`,
+    seismic.sds ? `design spectral acceleration${soil}` : `largest SDS of category ${given}`,
     SDS,
     'g',
     seismic.sds ? seismic.sds.from || asce(edition, '11.4.5') : 'IRC 2018 Table R301.2.2.1.1',
