@@ -210,7 +210,7 @@ export function attachedWind(
     const from = [project.basis.wind.speed.path, roof.path];
     note(ledger, 'hc', `${roof.mark}: mean height of the cover above ground`, x.hc / 12, 'ft', clause, from);
     note(ledger, 'he', `${roof.mark}: eave height of the wall it touches`, x.he / 12, 'ft', clause, from);
-    note(ledger, 'h', `${roof.mark}: mean roof height of the house`, x.h / 12, 'ft', asce(edition, '26.2'), from);
+    note(ledger, 'hr', `${roof.mark}: mean roof height of the house`, x.h / 12, 'ft', asce(edition, '26.2'), from);
     p.forEach((psf, i) => {
       note(
         ledger,
