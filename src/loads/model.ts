@@ -1,7 +1,7 @@
 /** Load cases and combinations. Forces act on the roof surfaces' own frames; nothing here is distributed to members yet. */
 import type { Vec2, Vec3 } from '../base/vec.js';
 
-/** `E` is the horizontal earthquake effect, redundancy included. */
+/** `E` is the horizontal earthquake effect with its redundancy or overstrength factor in it. */
 export type LoadKind = 'D' | 'Lr' | 'S' | 'W' | 'E';
 
 /**

@@ -1,7 +1,8 @@
 /**
  * Earthquake by the equivalent lateral force procedure (ASCE 7 11.1.2, 12.7.2, 12.8), where the cover is not exempt as part of a
- * dwelling: one horizontal force a roof in each direction, held at roof level like the wind. The case is Eh = ρ·QE; the
- * vertical effect 0.2·SDS·D joins the dead load's factor in the combinations.
+ * dwelling: one horizontal force a roof in each direction, held at roof level like the wind. The case is ρ·QE, or Ω0·QE where
+ * that is more and the system's footings ask for it; the vertical effect 0.2·SDS·D joins the dead load's factor in the
+ * combinations.
  */
 import type { Recorder } from '../base/trace.js';
 import type { LateralSystem, Project, SeismicCategory } from '../project/model.js';
@@ -42,30 +43,34 @@ export const SDS_OF_CATEGORY: Readonly<Record<SeismicCategory, number | undefine
 
 interface System {
   readonly R: number;
+  /** Overstrength that its footings ask for (12.2.5.2); 1 where none does. It is used throughout where it exceeds ρ. */
+  readonly Omega0: number;
   readonly why: string;
   /** False where the standard does not permit it in the category at that height (in). */
   allowed(category: SeismicDesignCategory, height: number): boolean;
 }
 
-const timber = SEISMIC_SYSTEMS.timberCantileverColumns.R;
+const { R: timber, Omega0: over } = SEISMIC_SYSTEMS.timberCantileverColumns;
 const columns = (category: SeismicDesignCategory, height: number): boolean =>
   height <= (timberCantileverHeightLimit(category) ?? 0);
 
 /** R by what resists side load. What is not known yet takes the least. */
 const SYSTEMS: Readonly<Record<LateralSystem, System>> = {
-  'fixed-posts': { R: timber, why: 'timber cantilever columns, Table 12.2-1', allowed: columns },
+  'fixed-posts': { R: timber, Omega0: over, why: 'timber cantilever columns, Table 12.2-1', allowed: columns },
   'knee-braces': {
     R: timber,
+    Omega0: over,
     why: 'knee-braced posts are no system of Table 12.2-1; taken as timber cantilever columns, the least R for timber',
     allowed: columns,
   },
   house: {
     R: SEISMIC_SYSTEMS.lightFrameOtherPanels.R,
+    Omega0: 1,
     why: 'light-frame walls of the house with panels of any material, Table 12.2-1, since their sheathing is not known',
     allowed: (category) => category !== 'E' && category !== 'F',
   },
-  none: { R: timber, why: 'no system chosen: the least R for timber', allowed: () => true },
-  unknown: { R: timber, why: 'no system chosen: the least R for timber', allowed: () => true },
+  none: { R: timber, Omega0: over, why: 'no system chosen: the least R for timber', allowed: () => true },
+  unknown: { R: timber, Omega0: over, why: 'no system chosen: the least R for timber', allowed: () => true },
 };
 
 /** Weight of one roof that an earthquake moves, lb: its layers, edges, framing, beams and the upper half of its posts, and snow. */
@@ -128,7 +133,8 @@ export function seismicWeight(structure: Structure, roof: RoofPlaced, snowPsf: n
 export interface SeismicForce {
   readonly W: number;
   readonly Cs: number;
-  readonly rho: number;
+  /** The larger of redundancy ρ and the overstrength of the system. */
+  readonly factor: number;
   /** Eh, lb. */
   readonly E: number;
 }
@@ -192,16 +198,20 @@ export function seismicForce(
   );
   const V = baseShear(Cs, W, edition, rec);
   const rho = redundancyRho(category);
+  const factor = Math.max(rho, system.Omega0);
   rec?.step({
     symbol: 'Eh',
     meaning: 'horizontal seismic load effect, the force of this case',
-    formula: 'ρ · V',
-    substituted: `${num(rho)} · ${num(V)}`,
-    value: rho * V,
+    formula: 'max(ρ, Ω0) · V',
+    substituted: `max(${num(rho)}, ${num(system.Omega0)}) · ${num(V)}`,
+    value: factor * V,
     unit: 'lb',
-    clause: asce(edition, '12.3.4, 12.4.2.1'),
+    clause: asce(edition, '12.3.4, 12.4.2.1, 12.2.5.2'),
+    ...(system.Omega0 > 1
+      ? { note: 'the footings of cantilever columns take the overstrength Ω0; it is used for every part (recalled)' }
+      : {}),
   });
-  return { W, Cs, rho, E: rho * V };
+  return { W, Cs, factor, E: factor * V };
 }
 
 /** Seismic importance factor (ASCE 7 Table 1.5-2). */
@@ -298,7 +308,7 @@ export function seismicCases(
         note(
           ledger,
           'Eh',
-          `${roof.mark}: earthquake force along ${axis}, ρ = ${f.rho}`,
+          `${roof.mark}: earthquake force along ${axis}, factor ${f.factor}`,
           f.E,
           'lb',
           asce(edition, '12.4.2.1'),
@@ -329,13 +339,14 @@ export function seismicCases(
     };
   });
   const ids = cases.map((c) => c.id);
+  const held = (['x', 'y'] as const).map((axis) => `along ${axis} ${SYSTEMS[project.cover.lateral[axis]].why}`);
   return {
     cases,
     SDS,
     answer: answer(
       'included',
       clause,
-      `Carried as ${ids.join(', ')}, at most ${Math.round(most)} lb on one roof, with 0.2·SDS = ${num(0.2 * SDS)} of the dead load up and down.`,
+      `Carried as ${ids.join(', ')}, at most ${Math.round(most)} lb on one roof, with 0.2·SDS = ${num(0.2 * SDS)} of the dead load up and down. Held by: ${held.join('; ')}.`,
       ids,
       most,
     ),
