@@ -55,8 +55,8 @@ function pressOn(c: LoadCase, roof: string, lengths: Readonly<Record<'x' | 'y', 
 
 /**
  * Wind cases that press hardest on a roof in total, or toward one of its four edges. A load on some spans is combined with
- * these alone: a wind that presses less, or lifts, only takes from what the load does, and the uplift combinations hold
- * neither snow nor live load.
+ * these alone, to keep the list short: a wind that lifts takes from what the load does, and the uplift combinations hold
+ * neither snow nor live load. Held by a test: the combinations left out raise no member's or joint's extreme by over 0.5 %.
  */
 export function pressingWinds(cases: readonly LoadCase[]): ReadonlySet<number> {
   const roofs = new Set(cases.flatMap((c) => (c.plan ?? []).map((p) => p.roof)));

@@ -112,6 +112,51 @@ describe('partial snow', () => {
     expect(l.strength.some((c) => c.label === '1.2D + 1.6S' && c.id.includes('partial'))).toBe(true);
   });
 
+  it('leaves out no wind that would govern a member or a joint', () => {
+    const site = { ...CALM, wind: 130, snow: 20 };
+    for (const f of [makeShed({ site }), makeShed({ site, posts: [30, 90, 150, 210] }), makeGable({ site })]) {
+      const l = loadsOf(f);
+      const effects = analyse(f.project, f.structure, l).value!;
+      const index = (want: (c: LoadCase) => boolean): number[] => l.cases.flatMap((c, i) => (want(c) ? [i] : []));
+      const winds = index((c) => c.kind === 'W');
+      const all = index((c) => c.pattern === true).flatMap((p) =>
+        winds.map((w) => [
+          { case: 0, factor: 1 },
+          { case: w, factor: 0.45 },
+          { case: p, factor: 0.75 },
+        ]),
+      );
+      const listed = l.combinations.map((c) => c.terms);
+      type Terms = (typeof listed)[number];
+      /** Least and greatest of a quantity over all stations and the sums given. */
+      const range = (rows: readonly ArrayLike<number>[], sums: readonly Terms[]): readonly [number, number] => {
+        let low = 0;
+        let high = 0;
+        for (const terms of sums)
+          for (let i = 0; i < rows[0]!.length; i++) {
+            let v = 0;
+            for (const t of terms) v += t.factor * rows[t.case]![i]!;
+            low = Math.min(low, v);
+            high = Math.max(high, v);
+          }
+        return [low, high];
+      };
+      const hold = (rows: readonly ArrayLike<number>[], about: string): void => {
+        const [low, high] = range(rows, listed);
+        const [least, most] = range(rows, all);
+        const slack = 0.005 * Math.max(-low, high) + 0.5;
+        expect(most, `${about} up to`).toBeLessThanOrEqual(high + slack);
+        expect(least, `${about} down to`).toBeGreaterThanOrEqual(low - slack);
+      };
+      for (const [id, e] of effects.members) for (const q of ['m', 'v', 'n'] as const) hold(e[q], `${id} ${q}`);
+      for (const [id, j] of effects.joints)
+        hold(
+          j.force.map((q) => [q.x, q.y, q.z]),
+          id,
+        );
+    }
+  });
+
   it('keeps the independent balance of every pattern', () => {
     for (const f of [makeShed(), makeGable()]) {
       const l = loadsOf(f);
