@@ -111,7 +111,7 @@ export function handChecks(
         .join('; ');
     const reasons = held.map((_, i) => over(i - 1, i + 1));
     loads.cases.forEach((c, k) => {
-      if (c.kind === 'W' || c.unevenAlong) return;
+      if (c.kind === 'W' || c.kind === 'E' || c.unevenAlong) return;
       let down = c.selfWeight ? beam.section.weight * length : 0;
       for (const b of index.above.get(beam.id) ?? []) down -= joints.get(b.joint.id)?.[3 * k + 2] ?? 0;
       const w = down / length;

@@ -101,14 +101,20 @@ function ofPosts({ lateral, beams, struts = [] }: Cover): readonly string[] {
     ...(posts.some((p) => p.base === 'fixed') ? BY_PART.fixed : []),
   ];
 }
+/** Asked of roofs whose eaves carry a gutter. */
+const GUTTERED: readonly string[] = ['gutter'];
+
+/** Answers worth printing that never keep a set from being issued by not being there. */
+export const ADVISORY: ReadonlySet<string> = new Set(['patio-appendix', 'existing-building']);
 
 /** Mandatory checks of one kind of structure. */
 export function mandatoryFor(
   attachment: Cover['attachment'],
-  roofs: readonly { readonly kind: RoofKind; readonly framing: FramingKind }[],
+  roofs: readonly { readonly kind: RoofKind; readonly framing: FramingKind; readonly gutter?: boolean }[],
 ): ReadonlySet<string> {
   const ids = new Set([...EVERY, ...BY_ATTACHMENT[attachment]]);
   for (const roof of roofs) for (const id of [...BY_ROOF[roof.kind], ...BY_FRAMING[roof.framing]]) ids.add(id);
+  if (roofs.some((r) => r.gutter)) for (const id of GUTTERED) ids.add(id);
   return ids;
 }
 
@@ -116,7 +122,7 @@ export const mandatoryOf = (project: Project): ReadonlySet<string> =>
   new Set([
     ...mandatoryFor(
       project.cover.attachment,
-      project.cover.roofs.map((r) => ({ kind: r.kind, framing: r.framing.kind })),
+      project.cover.roofs.map((r) => ({ kind: r.kind, framing: r.framing.kind, gutter: r.finish.gutter })),
     ),
     ...ofPosts(project.cover),
   ]);
@@ -129,4 +135,5 @@ export const EVERY_MANDATORY: ReadonlySet<string> = new Set([
   ...Object.values(BY_FRAMING).flat(),
   ...BENT_POSTS,
   ...Object.values(BY_PART).flat(),
+  ...GUTTERED,
 ]);

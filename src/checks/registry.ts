@@ -2,6 +2,7 @@
 import { frameSolved, loadBalance } from './basis/frame.js';
 import { loadRange } from './basis/load-range.js';
 import { officeAnswers } from './basis/office-answers.js';
+import { patioAppendix } from './basis/patio-appendix.js';
 import { coveringUplift } from './cladding/covering-uplift.js';
 import { sheathingNails } from './cladding/sheathing-nails.js';
 import { sheathingSpan } from './cladding/sheathing-span.js';
@@ -12,6 +13,7 @@ import { footingFlexure, footingShear } from './footings/plain-concrete.js';
 import { footingSize, frostDepth, postFoot } from './footings/sizes.js';
 import { soilBearing } from './footings/soil-bearing.js';
 import { footingUplift } from './footings/uplift.js';
+import { existingBuilding } from './house/existing-building.js';
 import { jointBearing } from './joints/bearing.js';
 import { jointProducts } from './joints/products.js';
 import { baseMoment } from './lateral/base-moment.js';
@@ -24,18 +26,19 @@ import { postCombined, postShear } from './members/post-bending.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
 import { loadPathClosed } from './path/load-path.js';
-import { diaphragm, houseConnection, seismic } from './pending/lateral.js';
-import { snowPartial } from './pending/snow-partial.js';
-import { windAttached } from './pending/wind.js';
+import { diaphragm, houseConnection } from './pending/lateral.js';
 import { coveringSlope } from './roof/covering-slope.js';
+import { gutter } from './roof/gutter.js';
 import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
-import { snowDrift, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
+import { seismic } from './seismic/seismic.js';
+import { snowDrift, snowPartial, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
 import { engineerTriggers } from './triggers/engineer.js';
 import { trussPapers } from './trusses/papers.js';
 import { trussPreliminary } from './trusses/preliminary.js';
 import { scissorSpread } from './trusses/spread.js';
 import { scissorThrust } from './trusses/thrust.js';
+import { windAttached } from './wind/attached.js';
 import { easement } from './zoning/easement.js';
 import { fireSeparation } from './zoning/fire-separation.js';
 import { heightLimit } from './zoning/height-limit.js';
@@ -46,6 +49,7 @@ import { setback } from './zoning/setback.js';
 export const CHECKS: readonly Check[] = [
   officeAnswers,
   loadRange,
+  patioAppendix,
   frameSolved,
   loadBalance,
   loadPathClosed,
@@ -60,6 +64,7 @@ export const CHECKS: readonly Check[] = [
   coveringSlope,
   slabFall,
   headroom,
+  gutter,
 
   bendingCheck('rafter', 'Rafter bending'),
   shearCheck('rafter', 'Rafter shear'),
@@ -122,4 +127,5 @@ export const CHECKS: readonly Check[] = [
   swayY,
   diaphragm,
   houseConnection,
+  existingBuilding,
 ];

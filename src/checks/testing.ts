@@ -113,7 +113,7 @@ export function forcesOf(member: string, cases: number, f: Forces): MemberEffect
   };
 }
 
-const CD: Readonly<Record<LoadKind, number>> = { D: 0.9, Lr: 1.25, S: 1.15, W: 1.6 };
+const CD: Readonly<Record<LoadKind, number>> = { D: 0.9, Lr: 1.25, S: 1.15, W: 1.6, E: 1.6 };
 
 /** Cases D, S, W and the combinations D, D+S, D+0.6W, 0.6D+0.6W; strength 1.4D, 1.2D+1.6S. */
 export const KINDS: readonly LoadKind[] = ['D', 'S', 'W'];

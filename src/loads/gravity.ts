@@ -20,6 +20,7 @@ import {
 } from './codes/asce7/index.js';
 import { PATIO_COVER_LIVE_LOAD } from './codes/irc-2018/index.js';
 import type { AreaLoad, LoadCase, LoadKind, PlanLoad } from './model.js';
+import { appendixApplies } from './patio-appendix.js';
 
 /** What the other ways of lying start from: the balanced snow of each roof without rain or minimum, and its factors. */
 export interface BalancedSnow {
@@ -73,14 +74,14 @@ function framingArea(structure: Structure, roof: RoofPlaced): number {
 }
 
 /**
- * Roof live load case. The jurisdiction's minimum always holds; the standard's 20 psf (10 psf under an adopted patio
- * cover appendix, recreation only) may be reduced only where the project says so. One value serves the whole roof: the
+ * Roof live load case. The jurisdiction's minimum always holds; the standard's 20 psf (10 psf where the patio cover
+ * appendix applies) may be reduced only where the project says so. One value serves the whole roof: the
  * reduction for area is taken at a framing member's area, so beams and footings gain nothing from theirs.
  */
 export function liveCase(project: Project, structure: Structure, ledger: Ledger): LoadCase | undefined {
   const edition = project.basis.codes.loads;
   const { minimum, patioAppendix, reduce } = project.basis.roofLive;
-  const appendix = patioAppendix.value && project.cover.use === 'recreation';
+  const appendix = appendixApplies(project, structure);
   const base = appendix ? PATIO_COVER_LIVE_LOAD : LO_ORDINARY_ROOF;
   const baseClause = appendix ? 'IRC 2018 Appendix H AH105.1' : asce(edition, 'Table 4.3-1');
   note(ledger, 'Lo', 'roof live load before reduction', base, 'psf', baseClause, [patioAppendix.path, '/cover/use']);

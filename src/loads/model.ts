@@ -1,7 +1,8 @@
 /** Load cases and combinations. Forces act on the roof surfaces' own frames; nothing here is distributed to members yet. */
 import type { Vec2, Vec3 } from '../base/vec.js';
 
-export type LoadKind = 'D' | 'Lr' | 'S' | 'W';
+/** `E` is the horizontal earthquake effect with its redundancy or overstrength factor in it. */
+export type LoadKind = 'D' | 'Lr' | 'S' | 'W' | 'E';
 
 /**
  * How an area load acts:
@@ -60,6 +61,8 @@ export interface LoadCase {
   readonly unevenAlong?: boolean;
   /** Reactions of sealed truss sheets instead of loads on the roof; the analysis puts them on the bearings. */
   readonly papers?: 'gravity' | 'uplift';
+  /** True for a load on some spans only: it meets the wind only where the wind presses hardest (combinations.ts). */
+  readonly pattern?: boolean;
   readonly clause: string;
 }
 
@@ -90,7 +93,7 @@ export interface LoadBasis {
   }[];
 }
 
-export type SnowQuestion = 'drift' | 'sliding' | 'unbalanced';
+export type SnowQuestion = 'drift' | 'sliding' | 'unbalanced' | 'partial';
 
 /** What became of one way the snow may lie on one roof. */
 export interface SnowAnswer {
@@ -107,6 +110,32 @@ export interface SnowAnswer {
   readonly note: string;
 }
 
+/** What became of the wind on a roof that touches the house. */
+export interface AttachedWindAnswer {
+  readonly roof: string;
+  /** `unknown`: the house is not described well enough to say. */
+  readonly outcome: 'included' | 'outside' | 'unknown';
+  readonly cases: readonly string[];
+  /** Effective wind area the coefficients were read at, in². */
+  readonly area: number;
+  /** Net pressures carried, psf: `up` negative. */
+  readonly up: number;
+  readonly down: number;
+  readonly clause: string;
+  readonly note: string;
+}
+
+/** What became of the earthquake. */
+export interface SeismicAnswer {
+  /** `unknown`: something is not given; `outside`: the standard does not permit the system named. */
+  readonly outcome: 'exempt' | 'included' | 'outside' | 'unknown';
+  readonly cases: readonly string[];
+  /** Largest force on one roof, lb. */
+  readonly force: number;
+  readonly clause: string;
+  readonly note: string;
+}
+
 export interface Loads {
   readonly cases: readonly LoadCase[];
   /** Allowable-stress combinations. */
@@ -118,4 +147,7 @@ export interface Loads {
   readonly outside: readonly { readonly about: string; readonly why: string }[];
   /** One answer for each roof and snow question; empty without ground snow. */
   readonly snow?: readonly SnowAnswer[];
+  /** One answer for each roof that touches the house. */
+  readonly attachedWind?: readonly AttachedWindAnswer[];
+  readonly seismic?: SeismicAnswer;
 }

@@ -271,14 +271,20 @@ const sameLoads = (a: LoadCase, b: LoadCase): boolean =>
     );
   });
 
+/** Flows below the roofs that can occur: a house wall that a roof touches always blocks the wind on that side. */
+export function flowsUnder(project: Project, structure: Pick<Structure, 'roofs'>): readonly FlowCondition[] {
+  const { flow } = project.basis.wind;
+  const both = flow === 'both' || (flow === 'clear' && structure.roofs.some((r) => r.attached));
+  return both ? ['clear', 'obstructed'] : [flow];
+}
+
 /**
  * All net-pressure cases. A monoslope takes both tables of Fig. 27.3-4 in each direction: which of them belongs to wind
  * on the high edge was reasoned from the signs, not read off the figure, so both are run and the worse governs.
  */
 export function windCases(project: Project, structure: Structure, ledger: Ledger): readonly LoadCase[] {
   const pressures = velocityPressures(project, structure, ledger);
-  const flow = project.basis.wind.flow;
-  const flows: readonly FlowCondition[] = flow === 'both' ? ['clear', 'obstructed'] : [flow];
+  const flows = flowsUnder(project, structure);
   const cases: LoadCase[] = [];
   for (const d of DIRECTIONS) {
     const meetings = structure.roofs.flatMap((roof) => {

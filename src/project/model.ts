@@ -55,7 +55,7 @@ export interface CodeBundle {
   readonly id: '2018' | '2021';
   readonly residential: string;
   readonly building: string;
-  readonly loads: '7-16';
+  readonly loads: '7-16' | '7-22';
   readonly wood: 'NDS 2018';
   readonly concrete: string;
 }
@@ -89,7 +89,16 @@ export interface Basis {
     /** Whether the area and slope reductions may be used. */
     readonly reduce: boolean;
   };
-  readonly seismic: { readonly category: Office<SeismicCategory> };
+  readonly seismic: {
+    readonly category: Office<SeismicCategory>;
+    /** Design accelerations SDS, SD1 and mapped S1, g, and the site class; absent when not given. */
+    readonly sds?: Office<number>;
+    readonly sd1?: Office<number>;
+    readonly s1?: Office<number>;
+    readonly siteClass?: Office<string>;
+  };
+  /** Rainfall of one hour that gutters are sized for, inches an hour; absent when not given. */
+  readonly rainfall?: Office<number>;
   readonly frost: Office<Inches>;
   readonly soil: {
     readonly bearing: Office<Psf>;

@@ -213,7 +213,8 @@ describe('component wind on a rafter', () => {
     expect(f.status).toBe('not-applicable');
     expect(f.note).toContain('plant engineer');
     // Pitched, 18.43°, over 4a²: CN −1.01 clear, −1.51 obstructed; 12.0·0.85·1.51 = 15.4, held at 16 psf (30.2.2).
-    expect(f.note).toContain('-16.0 psf');
+    // It touches the house above its eave: as an overhang 12.0·0.85·(−0.9 − 0.8) = −17.3 psf governs (27.3.3).
+    expect(f.note).toContain('-17.3 psf');
     for (const d of jointDemands(ctx).filter((q) => q.kind === 'truss-to-beam')) {
       expect(d.up.combination, d.mark).toBe('0.6D+0.6W (C&C zone 3)');
     }

@@ -17,6 +17,7 @@ import {
   type OutOfScope,
   velocityPressure,
 } from '../../loads/codes/asce7/index.js';
+import { attachedPressure, flowsUnder } from '../../loads/index.js';
 import type { CheckContext } from '../contract.js';
 
 /** What the pressure is worked out from. */
@@ -67,7 +68,7 @@ export function componentPressure(
   });
   // L of h/L lies across the ridge, as for the main system.
   const hL = roof.meanHeight / (roof.ridgeAxis === 'y' ? sides[0] : sides[1]);
-  const flows: readonly FlowCondition[] = wind.flow === 'both' ? ['clear', 'obstructed'] : [wind.flow];
+  const flows = flowsUnder(ctx.project, ctx.structure);
   const side = sign === 'plus' ? 1 : -1;
   let worst: { readonly CN: number; readonly flow: FlowCondition } | undefined;
   for (const flow of flows) {
@@ -77,7 +78,12 @@ export function componentPressure(
   }
   const { CN, flow } = worst!;
   if (rec) freeRoofComponentCN(shape, roof.slope, hL, 3, sign, area, a, flow, edition, rec);
-  return freeRoofComponentPressure(qh, G_RIGID, CN, KD_BUILDINGS, edition, rec);
+  const free = freeRoofComponentPressure(qh, G_RIGID, CN, KD_BUILDINGS, edition, rec);
+  // Beside a house the canopy coefficients are the other bound; they are printed only where they govern.
+  const beside = attachedPressure(ctx.project, ctx.structure, roof, sign, area);
+  if (beside === undefined || isOutOfScope(beside) || side * beside <= side * free) return free;
+  attachedPressure(ctx.project, ctx.structure, roof, sign, area, rec);
+  return beside;
 }
 
 /** Why a roof has no component pressure, for a finding's note. */

@@ -18,7 +18,7 @@ const CLAUSE = 'IBC 2018 Table 1604.3';
 export const creepFactor = (s: Section): number => (s.wet ? 2 : 1.5);
 
 /** Share of a case that counts as live deflection; undefined for dead load. */
-const LIVE_SHARE: Readonly<Record<LoadKind, number | undefined>> = { D: undefined, Lr: 1, S: 1, W: 0.42 };
+const LIVE_SHARE: Readonly<Record<LoadKind, number | undefined>> = { D: undefined, Lr: 1, S: 1, W: 0.42, E: 0 };
 
 export type DeflectionKind = 'live' | 'total' | 'long-term';
 

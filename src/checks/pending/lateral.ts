@@ -19,18 +19,6 @@ export const diaphragm = pendingCheck({
   },
 });
 
-export const seismic = pendingCheck({
-  id: 'seismic',
-  title: 'Earthquake',
-  clause: 'ASCE 7-16 11.1.2',
-  reason: 'Earthquake forces in this seismic design category are not worked out yet.',
-  needs: 'base shear, its path to the soil, and the ties it asks for',
-  unless: (ctx) =>
-    'ABC'.includes(ctx.project.basis.seismic.category.value)
-      ? `detached one- and two-family dwellings are exempt in category ${ctx.project.basis.seismic.category.value}`
-      : undefined,
-});
-
 export const houseConnection = pendingCheck({
   id: 'house-connection',
   title: 'Connection to the house',

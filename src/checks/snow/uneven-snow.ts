@@ -1,5 +1,5 @@
 /**
- * Snow that does not lie evenly (ASCE 7 7.6.1, 7.7, 7.9). The strength of what carries it is the members' and footings'
+ * Snow that does not lie evenly (ASCE 7 7.5, 7.6.1, 7.7, 7.9). The strength of what carries it is the members' and footings'
  * own check; these say that the load was worked out and carried as a case, why it does not arise, or that it is not covered.
  * There is no capacity to compare with, so the ratio is zero.
  */
@@ -56,3 +56,4 @@ const snowCheck = (id: string, title: string, question: SnowQuestion, section: s
 export const snowDrift = snowCheck('snow-drift', 'Snow drift against the house', 'drift', '7.7');
 export const snowSliding = snowCheck('snow-sliding', 'Snow sliding from a higher roof', 'sliding', '7.9');
 export const snowUnbalanced = snowCheck('snow-unbalanced', 'Unbalanced snow across the ridge', 'unbalanced', '7.6.1');
+export const snowPartial = snowCheck('snow-partial', 'Snow on some spans only', 'partial', '7.5');

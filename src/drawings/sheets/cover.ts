@@ -36,6 +36,11 @@ function criteria(ctx: SheetContext): TableRow[] {
     row('Exposure', w.exposure, w.exposure.value),
     row('Topographic factor Kzt', w.topographic, formatNumber(w.topographic.value, 2)),
     row('Seismic design category', basis.seismic.category, basis.seismic.category.value),
+    ...(basis.seismic.sds ? [row('SDS', basis.seismic.sds, `${formatNumber(basis.seismic.sds.value, 3)} g`)] : []),
+    ...(basis.seismic.siteClass ? [row('Site class', basis.seismic.siteClass, basis.seismic.siteClass.value)] : []),
+    ...(basis.rainfall
+      ? [row('Rainfall, one hour', basis.rainfall, `${formatNumber(basis.rainfall.value, 1)} in/h`)]
+      : []),
     row('Frost depth', basis.frost, ctx.len(basis.frost.value)),
     ['Soil unit weight', `${formatNumber(basis.soil.density, 0)} pcf`, basis.soil.description],
     ['Concrete unit weight', `${CONCRETE_PCF} pcf`, 'common practice, no source'],

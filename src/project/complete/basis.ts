@@ -18,6 +18,7 @@ export const PLACEHOLDERS = {
   minimum: ask(20, '20 psf', 'What is the least roof live load for a patio cover?'),
   patioAppendix: ask(false, 'not adopted', 'Is the patio-cover appendix of the residential code adopted here?'),
   seismic: ask('D2' as const, 'category D2', 'Which seismic design category applies here?'),
+  rainfall: ask(6, '6 in/h', 'Which one-hour rainfall are gutters sized for here?'),
   frost: ask(48, '48 in', 'What is the frost depth here?'),
   bearing: ask(1500, '1500 psf', 'Which soil bearing pressure may be used without a soils report?'),
   lateral: ask(100, '100 psf/ft', 'Which lateral soil bearing may be used without a soils report?'),
@@ -37,6 +38,20 @@ const SETBACKS: Readonly<Record<Yard, readonly [number, string]>> = {
   right: [120, '10 ft'],
   'street-side': [180, '15 ft'],
 };
+
+/** Accelerations given beside the category; each is a question only when the file says it is not known. */
+function completeSeismic(w: WrittenBasis['seismic'], note: Notebook): Basis['seismic'] {
+  const at = (key: string) => `/basis/seismic/${key}`;
+  const optional = <T>(key: string, written: Parameters<typeof note.office<T>>[0] | undefined, p: Placeholder<T>) =>
+    written === undefined ? {} : { [key]: note.office(written, at(key), p) };
+  return {
+    category: note.office(w.category, at('category'), PLACEHOLDERS.seismic),
+    ...optional('sds', w.sds, ask(1.25, 'SDS = 1.25 g', 'What is the design acceleration SDS at this address?')),
+    ...optional('sd1', w.sd1, ask(1.25, 'SD1 = 1.25 g', 'What is the design acceleration SD1 at this address?')),
+    ...optional('s1', w.s1, ask(0.6, 'S1 = 0.6 g', 'What is the mapped acceleration S1 at this address?')),
+    ...optional('siteClass', w.siteClass, ask('D', 'site class D', 'Which site class applies at this address?')),
+  };
+}
 
 export function completeBasis(w: WrittenBasis, codes: CodeBundle, note: Notebook): Basis {
   const at = (path: string) => `/basis/${path}`;
@@ -86,7 +101,9 @@ export function completeBasis(w: WrittenBasis, codes: CodeBundle, note: Notebook
         'Not given; the unreduced load is on the safe side.',
       ),
     },
-    seismic: { category: note.office(w.seismic.category, at('seismic/category'), p.seismic) },
+    seismic: completeSeismic(w.seismic, note),
+
+    ...(w.rainfall === undefined ? {} : { rainfall: note.office(w.rainfall, at('rainfall'), p.rainfall) }),
     frost: note.office(w.frost, at('frost'), p.frost),
     soil: {
       bearing: note.office(w.soil.bearing, at('soil/bearing'), p.bearing),

@@ -146,7 +146,34 @@ export const basis = part(
           choice('Seismic design category of the residential code map.', ['A', 'B', 'C', 'D0', 'D1', 'D2', 'E'], 'B'),
         ),
       ),
+      sds: maybe(
+        office(
+          number(
+            'Design spectral acceleration SDS in g. Only categories D0 to E use it; left out, the largest of the category is taken.',
+            0.85,
+            0.01,
+            4,
+          ),
+        ),
+      ),
+      sd1: maybe(
+        office(
+          number('Design spectral acceleration SD1 in g. Left out, it takes nothing off the force.', 0.5, 0.01, 4),
+        ),
+      ),
+      s1: maybe(office(number('Mapped one-second acceleration S1 in g.', 0.4, 0, 4))),
+      siteClass: maybe(office(text('Site class of the soil, printed with the accelerations.', 'D (default)'))),
     }),
+    rainfall: maybe(
+      office(
+        number(
+          'Rainfall of one hour that gutters are sized for, inches an hour. Plumbing code map or office.',
+          3,
+          0.5,
+          12,
+        ),
+      ),
+    ),
     frost: given(office(length('Frost depth below grade.', '42 in', 0, 120))),
     soil: part('Soil under the footings.', {
       bearing: given(

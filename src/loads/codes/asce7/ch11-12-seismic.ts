@@ -10,6 +10,7 @@ export const SEISMIC_SYSTEMS = {
   timberCantileverColumns: { R: 1.5, Omega0: 1.5, Cd: 1.5 },
   steelOrdinaryCantileverColumns: { R: 1.25, Omega0: 1.25, Cd: 1.25 },
   lightFrameWoodPanelsBearing: { R: 6.5, Omega0: 3, Cd: 4 },
+  lightFrameOtherPanels: { R: 2, Omega0: 2.5, Cd: 2 },
 } as const;
 
 /**
@@ -141,7 +142,7 @@ export const SEISMIC_RECORDS: readonly ClauseRecord[] = [
     clause: 'ASCE 7-16 Table 12.2-1',
     title: 'Response factors',
     provenance: 'mixed',
-    note: 'R = 1.25 and 1.5 read in use; Omega0, Cd, heights and the light-frame row from memory',
+    note: 'R = 1.25 and 1.5 read in use; Omega0, Cd, heights and the two light-frame rows from memory',
   },
   {
     id: 'seis.rho',
@@ -155,7 +156,7 @@ export const SEISMIC_RECORDS: readonly ClauseRecord[] = [
     id: 'seis.exempt',
     clause: 'ASCE 7-16 11.1.2',
     title: 'Exempt dwellings',
-    provenance: 'memory',
-    note: 'the dwelling exemption in SDC C is read for the residential code only',
+    provenance: 'read',
+    note: 'the list of exempt structures read in a copy of the text of an earlier edition (SS under 0.4, or category A, B, C)',
   },
 ];

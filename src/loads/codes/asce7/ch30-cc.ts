@@ -125,6 +125,35 @@ export interface AttachedCanopy {
   readonly h: number;
 }
 
+/** Row of the net figure by canopy height over eave height. */
+const netMinusRow = (ratio: number): LogLine =>
+  ratio >= 0.9 ? CANOPY_NET.nearEave : ratio > 0.5 ? CANOPY_NET.middle : CANOPY_NET.low;
+
+/**
+ * Net GCp of the canopy figure read by height ratio alone (1 at most) and effective area in in², without the section's
+ * limits on slope and place: for an envelope that states it goes beyond them. Inside them use `attachedCanopyGCp`.
+ */
+export function canopyNetGCp(
+  hcOverHe: number,
+  sign: CcSign,
+  area: number,
+  edition: Asce7Edition,
+  rec?: Recorder,
+): number {
+  const ratio = Math.min(hcOverHe, 1);
+  const GCp = onLogLine(sign === 'plus' ? CANOPY_NET.plus : netMinusRow(ratio), area / 144);
+  rec?.step({
+    symbol: 'GCp',
+    meaning: `net coefficient of the attached-canopy figure, ${sign}`,
+    formula: 'figure, linear in ln A from 10 to 100 ft²',
+    substituted: `hc/he = ${num(ratio)}, A = ${num(area / 144)} ft²`,
+    value: GCp,
+    unit: '',
+    clause: asce(edition, `Fig. ${canopySection(edition)}-1B`),
+  });
+  return GCp;
+}
+
 function canopyLimits(x: AttachedCanopy, edition: Asce7Edition) {
   const clause = asce(edition, canopySection(edition));
   if (x.slope > CANOPY_MAX_SLOPE) return outOfScope(clause, `canopy slope ${num(x.slope * 100)} % is over 2 %`);
@@ -143,19 +172,7 @@ export function attachedCanopyGCp(
 ): Scoped<number> {
   const limit = canopyLimits(x, edition);
   if (limit) return limit;
-  const ratio = x.hc / x.he;
-  const minus = ratio >= 0.9 ? CANOPY_NET.nearEave : ratio > 0.5 ? CANOPY_NET.middle : CANOPY_NET.low;
-  const GCp = onLogLine(sign === 'plus' ? CANOPY_NET.plus : minus, area / 144);
-  rec?.step({
-    symbol: 'GCp',
-    meaning: `net coefficient of an attached canopy, ${sign}`,
-    formula: 'figure, linear in ln A from 10 to 100 ft²',
-    substituted: `hc/he = ${num(ratio)}, A = ${num(area / 144)} ft²`,
-    value: GCp,
-    unit: '',
-    clause: asce(edition, `Fig. ${canopySection(edition)}-1B`),
-  });
-  return GCp;
+  return canopyNetGCp(x.hc / x.he, sign, area, edition, rec);
 }
 
 /** GCp on one surface of an attached canopy, effective wind area `area` in². */

@@ -6,6 +6,7 @@ import { SNOW_RECORDS } from './ch7-drift.js';
 import { SEISMIC_RECORDS } from './ch11-12-seismic.js';
 import { WIND_26_RECORDS } from './ch26-wind.js';
 import { WIND_27_RECORDS } from './ch27-free-roofs.js';
+import { WIND_OVERHANG_RECORDS } from './ch27-overhang.js';
 import { WIND_28_RECORDS } from './ch28-longitudinal.js';
 import { WIND_30_RECORDS } from './ch30-cc.js';
 
@@ -18,6 +19,7 @@ export * from './ch11-12-seismic.js';
 export * from './ch26-wind.js';
 export type { FlowCondition, FreeRoofShape, LoadCaseAB } from './ch27-cn-data.js';
 export * from './ch27-free-roofs.js';
+export * from './ch27-overhang.js';
 export * from './ch28-longitudinal.js';
 export * from './ch30-cc.js';
 
@@ -29,6 +31,7 @@ export const ASCE7_RECORDS: readonly ClauseRecord[] = [
   ...SEISMIC_RECORDS,
   ...WIND_26_RECORDS,
   ...WIND_27_RECORDS,
+  ...WIND_OVERHANG_RECORDS,
   ...WIND_28_RECORDS,
   ...WIND_30_RECORDS,
 ];

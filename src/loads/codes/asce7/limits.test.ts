@@ -195,6 +195,7 @@ describe('live and seismic', () => {
       timberCantileverColumns: { R: 1.5, Omega0: 1.5, Cd: 1.5 },
       steelOrdinaryCantileverColumns: { R: 1.25, Omega0: 1.25, Cd: 1.25 },
       lightFrameWoodPanelsBearing: { R: 6.5, Omega0: 3, Cd: 4 },
+      lightFrameOtherPanels: { R: 2, Omega0: 2.5, Cd: 2 },
     });
     expect(seismicSnow(30.1, '7-16')).toBeCloseTo(6.02, 12);
     expect(seismicSnow(45.1, '7-22')).toBeCloseTo(6.765, 12);
