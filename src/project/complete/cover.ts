@@ -2,6 +2,7 @@ import { formatLength } from '../../base/quantity/index.js';
 import type { BeamLine, Cover, CoverRoof, FramingChoice, WoodChoice } from '../model.js';
 import type { WrittenCover } from '../schema/cover.js';
 import type { Notebook } from './notebook.js';
+import { completeTies } from './ties.js';
 
 type WrittenRoof = WrittenCover['roofs'][number];
 type WrittenFraming = WrittenRoof['framing'];
@@ -88,6 +89,7 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
     beams,
     ledgers: w.ledgers.map((l, i) => ({ ...l, wall: wallNames.indexOf(l.wall), path: `/cover/ledgers/${i}` })),
     lateral: w.lateral,
+    houseTies: completeTies(w, wallNames, note),
     use: w.use,
   };
 }
