@@ -13,13 +13,18 @@ import { soilBearing } from './footings/soil-bearing.js';
 import { footingUplift } from './footings/uplift.js';
 import { jointBearing } from './joints/bearing.js';
 import { jointProducts } from './joints/products.js';
+import { diaphragm } from './lateral/diaphragm.js';
+import { diaphragmChord } from './lateral/diaphragm-chord.js';
+import { heelBlocking } from './lateral/heel-blocking.js';
+import { housePath } from './lateral/house-path.js';
+import { houseTie } from './lateral/house-tie.js';
 import { swayX, swayY } from './lateral/sway.js';
 import { bendingCheck } from './members/bending.js';
 import { combinedCheck } from './members/combined.js';
 import { deflectionCheck } from './members/deflection.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
-import { diaphragm, houseConnection, seismic, trussPapers } from './pending/lateral.js';
+import { houseConnection, seismic, trussPapers } from './pending/lateral.js';
 import { snowPartial } from './pending/snow-partial.js';
 import { windAttached } from './pending/wind.js';
 import { coveringSlope } from './roof/covering-slope.js';
@@ -96,5 +101,9 @@ export const CHECKS: readonly Check[] = [
   swayX,
   swayY,
   diaphragm,
+  diaphragmChord,
+  heelBlocking,
+  houseTie,
+  housePath,
   houseConnection,
 ];

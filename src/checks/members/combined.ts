@@ -15,7 +15,7 @@ import {
   fb,
   RB_LIMIT,
 } from '../codes/nds-2018/index.js';
-import type { Check, CheckContext } from '../contract.js';
+import type { Check, CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, outsideScope, RATIO_CAP } from '../finding.js';
 import { bucklingC, designValue, WET_REFUSED } from './design.js';
 import { repetitiveRow } from './row.js';
@@ -214,27 +214,31 @@ export const combinedCheck = (role: MemberRole, title: string): Check => ({
   subjects: (ctx) => memberSubjects(ctx, role),
   run(subject, ctx, rec) {
     const loaded = loadedMembers(ctx, subject.id);
-    if (!loaded) return noForces(CLAUSE);
-    const worst = findWorst(ctx, loaded);
-    if (worst === undefined) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);
-    if (worst === 'none') {
-      return notApplicable(CLAUSE, 'no combination puts a force worth counting along this member or sideways on it');
-    }
-    const { on, combination, M } = worst;
-    record(ctx, worst, rec);
-    const v = values(ctx, on, combination.CD, M >= 0, rec)!;
-    const ratio = Math.min(interaction(on.member, v, worst, rec), RATIO_CAP);
-    return measured(
-      {
-        demand: ratio,
-        capacity: 1,
-        unit: '',
-        combination: combination.id,
-        clause: CLAUSE,
-        formula: 'interaction of bending and axial force ≤ 1',
-        remedy: `${on.member.id} is overloaded by bending both ways and along its length together: use a wider, deeper or stronger section.`,
-      },
-      rec,
-    );
+    return loaded ? combinedFinding(ctx, loaded, rec) : noForces(CLAUSE);
   },
 });
+
+/** The same question of members with the forces handed in, such as a beam that is also a chord of the roof. */
+export function combinedFinding(ctx: CheckContext, loaded: readonly Loaded[], rec?: Recorder): Finding {
+  const worst = findWorst(ctx, loaded);
+  if (worst === undefined) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);
+  if (worst === 'none') {
+    return notApplicable(CLAUSE, 'no combination puts a force worth counting along this member or sideways on it');
+  }
+  const { on, combination, M } = worst;
+  record(ctx, worst, rec);
+  const v = values(ctx, on, combination.CD, M >= 0, rec)!;
+  const ratio = Math.min(interaction(on.member, v, worst, rec), RATIO_CAP);
+  return measured(
+    {
+      demand: ratio,
+      capacity: 1,
+      unit: '',
+      combination: combination.id,
+      clause: CLAUSE,
+      formula: 'interaction of bending and axial force ≤ 1',
+      remedy: `${on.member.id} is overloaded by bending both ways and along its length together: use a wider, deeper or stronger section.`,
+    },
+    rec,
+  );
+}
