@@ -4,93 +4,30 @@
  * Where posts or braces hold it, the shear anywhere is at most the whole load over the roof's extent, wherever they stand.
  */
 import type { Recorder } from '../../base/trace.js';
-import type { Combination } from '../../loads/model.js';
-import { allowableUnitShear, CANTILEVER, cantileverDeflection, spanAspect } from '../codes/sdpws-2015/index.js';
+import { allowableUnitShear, CANTILEVER, spanAspect } from '../codes/sdpws-2015/index.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope, ratioOf } from '../finding.js';
 import { chordsOf } from './chords.js';
+import { atHouse, betweenLines, type Demand, edgeOf, shearWidth, type Worst } from './diaphragm-demand.js';
+import { recordDemand, recordDrift } from './diaphragm-trace.js';
 import { clauseOf, editionOf, hazardOf, type Sheathed, sheathedRoof } from './sheathing.js';
-import { caseSums, type RoofSide, sideOf, under } from './side-loads.js';
+import { type RoofSide, sideOf } from './side-loads.js';
 import { ALONG, type Axis } from './system.js';
 
 const AXES: readonly Axis[] = ['x', 'y'];
+/** How far the house line may end short of a chord before shear must be gathered by a collector, inches. No source. */
+const SHORT = 24;
 
-interface Demand {
-  readonly combination: Combination;
-  /** Shear through the field, line load along and square to the house edge, and their resultant, plf. */
-  readonly field: number;
-  readonly q: number;
-  readonly n: number;
-  readonly v: number;
-  readonly along: number;
-  readonly square: number;
-  readonly couple: number;
-}
-
-/** Plan width that carries shear along the wall, inches: between the chords, never wider than the roof. */
-export const shearWidth = (ctx: CheckContext, side: RoofSide): number => {
-  const { min, max } = side.roof;
-  return Math.min(chordsOf(ctx, side.roof, 'y')?.apart ?? max.x - min.x, max.x - min.x);
-};
-
-/** Distance of the house line, and its length, inches; the roof's own edge where none is named yet. */
-function edgeOf(ctx: CheckContext, side: RoofSide) {
-  const { min, max } = side.roof;
-  if (side.line) return side.line;
-  const length = shearWidth(ctx, side);
-  return {
-    y: min.y,
-    centre: (min.x + max.x) / 2,
-    length,
-    second: length ** 3 / 12,
-    reach: length / 2,
-  };
-}
-
-function atHouse(ctx: CheckContext, side: RoofSide): readonly Demand[] {
-  const line = edgeOf(ctx, side);
-  const cases = ctx.loads.cases.length;
-  const sums = caseSums(side.points, cases, line.centre, line.y);
-  const direct = caseSums(side.direct, cases, line.centre, line.y);
-  const width = shearWidth(ctx, side);
-  return ctx.loads.combinations.map((combination) => {
-    // What reaches the ledger directly along the wall still crosses its nails; square to the wall the framing brings it.
-    const along = under(combination, sums.along) + under(combination, direct.along);
-    const square = under(combination, sums.square);
-    const couple = under(combination, sums.couple);
-    const q = (12 * Math.abs(along)) / line.length;
-    const n = (12 * Math.abs(square)) / line.length + (12 * Math.abs(couple) * line.reach) / line.second;
-    const field = (12 * Math.abs(along)) / width;
-    return { combination, field, q, n, v: Math.max(field, Math.hypot(q, n)), along, square, couple };
-  });
-}
-
-/** Shear between lines of posts or braces: the whole load of the direction over the roof's extent that way. */
-function betweenLines(ctx: CheckContext, side: RoofSide, axis: Axis): readonly Demand[] {
-  const { min, max } = side.roof;
-  const sums = caseSums(side.all, ctx.loads.cases.length, 0, 0);
-  const values = axis === 'x' ? sums.along : sums.square;
-  const extent = max[axis] - min[axis];
-  return ctx.loads.combinations.map((combination) => {
-    const total = under(combination, values);
-    const field = (12 * Math.abs(total)) / extent;
-    return {
-      combination,
-      field,
-      q: field,
-      n: 0,
-      v: field,
-      along: axis === 'x' ? total : 0,
-      square: axis === 'y' ? total : 0,
-      couple: 0,
-    };
-  });
-}
-
-interface Worst extends Demand {
-  readonly allowed: number;
-  readonly ratio: number;
-  readonly axis: Axis | 'house';
+/** The house line must reach from chord to chord, since no collector is designed here. */
+function shortLine(ctx: CheckContext, side: RoofSide): string | undefined {
+  const chords = chordsOf(ctx, side.roof, 'y');
+  if (!side.line || !chords) return undefined;
+  const from = Math.min(...side.line.seats.map((s) => s.from));
+  const to = Math.max(...side.line.seats.map((s) => s.to));
+  const open = chords.apart - side.line.length;
+  if (from - chords.low.off <= SHORT && chords.high.off - to <= SHORT && open <= 2 * SHORT) return undefined;
+  const marks = side.line.seats.map((s) => s.mark).join(' and ');
+  return `${marks} does not run over the width of ${side.roof.mark}, ${(chords.apart / 12).toFixed(1)} ft between its edge members: lengthen it to within ${SHORT / 12} ft of both, or have a licensed professional design a collector.`;
 }
 
 function worstOf(ctx: CheckContext, s: Sheathed, demands: readonly Demand[], axis: Worst['axis']): Worst | undefined {
@@ -151,115 +88,6 @@ function shapeFault(ctx: CheckContext, side: RoofSide, s: Sheathed, rec?: Record
   return undefined;
 }
 
-function recordDemand(ctx: CheckContext, side: RoofSide, w: Worst, s: Sheathed, rec?: Recorder): void {
-  if (!rec) return;
-  const { combination } = w;
-  const { clause } = combination;
-  const path = side.roof.path;
-  rec.heading(`${side.roof.mark}: ${s.text}, ${combination.id}`);
-  const plf = (symbol: string, meaning: string, formula: string, substituted: string, value: number, note?: string) =>
-    rec.step({
-      symbol,
-      meaning,
-      formula,
-      substituted,
-      value,
-      unit: 'plf',
-      clause: 'statics',
-      from: [path],
-      ...(note === undefined ? {} : { note }),
-    });
-  if (w.axis !== 'house') {
-    const extent = (side.roof.max[w.axis] - side.roof.min[w.axis]) / 12;
-    const total = Math.abs(w.along + w.square);
-    rec.step({
-      symbol: 'V',
-      meaning: `whole side load of this roof ${ALONG[w.axis]}`,
-      formula: combination.label,
-      substituted: combination.id,
-      value: total,
-      unit: 'lb',
-      clause,
-      from: [path],
-    });
-    plf(
-      'v',
-      'unit shear, at most: the whole load passing one line',
-      'V / extent of the roof in the direction of the load',
-      `${total.toFixed(0)} / ${extent.toFixed(2)}`,
-      w.v,
-      'holds wherever the lines of posts or braces stand',
-    );
-    return;
-  }
-  const line = edgeOf(ctx, side);
-  for (const [symbol, meaning, value, unit] of [
-    ['Vx', 'side load along the wall, from every place where the roof is held', w.along, 'lb'],
-    ['Vy', 'side load square to the wall that the sheathing brings', w.square, 'lb'],
-    ['M', 'couple about the middle of the house line: ΣFx·(y − y0) − ΣFy·(x − xc)', w.couple, 'lb·in'],
-  ] as const) {
-    rec.step({
-      symbol,
-      meaning,
-      formula: combination.label,
-      substituted: combination.id,
-      value: Math.abs(value),
-      unit,
-      clause,
-      from: [path],
-    });
-  }
-  const width = shearWidth(ctx, side) / 12;
-  plf(
-    'v',
-    'unit shear in the sheathing at the house; on slopes the same along the slope, since V/W holds per foot of plan',
-    'Vx / W',
-    `${Math.abs(w.along).toFixed(0)} / ${width.toFixed(2)}`,
-    w.field,
-  );
-  plf(
-    'q',
-    'shear along the line that the house holds',
-    'Vx / ΣL',
-    `${Math.abs(w.along).toFixed(0)} / ${(line.length / 12).toFixed(2)}`,
-    w.q,
-  );
-  plf(
-    'n',
-    'greatest pull or push square to that line',
-    'Vy / ΣL + M·c / I',
-    `${Math.abs(w.square).toFixed(0)} / ${(line.length / 12).toFixed(2)} + 12·${Math.abs(w.couple).toFixed(0)}·${line.reach.toFixed(1)} / ${line.second.toFixed(0)}`,
-    w.n,
-    'nails of less than 1/4 in hold alike along and square to the line (NDS 2018 12.3.3)',
-  );
-  plf(
-    'vr',
-    'unit load on the boundary nails',
-    '√(q² + n²), not under v',
-    `√(${w.q.toFixed(1)}² + ${w.n.toFixed(1)}²)`,
-    w.v,
-  );
-}
-
-/** Movement of the far end, for information. */
-function recordDrift(ctx: CheckContext, side: RoofSide, w: Worst, s: Sheathed, rec?: Recorder): void {
-  const chord = chordsOf(ctx, side.roof, 'y')?.low.members[0];
-  if (!rec || !chord || w.axis !== 'house') return;
-  const { E } = chord.section.values;
-  const L = (side.roof.max.y - edgeOf(ctx, side).y) / 12;
-  const Ga = s.plywood ? s.found.cell.GaPly : s.found.cell.GaOsb;
-  cantileverDeflection(
-    w.field,
-    L,
-    shearWidth(ctx, side) / 12,
-    E,
-    chord.section.b * chord.section.d,
-    Ga,
-    editionOf(ctx),
-    rec,
-  );
-}
-
 export const diaphragm: Check = {
   id: 'diaphragm',
   title: 'Roof as a diaphragm',
@@ -290,7 +118,7 @@ export const diaphragm: Check = {
     const worst = wanted.sort((a, b) => b.ratio - a.ratio)[0];
     if (!worst) return notApplicable(clause, 'no combination of loads exists');
     recordDemand(ctx, side, worst, s, rec);
-    const fault = shapeFault(ctx, side, s, rec);
+    const fault = shapeFault(ctx, side, s, rec) ?? (worst.axis === 'house' ? shortLine(ctx, side) : undefined);
     if (fault !== undefined) return outsideScope(`${clause}.5.2`, fault);
     recordDrift(ctx, side, worst, s, rec);
     allowableUnitShear(s.found, hazardOf(ctx, worst.combination), worst.combination.CD, s.G, editionOf(ctx), rec);

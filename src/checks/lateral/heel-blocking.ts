@@ -29,7 +29,7 @@ interface BearingLine {
   readonly points: readonly SidePoint[];
 }
 
-/** Beams and ledgers under a roof, with the side load that passes between them and its sheathing. */
+/** Beams under a roof, with the side load that passes between them and its sheathing. */
 function bearingLines(ctx: CheckContext, roof: CoverRoof): readonly BearingLine[] {
   const members = new Map(ctx.structure.members.map((m) => [m.id, m]));
   const frames = new Map<string, { at: SidePoint['at']; force: SidePoint['force'] }[]>();
@@ -44,7 +44,8 @@ function bearingLines(ctx: CheckContext, roof: CoverRoof): readonly BearingLine[
   }
   return [...frames].flatMap(([id, points]) => {
     const member = members.get(id);
-    if (!member || points.length < 2) return [];
+    // A ledger needs no blocks: the sheathing's edge is nailed to it or to blocks on it as at boundaries.
+    if (!member || member.role === 'ledger' || points.length < 2) return [];
     const along = Math.abs(member.end.x - member.start.x) >= Math.abs(member.end.y - member.start.y) ? 'x' : 'y';
     return [{ member, bays: points.length - 1, along, points } as const];
   });

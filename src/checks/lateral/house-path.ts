@@ -3,18 +3,20 @@
  * must take is printed as a condition for the office or a professional to confirm; past a modest share of a wall that
  * is mostly solid there, the program gives no answer.
  *
- * The rule is this program's own, no source: at most 50 plf along each foot of solid wall (stretches of 4 ft and more
- * between openings, the usual least length of a braced panel, IRC R602.10, recalled), at most 50 plf square to the wall
- * over the length that is fastened, and at most half of that length over openings. Allowable-stress forces.
+ * The rule is this program's own, no source. Along the wall: at most 50 plf of solid wall (stretches of 4 ft and more
+ * between openings, the usual least length of a braced panel, IRC R602.10, recalled). Square to it: at most 150 plf where
+ * a floor or roof behind takes it in its own plane, that is into a plate or band or within 2 ft of the plates, else
+ * 50 plf. At most two thirds of the fastened length over openings. All are allowable-stress forces.
  */
 import type { Recorder } from '../../base/trace.js';
 import type { WallPlaced } from '../../structure/model.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
+import { tieLevel } from './house-tie.js';
 import { type HouseTieDemand, houseTieDemands } from './side-loads.js';
 
 const CLAUSE = 'rule of this program, no source';
-export const MODEST = { along: 50, square: 50, panel: 48, open: 0.5 } as const;
+export const MODEST = { along: 50, square: 50, squareAtPlane: 150, near: 24, panel: 48, open: 2 / 3 } as const;
 
 interface Stretch {
   readonly from: number;
@@ -69,9 +71,24 @@ function most(ctx: CheckContext, of: (k: number) => number): Most {
   return { value, id };
 }
 
+const tieOf = (ctx: CheckContext, d: HouseTieDemand) => ctx.project.cover.houseTies?.find((t) => t.mark === d.mark);
+
+/** Height of the fastened line above finished floor. */
+function levelOf(ctx: CheckContext, d: HouseTieDemand): number {
+  const tie = tieOf(ctx, d);
+  if (tie) return tieLevel(ctx, tie);
+  return ctx.structure.members.find((m) => m.mark === d.mark)?.start.z ?? d.wall.plate;
+}
+
+/** Whether a floor or roof of the house stands right behind the line. */
+function takenInPlane(ctx: CheckContext, d: HouseTieDemand, level: number): boolean {
+  const into = tieOf(ctx, d)?.into;
+  return into === 'band' || into === 'plate' || Math.abs(level - d.wall.plate) <= MODEST.near;
+}
+
 /** Whether somebody has seen what the tie or ledger is fastened to. */
 function seen(ctx: CheckContext, d: HouseTieDemand): boolean {
-  const tie = ctx.project.cover.houseTies?.find((t) => t.mark === d.mark);
+  const tie = tieOf(ctx, d);
   const ledger = ctx.project.cover.ledgers.find((l) => l.mark === d.mark);
   const verified = tie?.verified ?? (ledger && ctx.project.house.walls[ledger.wall]?.build.verified);
   return verified?.state === 'given' && verified.value;
@@ -99,7 +116,8 @@ export const housePath: Check = {
 
 function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDemand[], rec?: Recorder): Finding {
   const { wall } = d;
-  const level = ctx.project.cover.houseTies?.find((t) => t.mark === d.mark)?.level ?? wall.plate;
+  const level = levelOf(ctx, d);
+  const squareLimit = takenInPlane(ctx, d, level) ? MODEST.squareAtPlane : MODEST.square;
   const onWall = all.filter((x) => x.wall === wall);
   const along = most(ctx, (k) => Math.abs(onWall.reduce((sum, x) => sum + x.along[k]!, 0)));
   const length = d.to - d.from;
@@ -139,7 +157,7 @@ function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDema
   );
   step(
     'n',
-    `greatest pull or push square to the wall, at most ${MODEST.square}`,
+    `greatest pull or push square to the wall, at most ${squareLimit}`,
     'Vy/L + 6·M/L²',
     square.id,
     square.value,
@@ -154,12 +172,12 @@ function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDema
     '',
   );
   const force = `${Math.ceil(along.value)} lb along it and ${Math.ceil(square.value)} lb per foot square to it, in or out, over ${(length / 12).toFixed(1)} ft`;
-  const demand = Math.max(v / MODEST.along, square.value / MODEST.square);
+  const demand = Math.max(v / MODEST.along, square.value / squareLimit);
   if (open > MODEST.open || (solid <= 0 && along.value > 0) || demand > 1 + 1e-9) {
     const why =
       open > MODEST.open || solid <= 0
         ? `the ${wall.name} wall is mostly openings there`
-        : `more than a modest share of the ${wall.name} wall (${MODEST.along} plf along solid wall, ${MODEST.square} plf square to it)`;
+        : `more than a modest share of the ${wall.name} wall (${MODEST.along} plf along solid wall, ${squareLimit} plf square to it)`;
     return outsideScope(
       CLAUSE,
       `The house must take ${force} at ${d.mark}: ${why}. Hold the outer posts with knee braces or fixed feet, or have a licensed professional confirm the house.`,
@@ -176,9 +194,9 @@ function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDema
       demand,
       capacity: 1,
       unit: '',
-      combination: v / MODEST.along >= square.value / MODEST.square ? along.id : square.id,
+      combination: v / MODEST.along >= square.value / squareLimit ? along.id : square.id,
       clause: CLAUSE,
-      formula: `max(v / ${MODEST.along}, n / ${MODEST.square})`,
+      formula: `max(v / ${MODEST.along}, n / ${squareLimit})`,
       note: `House, to be confirmed by the building department or a professional: the ${wall.name} wall, its bracing and the floor or roof behind it take ${force} at ${d.mark} (allowable-stress forces).`,
       remedy: '',
     },

@@ -5,7 +5,8 @@ import type { HouseTie } from '../../project/model.js';
 import { combinedLateralWithdrawal } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated, ratioOf } from '../finding.js';
-import { type HouseTieDemand, houseTieDemands, roofSides } from './side-loads.js';
+import { sumText } from '../members/scan.js';
+import { caseSums, type HouseTieDemand, houseTieDemands, roofSides, sideOf } from './side-loads.js';
 import { type TieJoint, type TieValues, tieJoint, tieValues } from './tie-fastener.js';
 
 const CLAUSE = 'NDS 2018 12.4';
@@ -65,16 +66,33 @@ function worstShare(ctx: CheckContext, t: HouseTie, d: HouseTieDemand, j: TieJoi
   return worst;
 }
 
-function record(d: HouseTieDemand, t: HouseTie, j: TieJoint, w: Share, rec?: Recorder): void {
+/** The demands of a tie case by case, for the trace: the roof's line loads over the length of the tie. */
+function perCase(ctx: CheckContext, t: HouseTie, d: HouseTieDemand) {
+  const side = sideOf(ctx, t.roof);
+  const line = side?.line;
+  if (!side || !line) return { along: () => 0, square: () => 0, couple: () => 0 };
+  const sums = caseSums([...side.points, ...side.direct], ctx.loads.cases.length, line.centre, line.y);
+  const L = d.to - d.from;
+  const off = (d.from + d.to) / 2 - line.centre;
+  return {
+    along: (c: number) => (sums.along[c]! * L) / line.length,
+    square: (c: number) => (sums.square[c]! * L) / line.length - (sums.couple[c]! / line.second) * off * L,
+    couple: (c: number) => ((sums.couple[c]! / line.second) * L ** 3) / 12,
+  };
+}
+
+function record(ctx: CheckContext, d: HouseTieDemand, t: HouseTie, j: TieJoint, w: Share, rec?: Recorder): void {
   if (!rec) return;
   const { reach, squares } = spreadOf(j.places, t.fastener.spacing);
   const rows = t.fastener.rows;
   const step = (symbol: string, meaning: string, formula: string, substituted: string, value: number, unit: string) =>
     rec.step({ symbol, meaning, formula, substituted, value, unit, clause: 'statics', from: [t.path] });
-  const { id, label } = w.combination;
-  step('Vx', 'side load along the wall', label, id, Math.abs(d.along[w.k]!), 'lb');
-  step('Vy', 'pull out of the wall (negative pushes)', label, id, d.square[w.k]!, 'lb');
-  step('M', 'couple about the middle of the tie', label, id, Math.abs(d.couple[w.k]!), 'lb·in');
+  const { label } = w.combination;
+  const share = perCase(ctx, t, d);
+  const sum = (of: (c: number) => number): string => sumText(ctx, w.combination, of);
+  step('Vx', `side load along the wall, part of ${t.mark}`, label, sum(share.along), d.along[w.k]!, 'lb');
+  step('Vy', 'pull out of the wall (negative pushes)', label, sum(share.square), d.square[w.k]!, 'lb');
+  step('M', 'couple about the middle of the tie', label, sum(share.couple), d.couple[w.k]!, 'lb·in');
   step(
     'N',
     `places at ${t.fastener.spacing} in, ${rows} at each`,
@@ -141,7 +159,7 @@ export const houseTie: Check = {
     const v = tieValues(t, joint, rec);
     const worst = worstShare(ctx, t, demand, joint, v);
     if (!worst) return notApplicable(CLAUSE, 'no combination of loads exists');
-    record(demand, t, joint, worst, rec);
+    record(ctx, demand, t, joint, worst, rec);
     const { CD, id } = worst.combination;
     rec?.step({
       symbol: "Z'",
