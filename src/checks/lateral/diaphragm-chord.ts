@@ -4,13 +4,14 @@
  */
 import type { Recorder } from '../../base/trace.js';
 import type { Member } from '../../structure/model.js';
-import type { Check, CheckContext, Finding } from '../contract.js';
+import type { CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope, RATIO_CAP } from '../finding.js';
 import { durationPart, productFor, ratings } from '../joints/rating.js';
 import { combinedFinding } from '../members/combined.js';
 import { designValue } from '../members/design.js';
 import type { Loaded } from '../members/subjects.js';
 import { type ChordLine, type Chords, chordsOf } from './chords.js';
+import { once } from './once.js';
 import { clauseOf } from './sheathing.js';
 import { caseSums, type RoofSide, sideOf, under } from './side-loads.js';
 import { ALONG, type Axis } from './system.js';
@@ -256,7 +257,7 @@ function questions(ctx: CheckContext, side: RoofSide): readonly Asked[] {
   return out;
 }
 
-export const diaphragmChord: Check = {
+export const diaphragmChord = once({
   id: 'diaphragm-chord',
   title: 'Edge members as chords of the roof',
   subjects: (ctx) => ctx.project.cover.roofs.map((r) => ({ id: r.mark, path: r.path })),
@@ -272,4 +273,4 @@ export const diaphragmChord: Check = {
     if (!worst) return notApplicable(clauseOf(ctx), 'no side load bends this roof');
     return rec ? worst.asked.run(rec) : worst.finding;
   },
-};
+});

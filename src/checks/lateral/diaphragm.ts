@@ -5,11 +5,12 @@
  */
 import type { Recorder } from '../../base/trace.js';
 import { allowableUnitShear, CANTILEVER, spanAspect } from '../codes/sdpws-2015/index.js';
-import type { Check, CheckContext, Finding } from '../contract.js';
+import type { CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope, ratioOf } from '../finding.js';
 import { chordsOf } from './chords.js';
 import { atHouse, betweenLines, type Demand, edgeOf, shearWidth, type Worst } from './diaphragm-demand.js';
 import { recordDemand, recordDrift } from './diaphragm-trace.js';
+import { once } from './once.js';
 import { clauseOf, editionOf, hazardOf, type Sheathed, sheathedRoof } from './sheathing.js';
 import { type RoofSide, sideOf } from './side-loads.js';
 import { ALONG, type Axis } from './system.js';
@@ -88,7 +89,7 @@ function shapeFault(ctx: CheckContext, side: RoofSide, s: Sheathed, rec?: Record
   return undefined;
 }
 
-export const diaphragm: Check = {
+export const diaphragm = once({
   id: 'diaphragm',
   title: 'Roof as a diaphragm',
   subjects: (ctx) => ctx.project.cover.roofs.map((r) => ({ id: r.mark, path: r.path })),
@@ -139,7 +140,7 @@ export const diaphragm: Check = {
       rec,
     );
   },
-};
+});
 
 /** Two slopes work as one only when shear crosses the ridge. */
 export const RIDGE =

@@ -15,8 +15,9 @@ import {
   penetrationFactor,
   toeNail,
 } from '../codes/nds-2018/index.js';
-import type { Check, CheckContext, Finding } from '../contract.js';
+import type { CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated, outsideScope, RATIO_CAP, ratioOf } from '../finding.js';
+import { once } from './once.js';
 import { caseSums, type SidePoint, sideOf, under } from './side-loads.js';
 
 const CLAUSE = 'NDS 2018 12.1.6';
@@ -79,7 +80,7 @@ function toeNailValue(
   return depth * adjustedZ(Z, { CM, Ctn: Ctn('lateral') }, rec);
 }
 
-export const heelBlocking: Check = {
+export const heelBlocking = once({
   id: 'heel-blocking',
   title: 'Blocks between frames at the bearings',
   subjects: (ctx) => ctx.project.cover.roofs.map((r) => ({ id: r.mark, path: `${r.path}/finish/nailing` })),
@@ -169,4 +170,4 @@ export const heelBlocking: Check = {
       rec,
     );
   },
-};
+});

@@ -10,9 +10,10 @@
  */
 import type { Recorder } from '../../base/trace.js';
 import type { WallPlaced } from '../../structure/model.js';
-import type { Check, CheckContext, Finding } from '../contract.js';
+import type { CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { tieLevel } from './house-tie.js';
+import { once } from './once.js';
 import { type HouseTieDemand, houseTieDemands } from './side-loads.js';
 
 const CLAUSE = 'rule of this program, no source';
@@ -94,7 +95,7 @@ function seen(ctx: CheckContext, d: HouseTieDemand): boolean {
   return verified?.state === 'given' && verified.value;
 }
 
-export const housePath: Check = {
+export const housePath = once({
   id: 'house-path',
   title: 'House beyond the tie',
   subjects(ctx) {
@@ -112,7 +113,7 @@ export const housePath: Check = {
     if (!d) return notEvaluated(CLAUSE, 'Nothing on the house is named to hold the side load of this cover.');
     return answer(ctx, d, demands, rec);
   },
-};
+});
 
 function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDemand[], rec?: Recorder): Finding {
   const { wall } = d;
@@ -165,7 +166,7 @@ function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDema
   );
   step(
     'open',
-    `part of the fastened length over openings, at most ${MODEST.open}`,
+    `part of the fastened length over openings, at most ${MODEST.open.toFixed(2)}`,
     'ΣLo / L',
     `${((open * length) / 12).toFixed(2)} / ${(length / 12).toFixed(2)}`,
     open,

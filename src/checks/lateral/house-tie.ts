@@ -3,9 +3,10 @@ import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { HouseTie } from '../../project/model.js';
 import { combinedLateralWithdrawal } from '../codes/nds-2018/index.js';
-import type { Check, CheckContext, Finding } from '../contract.js';
+import type { CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated, ratioOf } from '../finding.js';
 import { sumText } from '../members/scan.js';
+import { once } from './once.js';
 import { caseSums, type HouseTieDemand, houseTieDemands, roofSides, sideOf } from './side-loads.js';
 import { type TieJoint, type TieValues, tieJoint, tieValues } from './tie-fastener.js';
 
@@ -122,7 +123,7 @@ function record(ctx: CheckContext, d: HouseTieDemand, t: HouseTie, j: TieJoint, 
 export const tieText = (t: HouseTie, fastener: string): string =>
   `${t.fastener.rows > 1 ? `(${t.fastener.rows}) ` : ''}${fastener} × ${t.fastener.length} in at ${t.fastener.spacing} in into ${t.into}`;
 
-export const houseTie: Check = {
+export const houseTie = once({
   id: 'house-tie',
   title: 'Tie of the roof to the house',
   subjects: (ctx) => {
@@ -185,6 +186,6 @@ export const houseTie: Check = {
       rec,
     );
   },
-};
+});
 
 export const NEEDED = 'Needed: a line of fasteners under cover.houseTies, or a ledger.';
