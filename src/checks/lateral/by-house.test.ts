@@ -198,6 +198,7 @@ describe('the tie', () => {
     [{ level: 60 }, 'D1'],
     [{ into: 'plate' as const, level: 120 }, 'plates'],
     [{ nailer: '' }, 'off the wall'],
+    [{ gap: 0 }, 'sheathing before its framing'],
   ])('fails with what would cure it: %o', (change, words) => {
     const f = ask(houseTie, tied(change));
     expect(f.status).toBe('fail');

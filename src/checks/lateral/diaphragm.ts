@@ -50,7 +50,6 @@ function worstOf(ctx: CheckContext, s: Sheathed, demands: readonly Demand[], axi
 function shapeFault(ctx: CheckContext, side: RoofSide, s: Sheathed, rec?: Recorder): string | undefined {
   const { lateral } = ctx.project.cover;
   const { min, max, mark } = side.roof;
-  const clause = clauseOf(ctx);
   if (lateral.x === 'house' || lateral.y === 'house') {
     const L = max.y - edgeOf(ctx, side).y;
     const W = shearWidth(ctx, side);
@@ -61,7 +60,7 @@ function shapeFault(ctx: CheckContext, side: RoofSide, s: Sheathed, rec?: Record
       substituted: `${(L / 12).toFixed(2)} ft / ${(W / 12).toFixed(2)} ft`,
       value: L / W,
       unit: '',
-      clause: `${clause}.5.2`,
+      clause: clauseOf(ctx, 'oneSide'),
       note: 'limits recalled from memory (one story, torsionally irregular); written for earthquake, kept here for wind too',
     });
     if (L > CANTILEVER.length * 12 || L / W > CANTILEVER.aspect + 1e-9) {
@@ -80,7 +79,7 @@ function shapeFault(ctx: CheckContext, side: RoofSide, s: Sheathed, rec?: Record
       substituted: `${((max[o] - min[o]) / 12).toFixed(2)} ft / ${((max[axis] - min[axis]) / 12).toFixed(2)} ft`,
       value: ratio,
       unit: '',
-      clause: `${clause}.4 Table 4.2.4`,
+      clause: clauseOf(ctx, 'shape'),
       note: 'limit recalled from memory: confirm',
     });
     if (ratio > limit + 1e-9)
@@ -120,7 +119,7 @@ export const diaphragm = once({
     if (!worst) return notApplicable(clause, 'no combination of loads exists');
     recordDemand(ctx, side, worst, s, rec);
     const fault = shapeFault(ctx, side, s, rec) ?? (worst.axis === 'house' ? shortLine(ctx, side) : undefined);
-    if (fault !== undefined) return outsideScope(`${clause}.5.2`, fault);
+    if (fault !== undefined) return outsideScope(clauseOf(ctx, 'oneSide'), fault);
     recordDrift(ctx, side, worst, s, rec);
     allowableUnitShear(s.found, hazardOf(ctx, worst.combination), worst.combination.CD, s.G, editionOf(ctx), rec);
     const cure = s.nailed.blocked
@@ -132,7 +131,7 @@ export const diaphragm = once({
         capacity: worst.allowed,
         unit: 'plf',
         combination: worst.combination.id,
-        clause: `${clause}.3`,
+        clause: clauseOf(ctx, 'capacity'),
         formula: worst.axis === 'house' ? 'vr / va' : 'v / va',
         note: side.roof.surfaces.length > 1 ? `${RIDGE} ${s.text}.` : `${s.text}.`,
         remedy: `The sheathing of ${roof.mark} cannot carry the side load: ${cure}.`,

@@ -3,14 +3,24 @@ import { NAILS } from '../../catalog/index.js';
 import type { Combination } from '../../loads/model.js';
 import type { CoverRoof } from '../../project/model.js';
 import { findPanel } from '../../structure/layers.js';
-import { book, type Edition, type Found, findCell, type Hazard, type Nailed } from '../codes/sdpws-2015/index.js';
+import { makeSection } from '../../structure/sections.js';
+import {
+  type Edition,
+  type Found,
+  findCell,
+  type Hazard,
+  type Nailed,
+  clause as placeOf,
+} from '../codes/sdpws-2015/index.js';
 import type { CheckContext, Finding } from '../contract.js';
 import { failed, notEvaluated, outsideScope } from '../finding.js';
 
 /** Edition that goes with the project's code year (IBC chapter 35, recalled). */
 export const editionOf = (ctx: CheckContext): Edition => (ctx.project.basis.codes.id === '2021' ? '2021' : '2015');
 
-export const clauseOf = (ctx: CheckContext): string => `${book(editionOf(ctx))} 4.2`;
+/** A rule of the diaphragm standard as printed, in the edition of the project. */
+export const clauseOf = (ctx: CheckContext, rule: Parameters<typeof placeOf>[1] = 'whole'): string =>
+  placeOf(editionOf(ctx), rule);
 
 /** Hazard a combination's shortest load belongs to. Earthquake counts before wind. */
 export function hazardOf(ctx: CheckContext, combination: Combination): Hazard {
@@ -37,6 +47,15 @@ export interface Sheathed {
 const fieldLimit = (spacing: number): number => (spacing >= 48 ? 6 : 12);
 
 const PATH_WORDS = 'Needed: the nail and its spacing at panel edges and elsewhere, under finish.nailing.';
+
+/** Boards at the house that the sheathing's edge is nailed to count like framing. */
+function nailerGravities(ctx: CheckContext, roof: string): readonly number[] {
+  return (ctx.project.cover.houseTies ?? []).flatMap((t) => {
+    const choice = t.roof === roof ? ctx.project.choices.sections[t.nailer] : undefined;
+    const made = choice && makeSection(choice, { choice: t.nailer, path: `/choices/sections/${t.nailer}` });
+    return made?.ok ? [made.section.values.G] : [];
+  });
+}
 
 /** The sheathing of a roof as a diaphragm, or why it is none. */
 export function sheathedRoof(ctx: CheckContext, roof: CoverRoof): Sheathed | { readonly finding: Finding } {
@@ -72,7 +91,10 @@ export function sheathedRoof(ctx: CheckContext, roof: CoverRoof): Sheathed | { r
       ),
     };
   }
-  const G = framing.reduce((least, m) => Math.min(least, m.section.values.G), 1);
+  const G = [...framing.map((m) => m.section.values.G), ...nailerGravities(ctx, roof.mark)].reduce(
+    (a, b) => Math.min(a, b),
+    1,
+  );
   const width = framing.reduce((least, m) => Math.min(least, m.section.plyWidth), 99);
   const blocked = nailing.blocked ?? false;
   const boundary = nailing.boundary ?? nailing.edge;

@@ -58,6 +58,13 @@ function endFrame(ctx: CheckContext, roof: RoofPlaced) {
   return along.sort((a, b) => a.start.y - b.start.y)[0];
 }
 
+/** Thickness of the house's wall sheathing as the file words it: `1/2 in panel`; half an inch when not a plain size. */
+export function wallSheathing(words: string): number {
+  if (words.trim() === '' || /^none/i.test(words.trim())) return 0;
+  const m = /(\d+)\s*\/\s*(\d+)/.exec(words);
+  return m && Number(m[2]) > 0 ? Number(m[1]) / Number(m[2]) : 0.5;
+}
+
 function sideOf(
   ctx: CheckContext,
   t: HouseTie,
@@ -82,10 +89,11 @@ function sideOf(
     return failed(CLAUSE, `No frame of ${roof.mark} runs along the wall for ${t.mark} to fasten: name a nailer board.`);
   }
   const off = frame.start.y - frame.section.plyWidth / 2 - wall.start.y;
-  if (off > t.gap + SLACK) {
+  const needs = off + wallSheathing(ctx.project.house.walls[t.wall]!.build.sheathing);
+  if (needs > t.gap + SLACK) {
     return failed(
       CLAUSE,
-      `${frame.id} stands ${off.toFixed(2)} in off the wall, ${t.mark} reckons with a gap of ${t.gap} in: move the first frame to the wall, or name a nailer board.`,
+      `${frame.id} stands ${off.toFixed(2)} in off the wall and ${needs.toFixed(2)} in off its studs, ${t.mark} reckons with a gap of ${t.gap} in: move the first frame to the wall, or name a nailer board.`,
     );
   }
   return { section: frame.section, name: frame.id };
@@ -109,6 +117,13 @@ function refusal(ctx: CheckContext, t: HouseTie, wall: WallPlaced, level: number
     return outsideScope(
       CLAUSE,
       `${t.mark} cannot be fastened there: ${why}. Stand the cover on its own bracing, or have a licensed professional design the tie.`,
+    );
+  }
+  const sheathing = wallSheathing(build.sheathing);
+  if (t.gap < sheathing - 1 / 16) {
+    return failed(
+      CLAUSE,
+      `${t.mark} reckons with a gap of ${t.gap} in, the ${wall.name} wall has ${sheathing} in of sheathing before its framing: give the whole gap.`,
     );
   }
   if (t.gap > WIDEST_GAP) {

@@ -12,7 +12,22 @@ import {
 } from './table-4-2.js';
 
 export type Edition = '2015' | '2021';
-export const book = (edition: Edition): string => `SDPWS ${edition}`;
+
+/** Where each rule stands in the two editions (section numbers recalled; the 2021 edition is arranged anew). */
+const PLACES = {
+  2015: { capacity: '4.2.3', shape: 'Table 4.2.4', oneSide: '4.2.5.2', deflection: '4.2.2', whole: '4.2' },
+  2021: {
+    capacity: '4.1.4',
+    shape: 'diaphragm aspect ratios',
+    oneSide: 'cantilevered diaphragms',
+    deflection: 'diaphragm deflection',
+    whole: '4.2',
+  },
+} as const;
+
+/** A rule's place in the edition, as printed. */
+export const clause = (edition: Edition, rule: keyof (typeof PLACES)['2015']): string =>
+  `SDPWS ${edition} ${PLACES[edition][rule]}`;
 
 /** What load the shear comes from: wind, earthquake, or neither (a thrust of snow or of roof live load). */
 export type Hazard = 'wind' | 'earthquake' | 'other';
@@ -96,14 +111,15 @@ export function gravityFactor(G: number, edition: Edition, rec?: Recorder): numb
     substituted: `1 − (0.5 − ${say(G)})`,
     value,
     unit: '',
-    clause: `${book(edition)} Table 4.2A footnote 2`,
+    clause: `SDPWS ${edition} Table 4.2A footnote`,
   });
   return value;
 }
 
 /**
- * Allowable unit shear, plf: half of the nominal value (4.2.3). Tabulated values are for loads of ten minutes (CD 1.6); a
- * longer load takes the earthquake column lowered by CD/1.6.
+ * Allowable unit shear, plf. 2015: half of the column for wind or earthquake (4.2.3). 2021: its one nominal column, the
+ * wind column here, over 2.0 for wind and 2.8 for earthquake (4.1.4). Tabulated values are for loads of ten minutes
+ * (CD 1.6); a longer load takes the earthquake value lowered by CD/1.6.
  */
 export function allowableUnitShear(
   found: Found,
@@ -113,19 +129,23 @@ export function allowableUnitShear(
   edition: Edition,
   rec?: Recorder,
 ): number {
-  const nominal = hazard === 'wind' ? found.cell.wind : found.cell.seismic;
+  const wind = hazard === 'wind';
+  const [symbol, nominal, factor] =
+    edition === '2021'
+      ? (['vn', found.cell.wind, wind ? 2 : 2.8] as const)
+      : ([wind ? 'vw' : 'vs', wind ? found.cell.wind : found.cell.seismic, 2] as const);
   const duration = hazard === 'other' ? Math.min(1, CD / 1.6) : 1;
   const CG = gravityFactor(G, edition, rec);
-  const value = (nominal / 2) * CG * duration;
+  const value = (nominal / factor) * CG * duration;
   rec?.step({
     symbol: 'va',
     meaning: `allowable unit shear, ${found.row.nail} nails, ${found.row.framing}-inch nominal framing, ${found.where}`,
-    formula: hazard === 'other' ? 'vs / 2 · CG · CD/1.6' : `${hazard === 'wind' ? 'vw' : 'vs'} / 2 · CG`,
-    substituted: `${nominal} / 2 · ${say(CG)}${hazard === 'other' ? ` · ${say(duration)}` : ''}`,
+    formula: `${symbol} / ${factor} · CG${hazard === 'other' ? ' · CD/1.6' : ''}`,
+    substituted: `${nominal} / ${factor} · ${say(CG)}${hazard === 'other' ? ` · ${say(duration)}` : ''}`,
     value,
     unit: 'plf',
-    clause: `${book(edition)} 4.2.3`,
-    note: 'seismic halves read in a published construction guide; wind column and edition recalled: confirm',
+    clause: clause(edition, 'capacity'),
+    note: 'halves of the earthquake column read in a published construction guide; wind column recalled: confirm',
   });
   return value;
 }
@@ -159,7 +179,7 @@ export function cantileverDeflection(
     substituted: `v = ${say(v)}, L = ${say(L)}, E·A = ${say(E)}·${say(A)}, W = ${say(W)}, Ga = ${say(Ga)}`,
     value,
     unit: 'in',
-    clause: `${book(edition)} 4.2.2`,
+    clause: clause(edition, 'deflection'),
     note: 'for information: no limit under wind in the code; Ga recalled from memory',
   });
   return value;

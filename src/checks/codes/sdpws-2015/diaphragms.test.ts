@@ -108,12 +108,16 @@ describe('allowable unit shear', () => {
     expect(allowableUnitShear(found, 'wind', 1.6, 0.42, '2015')).toBeCloseTo(237.5 * 0.92, 9);
     expect(gravityFactor(0.55, '2015')).toBe(1);
   });
+  it('of the 2021 edition is its one column over 2.0 and 2.8', () => {
+    expect(allowableUnitShear(found, 'wind', 1.6, 0.5, '2021')).toBe(237.5);
+    expect(allowableUnitShear(found, 'earthquake', 1.6, 0.5, '2021')).toBeCloseTo(475 / 2.8, 9);
+  });
   it('says in the trace what makes the number', () => {
     const rec = makeRecorder();
     allowableUnitShear(found, 'wind', 1.6, 0.42, '2021', rec);
     const last = rec.lines.at(-1)!;
     expect(last.kind === 'step' && last.substituted).toBe('475 / 2 · 0.92');
-    expect(last.kind === 'step' && last.clause).toBe('SDPWS 2021 4.2.3');
+    expect(last.kind === 'step' && last.clause).toBe('SDPWS 2021 4.1.4');
   });
 });
 
