@@ -11,9 +11,13 @@ export async function whyCommand(io: Io, file: string, mark: string, o: { json?:
     if (!d.structure) return exitOf(d);
     const marks = [
       ...new Set(
-        [...d.structure.members, ...d.structure.footings, ...d.structure.joints, ...d.structure.roofs].map(
-          (p) => p.mark,
-        ),
+        [
+          ...d.structure.members,
+          ...d.structure.footings,
+          ...d.structure.joints,
+          ...d.structure.roofs,
+          ...(d.project?.cover.houseTies ?? []),
+        ].map((p) => p.mark),
       ),
     ];
     throw new UserFault(`nothing is marked "${mark}" here; the marks are ${marks.join(', ')}`);

@@ -9,7 +9,7 @@ import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { housePlan, planExtents, planMargin } from './plan-base.js';
-import { houseNotes } from './tie-rows.js';
+import { houseNotes, tiesOnPlan } from './tie-rows.js';
 
 /** Top edges shared by the two planes of a pitched roof. */
 function ridgeLines(structure: Structure): { readonly a: Vec2; readonly b: Vec2 }[] {
@@ -118,6 +118,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       y: h * 4.5,
     }),
   );
+  over.push(...tiesOnPlan(ctx));
   const stations = unique(framing.map((m) => (alongX ? center(m).x : center(m).y)));
   const roof = structure.roofs[0]!;
   const chain = alongX ? [roof.min.x, ...stations, roof.max.x] : [roof.min.y, ...stations, roof.max.y];

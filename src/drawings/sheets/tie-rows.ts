@@ -1,8 +1,9 @@
-/** Ties to the house as rows of the joint schedule, and what the house must take as notes. */
+/** Ties to the house: rows of the joint schedule, the line on the plan, and what the house must take as notes. */
 import { formatForce } from '../../base/quantity/index.js';
 import { tieText } from '../../checks/lateral/house-tie.js';
 import { houseTieDemands } from '../../checks/lateral/side-loads.js';
-import type { TableRow } from '../annotate/index.js';
+import { type TableRow, tag } from '../annotate/index.js';
+import type { Primitive } from '../ir/index.js';
 import type { SheetContext } from './contract.js';
 
 const largest = (values: Float64Array): number => values.reduce((most, x) => Math.max(most, Math.abs(x)), 0);
@@ -27,7 +28,28 @@ export function tieRows({ input }: SheetContext): TableRow[] {
       '–',
       d ? lb(largest(d.along)) : '–',
       d ? lb(largest(d.square)) : '–',
-      `${tieText(t, name)}, all together; nails of the sheathing's edge as at boundaries`,
+      `${tieText(t, name)}; loads and a couple of ${d ? Math.ceil(largest(d.couple) / 12) : 0} lb·ft are for all of them together; sheathing's edge nailed to it as at boundaries`,
+    ];
+  });
+}
+
+/** Each tie on a plan: its line of fasteners along the wall and its tag, drawn toward the roof. */
+export function tiesOnPlan({ input, style }: SheetContext): Primitive[] {
+  const layer = 'S-ANNO-SYMB';
+  return (input.project.cover.houseTies ?? []).flatMap((t): Primitive[] => {
+    const y = input.structure.walls[t.wall]?.start.y ?? 0;
+    const at = { x: t.from + 0.68 * (t.to - t.from), y };
+    return [
+      { kind: 'line', layer, pen: 'profile', a: { x: t.from, y }, b: { x: t.to, y }, mark: t.mark },
+      tag({
+        kind: 'joint',
+        text: t.mark,
+        at,
+        off: { x: 2 * style.note, y: 4.5 * style.note },
+        layer,
+        style,
+        path: t.path,
+      }),
     ];
   });
 }
