@@ -266,12 +266,16 @@ export const diaphragmChord = once({
     const side = sideOf(ctx, subject.id);
     if (!side) return notEvaluated(clauseOf(ctx), 'this roof was not placed');
     let worst: { asked: Asked; finding: Finding } | undefined;
+    const told = new Set<string>();
     for (const asked of questions(ctx, side)) {
       const finding = asked.run();
       if (finding.status === 'not-applicable') continue;
+      if (finding.status === 'pass' && finding.note !== '') told.add(finding.note);
       if (!worst || rank(finding) > rank(worst.finding)) worst = { asked, finding };
     }
     if (!worst) return notApplicable(clauseOf(ctx), 'no side load bends this roof');
-    return rec ? worst.asked.run(rec) : worst.finding;
+    if (rec) worst.asked.run(rec);
+    // What has to be told is told, whichever member is used most.
+    return worst.finding.status === 'pass' ? { ...worst.finding, note: [...told].join(' ') } : worst.finding;
   },
 });

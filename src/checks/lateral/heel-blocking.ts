@@ -1,6 +1,7 @@
 /**
  * From the bearing up to the sheathing: side load on beams and framing reaches the diaphragm through blocks between the
- * frames. What each bearing line hands over is spread over its bays and held by the blocks' toe-nails (NDS 12.1.6, 12.5.4).
+ * frames, and so does the push and pull of a beam that is a chord. What each bearing line hands over is spread over its
+ * bays and held by the blocks' toe-nails (NDS 12.1.6, 12.5.4).
  */
 import type { Recorder } from '../../base/trace.js';
 import { NAILS } from '../../catalog/index.js';
@@ -17,8 +18,9 @@ import {
 } from '../codes/nds-2018/index.js';
 import type { CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated, outsideScope, RATIO_CAP, ratioOf } from '../finding.js';
+import { chordsOf } from './chords.js';
 import { once } from './once.js';
-import { caseSums, type SidePoint, sideOf, under } from './side-loads.js';
+import { caseSums, type RoofSide, type SidePoint, sideOf, under } from './side-loads.js';
 
 const CLAUSE = 'NDS 2018 12.1.6';
 
@@ -52,6 +54,53 @@ function bearingLines(ctx: CheckContext, roof: CoverRoof): readonly BearingLine[
   });
 }
 
+interface Bay {
+  readonly line: BearingLine;
+  /** On one bay: the load along the bearing, and the flow it takes as a chord of the roof, lb. */
+  readonly direct: number;
+  readonly flow: number;
+  readonly force: number;
+  /** Load across, and distance of the chords, behind the flow; 0 when the bearing is no chord. */
+  readonly across: number;
+  readonly apart: number;
+  readonly bay: number;
+  readonly CD: number;
+  readonly id: string;
+}
+
+/**
+ * The bay with most to hand over. A bearing that is also a chord of the roof takes V/d along each foot, V the load across
+ * it that bends the roof (all of it, which is the most at the house and more than any stretch between posts).
+ */
+function worstBay(ctx: CheckContext, roof: CoverRoof, side: RoofSide): Bay | undefined {
+  const cases = ctx.loads.cases.length;
+  const { lateral } = ctx.project.cover;
+  let worst: Bay | undefined;
+  for (const line of bearingLines(ctx, roof)) {
+    const o = line.along === 'x' ? 'y' : 'x';
+    const own = caseSums(line.points, cases, 0, 0);
+    const values = line.along === 'x' ? own.along : own.square;
+    const chords = chordsOf(ctx, side.roof, line.along);
+    const isChord = chords !== undefined && [...chords.low.members, ...chords.high.members].includes(line.member);
+    const whole = caseSums(lateral[o] === 'house' ? side.points : side.all, cases, 0, 0);
+    const bending = o === 'x' ? whole.along : whole.square;
+    // Load square to the wall goes straight into the house and bends no chord along it.
+    const apart = isChord && !(o === 'y' && lateral.y === 'house') ? chords.apart : 0;
+    const at = line.points.map((p) => p.at[line.along]);
+    const bay = (Math.max(...at) - Math.min(...at)) / line.bays;
+    for (const c of ctx.loads.combinations) {
+      const direct = Math.abs(under(c, values)) / line.bays;
+      const across = apart > 0 ? Math.abs(under(c, bending)) : 0;
+      const flow = apart > 0 ? (across / apart) * bay : 0;
+      const force = direct + flow;
+      // The nails' value grows with CD, so bays are compared by force over CD.
+      if (!worst || force / c.CD > worst.force / worst.CD)
+        worst = { line, direct, flow, force, across, apart, bay, CD: c.CD, id: c.id };
+    }
+  }
+  return worst;
+}
+
 /** Allowable side load of one toe-nail from block into bearing, lb, load duration 1; undefined when it does not hold. */
 function toeNailValue(
   nail: { D: number; length: number; Fyb: number },
@@ -80,6 +129,37 @@ function toeNailValue(
   return depth * adjustedZ(Z, { CM, Ctn: Ctn('lateral') }, rec);
 }
 
+function recordBay(w: Bay, rec?: Recorder): void {
+  const { line } = w;
+  const step = (symbol: string, meaning: string, formula: string, substituted: string, value: number) =>
+    rec?.step({
+      symbol,
+      meaning,
+      formula,
+      substituted,
+      value,
+      unit: 'lb',
+      clause: 'statics',
+      from: [line.member.path],
+    });
+  step(
+    'F1',
+    `side load along ${line.member.id} on each of its ${line.bays} bays; all of it is taken to pass here`,
+    'Σ over the bearing / bays',
+    `${(w.direct * line.bays).toFixed(0)} / ${line.bays}`,
+    w.direct,
+  );
+  if (w.apart > 0)
+    step(
+      'F2',
+      `what ${line.member.id} takes as chord over one bay`,
+      'V / d · bay, V the load across',
+      `${w.across.toFixed(0)} / ${w.apart.toFixed(1)} · ${w.bay.toFixed(1)}`,
+      w.flow,
+    );
+  step('F', 'on one block', 'F1 + F2', `${w.direct.toFixed(1)} + ${w.flow.toFixed(1)}`, w.force);
+}
+
 export const heelBlocking = once({
   id: 'heel-blocking',
   title: 'Blocks between frames at the bearings',
@@ -90,16 +170,7 @@ export const heelBlocking = once({
     if (!roof || !side) return notEvaluated(CLAUSE, 'this roof was not placed');
     if (ctx.structure.surfaces.some((s) => s.roof === roof.mark && !s.sheathed))
       return notApplicable(CLAUSE, 'this roof has no sheathing to hand side load to');
-    let worst: { line: BearingLine; force: number; ratio: number; CD: number; id: string } | undefined;
-    for (const line of bearingLines(ctx, roof)) {
-      const sums = caseSums(line.points, ctx.loads.cases.length, 0, 0);
-      const values = line.along === 'x' ? sums.along : sums.square;
-      for (const c of ctx.loads.combinations) {
-        const force = Math.abs(under(c, values)) / line.bays;
-        // The nails' value grows with CD, so bays are compared by force over CD.
-        if (!worst || force / c.CD > worst.ratio) worst = { line, force, ratio: force / c.CD, CD: c.CD, id: c.id };
-      }
-    }
+    const worst = worstBay(ctx, roof, side);
     if (!worst || worst.force < 1) return notApplicable(CLAUSE, 'no side load runs along a bearing of this roof');
     const heel = roof.finish.nailing?.heel;
     const asks = `each bay over ${worst.line.member.id} hands ${Math.ceil(worst.force)} lb from bearing to sheathing`;
@@ -118,17 +189,7 @@ export const heelBlocking = once({
     rec?.heading(
       `${roof.mark} over ${worst.line.member.id}: ${heel.count} toe-nails ${nail.name} a block, ${worst.id}`,
     );
-    rec?.step({
-      symbol: 'F',
-      meaning: `side load along ${worst.line.member.id} over each of its ${worst.line.bays} bays`,
-      formula: 'Σ over the bearing / bays',
-      substituted: `${(worst.force * worst.line.bays).toFixed(0)} / ${worst.line.bays}`,
-      value: worst.force,
-      unit: 'lb',
-      clause: 'statics',
-      from: [worst.line.member.path],
-      note: 'all of the side load along the bearing is taken to pass here',
-    });
+    recordBay(worst, rec);
     // A block is of framing lumber; the lighter of it and the bearing counts on both sides.
     const block = ctx.structure.members
       .filter((m) => m.roof === roof.mark && m.strips.length > 0)
