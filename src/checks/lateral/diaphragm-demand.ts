@@ -7,11 +7,10 @@ import type { Axis } from './system.js';
 
 export interface Demand {
   readonly combination: Combination;
-  /** Shear through the field, line load along and square to the house edge, and their resultant, plf. */
+  /** Shear through the field, and line load along and square to the house edge, plf. */
   readonly field: number;
   readonly q: number;
   readonly n: number;
-  readonly v: number;
   readonly along: number;
   readonly square: number;
   readonly couple: number;
@@ -51,7 +50,7 @@ export function atHouse(ctx: CheckContext, side: RoofSide): readonly Demand[] {
     const q = (12 * Math.abs(along)) / line.length;
     const n = (12 * Math.abs(square)) / line.length + (12 * Math.abs(couple) * line.reach) / line.second;
     const field = (12 * Math.abs(along)) / width;
-    return { combination, field, q, n, v: Math.max(field, Math.hypot(q, n)), along, square, couple };
+    return { combination, field, q, n, along, square, couple };
   });
 }
 
@@ -69,7 +68,6 @@ export function betweenLines(ctx: CheckContext, side: RoofSide, axis: Axis): rea
       field,
       q: field,
       n: 0,
-      v: field,
       along: axis === 'x' ? total : 0,
       square: axis === 'y' ? total : 0,
       couple: 0,
@@ -79,6 +77,10 @@ export function betweenLines(ctx: CheckContext, side: RoofSide, axis: Axis): rea
 
 /** The combination that asks most of the sheathing. */
 export interface Worst extends Demand {
+  /** The greatest of the shear in the field and the load on the boundary nails, in terms of shear along them, plf. */
+  readonly v: number;
+  /** How much more a pound square to the house line asks of the nails than one along it: va/na, 1 or more. */
+  readonly k: number;
   readonly allowed: number;
   readonly ratio: number;
   readonly axis: Axis | 'house';

@@ -5,6 +5,7 @@ import type { CheckContext } from '../contract.js';
 import { sumText } from '../members/scan.js';
 import { chordsOf } from './chords.js';
 import { edgeOf, shearWidth, type Worst } from './diaphragm-demand.js';
+import { edgeNailLine } from './edge-nails.js';
 import { editionOf, type Sheathed } from './sheathing.js';
 import { caseSums, type RoofSide, type SidePoint, under } from './side-loads.js';
 import { ALONG } from './system.js';
@@ -93,13 +94,22 @@ export function recordDemand(ctx: CheckContext, side: RoofSide, w: Worst, s: She
     'Vy / ΣL + M·c / I',
     `${Math.abs(w.square).toFixed(0)} / ${(line.length / 12).toFixed(2)} + 12·${Math.abs(w.couple).toFixed(0)}·${line.reach.toFixed(1)} / ${line.second.toFixed(0)}`,
     w.n,
-    'nails of less than 1/4 in hold alike along and square to the line (NDS 2018 12.3.3)',
   );
+  edgeNailLine(s, rec);
+  rec.step({
+    symbol: 'k',
+    meaning: `what a pound square to the line asks of the nails beside one along it, load duration ${combination.CD}`,
+    formula: 'va / (na1 · CD), not under 1',
+    substituted: `va = ${w.allowed.toFixed(1)}`,
+    value: w.k,
+    unit: '',
+    clause: 'NDS 2018 12.3.1',
+  });
   plf(
     'vr',
     'unit load on the boundary nails',
-    '√(q² + n²), not under v',
-    `√(${w.q.toFixed(1)}² + ${w.n.toFixed(1)}²)`,
+    '√(q² + (k·n)²), not under v',
+    `√(${w.q.toFixed(1)}² + (${w.k.toFixed(3)}·${w.n.toFixed(1)})²)`,
     w.v,
   );
 }

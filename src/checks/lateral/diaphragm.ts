@@ -10,6 +10,7 @@ import { measured, notApplicable, notEvaluated, outsideScope, ratioOf } from '..
 import { chordsOf } from './chords.js';
 import { atHouse, betweenLines, type Demand, edgeOf, shearWidth, type Worst } from './diaphragm-demand.js';
 import { recordDemand, recordDrift } from './diaphragm-trace.js';
+import { edgeNailLine } from './edge-nails.js';
 import { once } from './once.js';
 import { clauseOf, editionOf, hazardOf, type Sheathed, sheathedRoof } from './sheathing.js';
 import { type RoofSide, sideOf } from './side-loads.js';
@@ -22,6 +23,8 @@ const SHORT = 24;
 /** The house line must reach from chord to chord, since no collector is designed here. */
 function shortLine(ctx: CheckContext, side: RoofSide): string | undefined {
   const chords = chordsOf(ctx, side.roof, 'y');
+  const { lateral } = ctx.project.cover;
+  if (lateral.x !== 'house' && lateral.y !== 'house') return undefined;
   if (!side.line || !chords) return undefined;
   const from = Math.min(...side.line.seats.map((s) => s.from));
   const to = Math.max(...side.line.seats.map((s) => s.to));
@@ -34,14 +37,17 @@ function shortLine(ctx: CheckContext, side: RoofSide): string | undefined {
 function worstOf(ctx: CheckContext, s: Sheathed, demands: readonly Demand[], axis: Worst['axis']): Worst | undefined {
   const edition = editionOf(ctx);
   const known = new Map<string, number>();
+  const nails = edgeNailLine(s);
   let worst: Worst | undefined;
   for (const d of demands) {
     const hazard = hazardOf(ctx, d.combination);
     const key = `${hazard} ${d.combination.CD}`;
     const allowed = known.get(key) ?? allowableUnitShear(s.found, hazard, d.combination.CD, s.G, edition);
     known.set(key, allowed);
-    const ratio = ratioOf(d.v, allowed);
-    if (!worst || ratio > worst.ratio) worst = { ...d, allowed, ratio, axis };
+    const k = Math.max(1, ratioOf(allowed, nails * d.combination.CD));
+    const v = Math.max(d.field, Math.hypot(d.q, k * d.n));
+    const ratio = ratioOf(v, allowed);
+    if (!worst || ratio > worst.ratio) worst = { ...d, v, k, allowed, ratio, axis };
   }
   return worst;
 }
@@ -118,7 +124,7 @@ export const diaphragm = once({
     const worst = wanted.sort((a, b) => b.ratio - a.ratio)[0];
     if (!worst) return notApplicable(clause, 'no combination of loads exists');
     recordDemand(ctx, side, worst, s, rec);
-    const fault = shapeFault(ctx, side, s, rec) ?? (worst.axis === 'house' ? shortLine(ctx, side) : undefined);
+    const fault = shapeFault(ctx, side, s, rec) ?? shortLine(ctx, side);
     if (fault !== undefined) return outsideScope(clauseOf(ctx, 'oneSide'), fault);
     recordDrift(ctx, side, worst, s, rec);
     allowableUnitShear(s.found, hazardOf(ctx, worst.combination), worst.combination.CD, s.G, editionOf(ctx), rec);

@@ -4,6 +4,7 @@ import type { Combination } from '../../loads/model.js';
 import type { CoverRoof } from '../../project/model.js';
 import { findPanel } from '../../structure/layers.js';
 import { makeSection } from '../../structure/sections.js';
+import { panelGravity } from '../cladding/sheathing-nails.js';
 import {
   type Edition,
   type Found,
@@ -39,6 +40,9 @@ export interface Sheathed {
   /** Least specific gravity of the framing. */
   readonly G: number;
   readonly plywood: boolean;
+  /** Bending yield strength of the nail, psi; specific gravity of the panel as a side member. */
+  readonly Fyb: number;
+  readonly panelG: number;
   /** As printed: `7/16 in panel, 8d common nail at 6 in boundaries, 6 in edges, 12 in field, unblocked`. */
   readonly text: string;
 }
@@ -126,5 +130,13 @@ export function sheathedRoof(ctx: CheckContext, roof: CoverRoof): Sheathed | { r
     };
   }
   const text = `${panel.name} in panel, ${nail.name} at ${boundary} in boundaries, ${nailing.edge} in edges, ${nailing.field} in field, ${blocked ? 'blocked' : 'unblocked'}`;
-  return { found, nailed, G, plywood: roof.finish.sheathing.startsWith('plywood'), text };
+  return {
+    found,
+    nailed,
+    G,
+    plywood: roof.finish.sheathing.startsWith('plywood'),
+    Fyb: nail.Fyb,
+    panelG: panelGravity(roof.finish.sheathing),
+    text,
+  };
 }
