@@ -238,7 +238,7 @@ function questions(ctx: CheckContext, side: RoofSide): readonly Asked[] {
             const { value, combination } = greatest(ctx, c.force(which, innerEnd(side, c.chords.along)));
             rec?.heading(`${m.id} as chord of ${side.roof.mark}`);
             rec?.step({
-              symbol: 'T',
+              symbol: 'Tc',
               meaning: 'greatest pull or push along the chord from the bending of the roof, at its inner end',
               formula: c.formula,
               substituted: `${(value * c.chords.apart).toFixed(0)} lb·in / ${c.chords.apart.toFixed(1)} in, ${combination?.id ?? ''}`,

@@ -5,8 +5,9 @@
  *
  * The rule is this program's own, no source. Along the wall: at most 50 plf of solid wall (stretches of 4 ft and more
  * between openings, the usual least length of a braced panel, IRC R602.10, recalled). Square to it: at most 150 plf where
- * a floor or roof behind takes it in its own plane, that is into a plate or band or within 2 ft of the plates, else
- * 50 plf. At most two thirds of the fastened length over openings. All are allowable-stress forces.
+ * a floor or roof behind takes it in its own plane, that is into a plate or band or within 2 ft of the plates (there 50 plf
+ * for the part that is even over the line), else 50 plf. At most two thirds of the fastened length over openings. All are
+ * allowable-stress forces.
  */
 import type { Recorder } from '../../base/trace.js';
 import type { WallPlaced } from '../../structure/model.js';
@@ -57,19 +58,23 @@ const openUnder = (wall: WallPlaced, d: HouseTieDemand, level: number): number =
 interface Most {
   readonly value: number;
   readonly id: string;
+  /** Index of the combination; −1 when none asks for any. */
+  readonly k: number;
 }
 
 function most(ctx: CheckContext, of: (k: number) => number): Most {
   let value = 0;
   let id = '';
+  let at = -1;
   ctx.loads.combinations.forEach((c, k) => {
     const x = of(k);
     if (x > value) {
       value = x;
       id = c.id;
+      at = k;
     }
   });
-  return { value, id };
+  return { value, id, k: at };
 }
 
 const tieOf = (ctx: CheckContext, d: HouseTieDemand) => ctx.project.cover.houseTies?.find((t) => t.mark === d.mark);
@@ -83,8 +88,13 @@ function levelOf(ctx: CheckContext, d: HouseTieDemand): number {
 
 /** Whether a floor or roof of the house stands right behind the line. */
 function takenInPlane(ctx: CheckContext, d: HouseTieDemand, level: number): boolean {
+  return tied(ctx, d) || Math.abs(level - d.wall.plate) <= MODEST.near;
+}
+
+/** Whether the fasteners go into a band or plate, which a floor or roof holds. */
+function tied(ctx: CheckContext, d: HouseTieDemand): boolean {
   const into = tieOf(ctx, d)?.into;
-  return into === 'band' || into === 'plate' || Math.abs(level - d.wall.plate) <= MODEST.near;
+  return into === 'band' || into === 'plate';
 }
 
 /** Whether somebody has seen what the tie or ledger is fastened to. */
@@ -119,6 +129,8 @@ function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDema
   const { wall } = d;
   const level = levelOf(ctx, d);
   const squareLimit = takenInPlane(ctx, d, level) ? MODEST.squareAtPlane : MODEST.square;
+  // Near the plates only the ends of a sloping line are near; what is even over it may fall on studs alone.
+  const evenLimit = tied(ctx, d) ? MODEST.squareAtPlane : MODEST.square;
   const onWall = all.filter((x) => x.wall === wall);
   const along = most(ctx, (k) => Math.abs(onWall.reduce((sum, x) => sum + x.along[k]!, 0)));
   const length = d.to - d.from;
@@ -126,6 +138,7 @@ function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDema
     ctx,
     (k) => (12 * Math.abs(d.square[k]!)) / length + (72 * Math.abs(d.couple[k]!)) / (length * length),
   );
+  const even = most(ctx, (k) => (12 * Math.abs(d.square[k]!)) / length);
   const solid = solidLength(wall, level);
   const open = openUnder(wall, d, level) / length;
   const step = (symbol: string, meaning: string, formula: string, substituted: string, value: number, unit: string) =>
@@ -134,8 +147,8 @@ function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDema
   step(
     'Vx',
     'greatest force along this wall from all ties and ledgers on it',
-    'largest over the combinations',
-    along.id,
+    `Σ over ${onWall.map((x) => x.mark).join(', ')}, ${along.id || 'no combination'}`,
+    onWall.map((x) => (along.k < 0 ? 0 : x.along[along.k]!).toFixed(0)).join(' + '),
     along.value,
     'lb',
   );
@@ -159,9 +172,19 @@ function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDema
   step(
     'n',
     `greatest pull or push square to the wall, at most ${squareLimit}`,
-    'Vy/L + 6·M/L²',
-    square.id,
+    `Vy/L + 6·M/L², ${square.id || 'no combination'}`,
+    square.k < 0
+      ? '0'
+      : `12·${Math.abs(d.square[square.k]!).toFixed(0)}/${length.toFixed(1)} + 72·${Math.abs(d.couple[square.k]!).toFixed(0)}/${length.toFixed(1)}²`,
     square.value,
+    'plf',
+  );
+  step(
+    'ne',
+    `even part of it, at most ${evenLimit}`,
+    `Vy/L, ${even.id || 'no combination'}`,
+    even.k < 0 ? '0' : `12·${Math.abs(d.square[even.k]!).toFixed(0)}/${length.toFixed(1)}`,
+    even.value,
     'plf',
   );
   step(
@@ -173,12 +196,13 @@ function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDema
     '',
   );
   const force = `${Math.ceil(along.value)} lb along it and ${Math.ceil(square.value)} lb per foot square to it, in or out, over ${(length / 12).toFixed(1)} ft`;
-  const demand = Math.max(v / MODEST.along, square.value / squareLimit);
+  const across = Math.max(square.value / squareLimit, even.value / evenLimit);
+  const demand = Math.max(v / MODEST.along, across);
   if (open > MODEST.open || (solid <= 0 && along.value > 0) || demand > 1 + 1e-9) {
     const why =
       open > MODEST.open || solid <= 0
         ? `the ${wall.name} wall is mostly openings there`
-        : `more than a modest share of the ${wall.name} wall (${MODEST.along} plf along solid wall, ${squareLimit} plf square to it)`;
+        : `more than a modest share of the ${wall.name} wall (${MODEST.along} plf along solid wall, ${squareLimit} plf square to it, ${evenLimit} of it even)`;
     return outsideScope(
       CLAUSE,
       `The house must take ${force} at ${d.mark}: ${why}. Hold the outer posts with knee braces or fixed feet, or have a licensed professional confirm the house.`,
@@ -195,9 +219,14 @@ function answer(ctx: CheckContext, d: HouseTieDemand, all: readonly HouseTieDema
       demand,
       capacity: 1,
       unit: '',
-      combination: v / MODEST.along >= square.value / squareLimit ? along.id : square.id,
+      combination:
+        v / MODEST.along >= across
+          ? along.id
+          : square.value / squareLimit >= even.value / evenLimit
+            ? square.id
+            : even.id,
       clause: CLAUSE,
-      formula: `max(v / ${MODEST.along}, n / ${squareLimit})`,
+      formula: `max(v / ${MODEST.along}, n / ${squareLimit}, ne / ${evenLimit})`,
       note: `House, to be confirmed by the building department or a professional: the ${wall.name} wall, its bracing and the floor or roof behind it take ${force} at ${d.mark} (allowable-stress forces).`,
       remedy: '',
     },
