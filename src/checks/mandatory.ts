@@ -52,6 +52,10 @@ const EVERY: readonly string[] = [
   'sway-x',
   'sway-y',
   'diaphragm',
+  'diaphragm-chord',
+  'heel-blocking',
+  'house-tie',
+  'house-path',
 ];
 
 const BY_ATTACHMENT: Readonly<Record<Cover['attachment'], readonly string[]>> = {

@@ -17,6 +17,11 @@ import { existingBuilding } from './house/existing-building.js';
 import { jointBearing } from './joints/bearing.js';
 import { jointProducts } from './joints/products.js';
 import { baseMoment } from './lateral/base-moment.js';
+import { diaphragm } from './lateral/diaphragm.js';
+import { diaphragmChord } from './lateral/diaphragm-chord.js';
+import { heelBlocking } from './lateral/heel-blocking.js';
+import { housePath } from './lateral/house-path.js';
+import { houseTie } from './lateral/house-tie.js';
 import { swayX, swayY } from './lateral/sway.js';
 import { bendingCheck } from './members/bending.js';
 import { slendernessCheck } from './members/braces.js';
@@ -26,7 +31,7 @@ import { postCombined, postShear } from './members/post-bending.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
 import { loadPathClosed } from './path/load-path.js';
-import { diaphragm, houseConnection } from './pending/lateral.js';
+import { houseConnection } from './pending/lateral.js';
 import { coveringSlope } from './roof/covering-slope.js';
 import { gutter } from './roof/gutter.js';
 import { headroom } from './roof/headroom.js';
@@ -126,6 +131,10 @@ export const CHECKS: readonly Check[] = [
   swayX,
   swayY,
   diaphragm,
+  diaphragmChord,
+  heelBlocking,
+  houseTie,
+  housePath,
   houseConnection,
   existingBuilding,
 ];

@@ -442,6 +442,19 @@ export interface Nailing {
   /** Spacing along the framing at panel ends and edges, and elsewhere. */
   readonly edge: Inches;
   readonly field: Inches;
+  /** Spacing along the roof's outer edges; the edge spacing when not given. */
+  readonly boundary?: Inches | undefined;
+  /** Blocking under every panel edge that lies between frames. */
+  readonly blocked?: boolean | undefined;
+  /** Toe-nails from each block between the frames into the bearing below it. */
+  readonly heel?: HeelBlocking | undefined;
+}
+
+export interface HeelBlocking {
+  /** Catalogue id of the nail. */
+  readonly nail: string;
+  /** Toe-nails in each bay. */
+  readonly count: number;
 }
 
 export interface CoveringRating {
@@ -492,6 +505,39 @@ export type RoofKind = CoverRoof['kind'];
 
 export type LateralSystem = 'house' | 'knee-braces' | 'fixed-posts' | 'none' | 'unknown';
 
+/** What the fasteners of a house tie go into; the last two are named only to be refused. */
+export type TieBacking = 'studs' | 'band' | 'plate' | 'fascia' | 'cantilevered-floor';
+
+/** A line of fasteners that hands a roof's side load to a house wall. */
+export interface HouseTie {
+  readonly mark: string;
+  readonly roof: string;
+  /** Index into house.walls. */
+  readonly wall: number;
+  /** First and last fastener along the house x axis. */
+  readonly from: Inches;
+  readonly to: Inches;
+  /** Height of the line above finished floor; undefined: at the roof's lowest bearing. */
+  readonly level: Inches | undefined;
+  /** Section of a board of its own flat against the wall under the sheathing's edge; empty: the roof's end frame. */
+  readonly nailer: string;
+  readonly fastener: {
+    readonly kind: 'lag' | 'screw';
+    readonly diameter: Inches;
+    readonly length: Inches;
+    /** Centre to centre along the line, and fasteners over each other at each place. */
+    readonly spacing: Inches;
+    readonly rows: number;
+  };
+  readonly into: TieBacking;
+  /** From the back of the board or frame to the face of the studs, band or plate: wall sheathing and packing. */
+  readonly gap: Inches;
+  /** Specific gravity of the house's framing. */
+  readonly G: number;
+  readonly verified: Office<boolean>;
+  readonly path: string;
+}
+
 export interface Cover {
   readonly attachment: 'attached' | 'free-standing';
   readonly roofs: readonly CoverRoof[];
@@ -501,6 +547,8 @@ export interface Cover {
   readonly struts?: readonly StrutSpec[] | undefined;
   /** What resists side load in each direction. */
   readonly lateral: { readonly x: LateralSystem; readonly y: LateralSystem };
+  /** Ties of roofs to the house that are no ledger. */
+  readonly houseTies?: readonly HouseTie[];
   readonly use: 'recreation' | 'carport' | 'storage' | 'other';
   /** Sealed truss designs, one a mark; absent until they are there. */
   readonly trussPapers?: readonly TrussPaper[];

@@ -42,6 +42,9 @@ describe.each(texts)('%s', (_name, text) => {
       'sway-x',
       'sway-y',
       'diaphragm',
+      'heel-blocking',
+      'house-tie',
+      'house-path',
       'house-connection',
       'existing-building',
     ];

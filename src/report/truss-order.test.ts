@@ -28,7 +28,7 @@ describe('the order of trusses', () => {
     // Live: 20 psf on 2 ft by half of 18 ft 5 1/2 in and two overhangs of 16 in: 422 lb; dead comes to it.
     const live = (20 * 2 * (221.5 / 2 + 16)) / 12;
     expect(inner!.down).toBeGreaterThan(live);
-    expect(inner!.down).toBeLessThan(1.5 * live);
+    expect(inner!.down).toBeLessThan(1.7 * live);
   });
 
   it('puts a ceiling on the bottom chord', () => {

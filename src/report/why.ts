@@ -2,6 +2,7 @@
 import { type Curve, combineComponent, combineVector } from '../analysis/index.js';
 import type { TraceLine } from '../base/trace.js';
 import type { CheckContext, CheckResult } from '../checks/contract.js';
+import { houseTieDemands } from '../checks/lateral/side-loads.js';
 import type { Combination } from '../loads/model.js';
 import { contextOf, type Derived } from './derived.js';
 import { explainIn } from './explain.js';
@@ -157,8 +158,32 @@ function roofPart(ctx: CheckContext, mark: string): Part | undefined {
   };
 }
 
+function tiePart(ctx: CheckContext, mark: string): Part | undefined {
+  const one = ctx.project.cover.houseTies?.find((t) => t.mark === mark);
+  if (!one) return undefined;
+  const { kind, diameter, length, spacing } = one.fastener;
+  return {
+    mark,
+    what: `tie ${mark}: ${one.roof} to the house`,
+    section: `${kind === 'lag' ? 'lag screws' : 'screws'} ${diameter} x ${length} in at ${spacing} in into ${one.into}`,
+    paths: unique([one.path]),
+    forces(full) {
+      const d = houseTieDemands(full).find((x) => x.mark === mark);
+      if (!d) return [];
+      return full.loads.combinations.map((c, k) => ({
+        combination: c.id,
+        values: [
+          { symbol: 'along the house', value: d.along[k]!, unit: 'lb' },
+          { symbol: 'out from the house', value: d.square[k]!, unit: 'lb' },
+          { symbol: 'couple', value: d.couple[k]!, unit: 'lb·in' },
+        ],
+      }));
+    },
+  };
+}
+
 /** Looked up in this order; marks are unique over all of them. */
-const PARTS = [memberPart, jointPart, footingPart, roofPart];
+const PARTS = [memberPart, jointPart, footingPart, roofPart, tiePart];
 
 /** The answer for a mark or an id; undefined when nothing bears it or nothing could be worked out. */
 export function why(d: Derived, mark: string): Why | undefined {

@@ -10,7 +10,9 @@ export async function whyCommand(io: Io, file: string, mark: string, o: { json?:
   const answer = why(d, mark);
   if (answer === undefined) {
     if (!d.structure) return exitOf(d);
-    throw new UserFault(`nothing is marked "${mark}" here; the marks are ${marksOf(d.structure).join(', ')}`);
+    throw new UserFault(
+      `nothing is marked "${mark}" here; the marks are ${marksOf(d.structure, d.project).join(', ')}`,
+    );
   }
   io.out(o.json ? `${JSON.stringify(answer, null, 2)}\n` : whyText(answer));
   return exitOf(d);

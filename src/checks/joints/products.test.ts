@@ -225,7 +225,11 @@ describe('what is not known', () => {
     const answered = [swayX, swayY].map((c) => vi.spyOn(c, 'run').mockReturnValue(notApplicable('', 'settled')));
     const sway = [{ roof: 'R1', force: [NONE, NONE, v(300, 0, 0)] }];
     expect(openSides(context(tie()))).toEqual([]);
-    expect(openSides(context(tie(), { effects: { sway } }))).toEqual(['along']);
+    const held = context(tie(), { effects: { sway } });
+    // What the house holds reaches it through the restraint; what posts hold must be in the joints themselves.
+    expect(openSides(held)).toEqual([]);
+    const cover = { ...held.project.cover, lateral: { x: 'knee-braces', y: 'house' } } as const;
+    expect(openSides({ ...held, project: { ...held.project, cover } })).toEqual(['along']);
     for (const spy of answered) spy.mockRestore();
   });
 });

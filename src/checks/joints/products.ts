@@ -24,7 +24,7 @@ function record(symbol: string, meaning: string, d: Demand, path: string, rec?: 
   });
 }
 
-/** Directions whose side load the joint forces do not hold yet: sway not answered, or held by a notional restraint. */
+/** Directions whose side load the joint forces do not hold yet: sway not answered, or held by a notional restraint alone. */
 export function openSides(ctx: CheckContext): readonly ('along' | 'across')[] {
   const axes = [
     ['along', swayX, 'x'],
@@ -36,7 +36,8 @@ export function openSides(ctx: CheckContext): readonly ('along' | 'across')[] {
       return status === 'pass' || status === 'not-applicable';
     });
     const held = ctx.effects.sway.some((s) => s.force.some((f) => Math.abs(f[axis]) >= TRACE));
-    return settled && !held ? [] : [way];
+    // Restraints of a direction that the house holds are where the roof hands it over, and the joints carry that force.
+    return settled && (!held || ctx.project.cover.lateral[axis] === 'house') ? [] : [way];
   });
 }
 

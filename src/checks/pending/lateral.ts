@@ -1,23 +1,5 @@
-/** What keeps the cover from swaying, and what it hands to the house. */
-import { notEvaluated } from '../finding.js';
-import { pendingCheck, roofSubjects } from './pending.js';
-
-export const diaphragm = pendingCheck({
-  id: 'diaphragm',
-  title: 'Roof as a diaphragm',
-  clause: 'SDPWS 2015 4.2',
-  reason: 'Whether the roof can carry side load to what resists it is not worked out yet.',
-  needs: 'the sheathing’s nailing, its unit shear and the chords',
-  subjects: roofSubjects,
-  wrong(ctx, subject) {
-    const bare = ctx.structure.surfaces.some((s) => s.roof === subject.id && !s.sheathed);
-    if (!bare) return undefined;
-    return notEvaluated(
-      'SDPWS 2015 4.2',
-      'This roof has no sheathing and is no diaphragm; another way to carry side load must be shown. Needed: bracing in the roof plane.',
-    );
-  },
-});
+/** Earthquake, the connection to the house, and the truss plant's papers. */
+import { pendingCheck } from './pending.js';
 
 export const houseConnection = pendingCheck({
   id: 'house-connection',

@@ -1,7 +1,7 @@
 /** Roof framing plan: what is carried. */
 import type { Vec2 } from '../../base/vec.js';
 import { findFastener } from '../../catalog/index.js';
-import type { Project } from '../../project/model.js';
+import type { Nailing, Project } from '../../project/model.js';
 import type { Member, Structure } from '../../structure/model.js';
 import { measure, slopeArrow, spread, type TableRow, type TagKind, tag, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
@@ -9,6 +9,7 @@ import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { housePlan, planExtents, planMargin } from './plan-base.js';
+import { houseNotes, tiesOnPlan } from './tie-rows.js';
 
 /** Top edges shared by the two planes of a pitched roof. */
 function ridgeLines(structure: Structure): { readonly a: Vec2; readonly b: Vec2 }[] {
@@ -117,6 +118,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       y: h * 4.5,
     }),
   );
+  over.push(...tiesOnPlan(ctx));
   const stations = unique(framing.map((m) => (alongX ? center(m).x : center(m).y)));
   const roof = structure.roofs[0]!;
   const chain = alongX ? [roof.min.x, ...stations, roof.max.x] : [roof.min.y, ...stations, roof.max.y];
@@ -217,6 +219,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
                 ]),
             'Sheathing with its strength axis across the framing; end joints staggered. An unsheathed roof resists no side load.',
             ...nailingNotes(project, len),
+            ...houseNotes(ctx),
             'Every frame is tied at both bearings: joint schedule.',
           ],
         },
@@ -243,11 +246,21 @@ function nailingNotes(project: Project, len: SheetContext['len']): string[] {
     if (finish.sheathing === '') continue;
     const n = finish.nailing;
     const how = n
-      ? `${findFastener(n.nail)?.name ?? n.nail} at ${len(n.edge)} on panel ends and edges and ${len(n.field)} elsewhere into every frame`
+      ? `${findFastener(n.nail)?.name ?? n.nail} at ${len(n.edge)} on panel ends and edges and ${len(n.field)} elsewhere into every frame${diaphragmText(n, len)}`
       : 'open, to be named before it is built';
     marks.set(how, [...(marks.get(how) ?? []), mark]);
   }
   return [...marks].map(([how, of]) => `Sheathing nails, ${of.join(' and ')}: ${how}.`);
+}
+
+/** What makes the sheathing carry side load: boundary nails, blocked edges, blocks over the bearings. */
+function diaphragmText(n: Nailing, len: SheetContext['len']): string {
+  const boundary = `, ${len(n.boundary ?? n.edge)} along all outer edges, ridge and hips into blocking`;
+  const blocked = n.blocked ? ', all panel edges blocked' : ', panel edges between frames unblocked';
+  const heel = n.heel
+    ? `; a block in every bay over each beam, ${n.heel.count} toe-nails ${findFastener(n.heel.nail)?.name ?? n.heel.nail}`
+    : '';
+  return `${boundary}${blocked}${heel}`;
 }
 
 export const framingPlanSheet: SheetKind = {

@@ -8,6 +8,7 @@ import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { durabilityBlocks } from './durability.js';
 import { flowSheets } from './parts.js';
+import { tieRows } from './tie-rows.js';
 
 const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   'rafter-to-ledger': 'rafter to ledger',
@@ -178,6 +179,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       ? 'nailed by the code’s fastening schedule'
       : productText(productFor(project.choices.joints, d.mark, d.kind), u),
   ]);
+  joints.push(...tieRows(ctx));
   const openings: TableRow[] = structure.walls.flatMap((w) =>
     w.openings.map(
       (o): TableRow => [

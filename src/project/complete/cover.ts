@@ -2,6 +2,7 @@ import { formatLength } from '../../base/quantity/index.js';
 import type { BeamLine, Cover, CoverRoof, FramingChoice, PostSpec, WoodChoice } from '../model.js';
 import type { WrittenCover } from '../schema/cover.js';
 import type { Notebook } from './notebook.js';
+import { completeTies } from './ties.js';
 import { completeDeferred, completePaper } from './truss-papers.js';
 
 type WrittenRoof = WrittenCover['roofs'][number];
@@ -96,6 +97,7 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
     ledgers: w.ledgers.map((l, i) => ({ ...l, wall: wallNames.indexOf(l.wall), path: `/cover/ledgers/${i}` })),
     struts: w.struts?.map((s, i) => ({ ...s, path: `/cover/struts/${i}` })),
     lateral: w.lateral,
+    houseTies: completeTies(w, wallNames, note),
     use: w.use,
     ...(w.trussPapers ? { trussPapers: w.trussPapers.map(completePaper) } : {}),
     ...(w.deferred ? { deferred: completeDeferred(w.deferred, note) } : {}),

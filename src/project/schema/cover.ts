@@ -2,8 +2,9 @@ import { z } from 'zod';
 import type { LateralSystem } from '../model.js';
 import { given, list, maybe, part, value } from './leaf.js';
 import { place } from './lot.js';
-import { choice, flag, size, text } from './plain.js';
+import { choice, flag, number, size, text } from './plain.js';
 import { areaLoad, length, lineLoad, pitch } from './quantities.js';
+import { houseTie } from './ties.js';
 import { deferred, trussPapers } from './truss-papers.js';
 import { CEILINGS, COVERINGS, SHEATHING_IDS, SPECIES_NAMES, UNDERLAYMENTS } from './words.js';
 
@@ -124,6 +125,11 @@ const framing = z
   ])
   .meta({ description: 'What carries the roof between its bearings.' });
 
+const heel = part('Blocks between the frames over each bearing. Left out: that path is not checked.', {
+  nail: given(text('Toe-nail by its catalogue name.', 'common-8d')),
+  count: given(number('Toe-nails from each block into the bearing.', 3, 1, 12, true)),
+});
+
 const nailing = part('How the sheathing is nailed to the framing. Left out: the nails are not checked.', {
   nail: given(
     text(
@@ -133,6 +139,9 @@ const nailing = part('How the sheathing is nailed to the framing. Left out: the 
   ),
   edge: given(length('Spacing along the framing at panel ends and edges.', '6 in', 1, 12)),
   field: given(length('Spacing along the framing elsewhere in the panel.', '12 in', 1, 24)),
+  boundary: maybe(length("Spacing along the roof's outer edges. Left out: as at panel edges.", '6 in', 1, 12)),
+  blocked: maybe(flag('Whether every panel edge between frames is blocked and nailed. Left out: no.')),
+  heel: heel.optional(),
 });
 
 const coveringRating = part('Rated uplift of the covering. Left out: the covering is not checked against wind.', {
@@ -227,6 +236,9 @@ export const cover = part('The new cover: beams on posts, ledgers, and the roofs
   roofs: list('Roofs.', roof).min(1).max(50),
   trussPapers,
   deferred,
+  houseTies: list('Lines of fasteners that hand side load to the house where no ledger does.', houseTie)
+    .max(50)
+    .optional(),
 });
 
 export type WrittenCover = z.output<typeof cover>;

@@ -4,6 +4,7 @@ import { formatLength } from '../../base/quantity/index.js';
 import { fault } from '../issues.js';
 import type { WrittenCover } from '../schema/cover.js';
 import type { WrittenHouse } from '../schema/house.js';
+import { tieIssues } from './ties.js';
 
 type Beam = WrittenCover['beams'][number];
 type Roof = WrittenCover['roofs'][number];
@@ -307,5 +308,6 @@ export function coverIssues(w: WrittenCover, house: WrittenHouse | undefined): I
     }),
     ...(house ? ledgerIssues(w, house) : []),
     ...attachmentIssues(w),
+    ...tieIssues(w, house),
   ];
 }

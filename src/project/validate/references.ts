@@ -33,6 +33,11 @@ function references(root: Node): Reference[] {
     add('a house wall', walls, 'cover', 'ledgers', i, 'wall');
     add('a section', sections, 'cover', 'ledgers', i, 'section');
   }
+  for (const i of indices(root, 'cover', 'houseTies')) {
+    add('a house wall', walls, 'cover', 'houseTies', i, 'wall');
+    add('a roof', marksIn(root, 'roofs'), 'cover', 'houseTies', i, 'roof');
+    add('a section', sections, 'cover', 'houseTies', i, 'nailer');
+  }
   for (const i of indices(root, 'cover', 'beams')) {
     add('a section', sections, 'cover', 'beams', i, 'section');
     for (const j of indices(root, 'cover', 'beams', i, 'posts')) {
@@ -104,6 +109,7 @@ function marked(root: Node): PathSegment[][] {
     ]),
     ...indices(root, 'cover', 'ledgers').map((i) => ['cover', 'ledgers', i, 'mark']),
     ...indices(root, 'cover', 'struts').map((i) => ['cover', 'struts', i, 'mark']),
+    ...indices(root, 'cover', 'houseTies').map((i) => ['cover', 'houseTies', i, 'mark']),
     ...indices(root, 'cover', 'roofs').map((i) => ['cover', 'roofs', i, 'mark']),
   ];
 }

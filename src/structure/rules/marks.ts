@@ -19,6 +19,7 @@ export const marks: ProjectRule = ({ cover }) => {
   };
   for (const r of cover.roofs) add(r.mark, `${r.path}/mark`);
   for (const l of cover.ledgers) add(l.mark, `${l.path}/mark`);
+  for (const t of cover.houseTies ?? []) add(t.mark, `${t.path}/mark`);
   for (const b of cover.beams) {
     add(b.mark, `${b.path}/mark`);
     for (const p of b.posts) {

@@ -1,0 +1,59 @@
+/** Ties to the house: rows of the joint schedule, the line on the plan, and what the house must take as notes. */
+import { formatForce } from '../../base/quantity/index.js';
+import { tieText } from '../../checks/lateral/house-tie.js';
+import { houseTieDemands } from '../../checks/lateral/side-loads.js';
+import { type TableRow, tag } from '../annotate/index.js';
+import type { Primitive } from '../ir/index.js';
+import type { SheetContext } from './contract.js';
+
+const largest = (values: Float64Array): number => values.reduce((most, x) => Math.max(most, Math.abs(x)), 0);
+
+/** One row a tie: mark, kind, what it ties, count, down, up, along and square to the house, fasteners. */
+export function tieRows({ input }: SheetContext): TableRow[] {
+  const { cover, job, house } = input.project;
+  const ties = cover.houseTies ?? [];
+  if (ties.length === 0) return [];
+  const demands = houseTieDemands(input);
+  const lb = (x: number): string => (x >= 0.5 ? formatForce(Math.ceil(x), job.units, 0) : '–');
+  return ties.map((t): TableRow => {
+    const d = demands.find((x) => x.mark === t.mark);
+    const places = Math.floor((t.to - t.from) / t.fastener.spacing + 1e-6) + 1;
+    const name = `${t.fastener.diameter.toFixed(3)} in ${t.fastener.kind === 'lag' ? 'lag screw' : 'wood screw'}`;
+    return [
+      { text: t.mark, mark: t.mark, path: t.path },
+      t.nailer === '' ? 'end frame to house' : 'nailer to house',
+      `${t.roof} to ${house.walls[t.wall]?.name ?? 'house'} wall`,
+      String(places * t.fastener.rows),
+      '–',
+      '–',
+      d ? lb(largest(d.along)) : '–',
+      d ? lb(largest(d.square)) : '–',
+      `${tieText(t, name)}; loads and a couple of ${d ? Math.ceil(largest(d.couple) / 12) : 0} lb·ft are for all of them together; sheathing's edge nailed to it as at boundaries`,
+    ];
+  });
+}
+
+/** Each tie on a plan: its line of fasteners along the wall and its tag, drawn toward the roof. */
+export function tiesOnPlan({ input, style }: SheetContext): Primitive[] {
+  const layer = 'S-ANNO-SYMB';
+  return (input.project.cover.houseTies ?? []).flatMap((t): Primitive[] => {
+    const y = input.structure.walls[t.wall]?.start.y ?? 0;
+    const at = { x: t.from + 0.68 * (t.to - t.from), y };
+    return [
+      { kind: 'line', layer, pen: 'profile', a: { x: t.from, y }, b: { x: t.to, y }, mark: t.mark },
+      tag({
+        kind: 'joint',
+        text: t.mark,
+        at,
+        off: { x: 2 * style.note, y: 4.5 * style.note },
+        layer,
+        style,
+        path: t.path,
+      }),
+    ];
+  });
+}
+
+/** What the house beyond the ties must take, in the words of the check. */
+export const houseNotes = ({ input }: SheetContext): string[] =>
+  input.results.filter((r) => r.check === 'house-path' && r.path !== '/cover' && r.note !== '').map((r) => r.note);
