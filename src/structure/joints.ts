@@ -20,8 +20,11 @@ const ORDER: Readonly<Record<JointKind, number>> = {
   'ledger-to-house': 3,
   'beam-splice': 4,
   'beam-to-post': 5,
-  'post-to-footing': 6,
-  'fascia-to-framing': 7,
+  'beam-to-wall-post': 6,
+  'beam-to-wall': 7,
+  'post-to-footing': 8,
+  'post-to-house': 9,
+  'fascia-to-framing': 10,
 };
 
 /**

@@ -144,6 +144,9 @@ export type JointKind =
   | 'beam-splice'
   | 'post-to-footing'
   | 'ledger-to-house'
+  | 'beam-to-wall-post'
+  | 'beam-to-wall'
+  | 'post-to-house'
   | 'fascia-to-framing';
 
 export interface Tie {

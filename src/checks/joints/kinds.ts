@@ -16,5 +16,8 @@ export const JOINT_TRAITS: Readonly<Record<JointKind, JointTraits>> = {
   'beam-splice': { carries: true, component: false },
   'post-to-footing': { carries: true, component: false },
   'ledger-to-house': { carries: true, component: false },
+  'beam-to-wall-post': { carries: true, component: false },
+  'beam-to-wall': { carries: true, component: false },
+  'post-to-house': { carries: true, component: false },
   'fascia-to-framing': { carries: false, component: false },
 };

@@ -15,7 +15,10 @@ const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   'beam-to-post': 'beam to post',
   'beam-splice': 'beam splice over post',
   'post-to-footing': 'post to footing',
-  'ledger-to-house': 'ledger to house stud',
+  'ledger-to-house': 'ledger to house framing',
+  'beam-to-wall-post': 'beam on post in wall',
+  'beam-to-wall': 'beam fixed to wall',
+  'post-to-house': 'post in wall to foundation',
   'fascia-to-framing': 'fascia to framing',
 };
 

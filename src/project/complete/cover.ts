@@ -1,6 +1,7 @@
 import { formatLength } from '../../base/quantity/index.js';
 import type { BeamLine, Cover, CoverRoof, FramingChoice, WoodChoice } from '../model.js';
 import type { WrittenCover } from '../schema/cover.js';
+import { completeEnds, completeFastening } from './attachment.js';
 import type { Notebook } from './notebook.js';
 
 type WrittenRoof = WrittenCover['roofs'][number];
@@ -72,7 +73,14 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
             'No splices are given.',
           )
         : (b.splices ?? []);
-    return { ...b, posts: b.posts.map((p, j) => ({ ...p, path: `${path}/posts/${j}` })), splices, path };
+    const { ends, ...rest } = b;
+    return {
+      ...rest,
+      posts: b.posts.map((p, j) => ({ ...p, path: `${path}/posts/${j}` })),
+      splices,
+      ...completeEnds(ends, b.mark, path, wallNames, note),
+      path,
+    };
   });
   for (const axis of ['x', 'y'] as const) {
     if (w.lateral[axis] !== 'unknown') continue;
@@ -86,7 +94,10 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
     attachment: w.attachment,
     roofs: w.roofs.map((r, i) => roof(r, `/cover/roofs/${i}`, note)),
     beams,
-    ledgers: w.ledgers.map((l, i) => ({ ...l, wall: wallNames.indexOf(l.wall), path: `/cover/ledgers/${i}` })),
+    ledgers: w.ledgers.map(({ fastening, ...l }, i) => {
+      const path = `/cover/ledgers/${i}`;
+      return { ...l, wall: wallNames.indexOf(l.wall), ...completeFastening(fastening, l.mark, path, note), path };
+    }),
     lateral: w.lateral,
     use: w.use,
   };

@@ -29,4 +29,7 @@ export const JOINT_KINDS = [
   'beam-splice',
   'post-to-footing',
   'ledger-to-house',
+  'beam-to-wall-post',
+  'beam-to-wall',
+  'post-to-house',
 ] as const;

@@ -39,6 +39,11 @@ function references(root: Node): Reference[] {
       add('a section', sections, 'cover', 'beams', i, 'posts', j, 'section');
       add('a footing', footings, 'cover', 'beams', i, 'posts', j, 'footing');
     }
+    for (const end of ['start', 'end']) {
+      add('a house wall', walls, 'cover', 'beams', i, 'ends', end, 'wall');
+      add('a section', sections, 'cover', 'beams', i, 'ends', end, 'section');
+      add('a footing', footings, 'cover', 'beams', i, 'ends', end, 'foot', 'footing');
+    }
   }
   for (const i of indices(root, 'cover', 'roofs')) {
     for (const j of indices(root, 'cover', 'roofs', i, 'beams')) add('a beam', beams, 'cover', 'roofs', i, 'beams', j);
@@ -88,6 +93,10 @@ function marked(root: Node): PathSegment[][] {
       ...indices(root, 'cover', 'beams', i, 'posts').flatMap((j) => [
         ['cover', 'beams', i, 'posts', j, 'mark'],
         ['cover', 'beams', i, 'posts', j, 'footingMark'],
+      ]),
+      ...['start', 'end'].flatMap((end) => [
+        ['cover', 'beams', i, 'ends', end, 'mark'],
+        ['cover', 'beams', i, 'ends', end, 'foot', 'footingMark'],
       ]),
     ]),
     ...indices(root, 'cover', 'ledgers').map((i) => ['cover', 'ledgers', i, 'mark']),

@@ -17,7 +17,12 @@ export const houseFootprint: StructureRule = ({ project, structure }) => {
   const house = houseOutline(project.house);
   if (house.length < 3) return [];
   const issues: Issue[] = [];
+  // Ends that the house holds have a rule of their own.
+  const ends = project.cover.beams.flatMap((b) => [b.ends?.start, b.ends?.end]);
+  const inWall = new Set(ends.flatMap((e) => (e?.kind === 'post-in-wall' ? [e.mark] : [])));
+  const into = new Set(project.cover.beams.flatMap((b) => (b.ends ? [b.mark] : [])));
   for (const m of structure.members) {
+    if (inWall.has(m.mark) || into.has(m.mark)) continue;
     if (m.role === 'post' && (contains(house, m.start, -1) || shared(house, postOutline(m)) > 0.01))
       issues.push(
         error('post-in-house', m.path, 'The post stands in the house or its wall.', {

@@ -1,4 +1,5 @@
 import type { ProjectRule, StructureRule } from './contract.js';
+import { beamEnds } from './beam-ends.js';
 import { footingsApart } from './footings-apart.js';
 import { headroom } from './headroom.js';
 import { houseFootprint } from './house-footprint.js';
@@ -19,6 +20,7 @@ export const PROJECT_RULES: readonly ProjectRule[] = [coveringSlope, sheathingSp
 export const STRUCTURE_RULES: readonly StructureRule[] = [
   lotLines,
   houseFootprint,
+  beamEnds,
   openings,
   houseRoofs,
   footingsApart,
