@@ -195,7 +195,9 @@ export function idealise(index: StructureIndex): SupportFrame {
     const top = draft.postTop.get(post.id);
     const foot = (index.below.get(post.id) ?? []).find((b) => index.footings.has(b.lower) || index.walls.has(b.lower));
     if (top === undefined || !foot) {
-      failures.push(top === undefined ? `${post.id} carries no beam` : `${post.id} stands on no footing and no foundation`);
+      failures.push(
+        top === undefined ? `${post.id} carries no beam` : `${post.id} stands on no footing and no foundation`,
+      );
       continue;
     }
     const t = draft.nodes[top]!;

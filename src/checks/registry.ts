@@ -11,6 +11,9 @@ import { footingFlexure, footingShear } from './footings/plain-concrete.js';
 import { footingSize, frostDepth, postFoot } from './footings/sizes.js';
 import { soilBearing } from './footings/soil-bearing.js';
 import { footingUplift } from './footings/uplift.js';
+import { houseConnection } from './house/house-connection.js';
+import { ledgerFasteners } from './house/ledger-fasteners.js';
+import { ledgerStrength } from './house/ledger-strength.js';
 import { jointBearing } from './joints/bearing.js';
 import { jointProducts } from './joints/products.js';
 import { swayX, swayY } from './lateral/sway.js';
@@ -19,7 +22,7 @@ import { combinedCheck } from './members/combined.js';
 import { deflectionCheck } from './members/deflection.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
-import { diaphragm, houseConnection, seismic, trussPapers } from './pending/lateral.js';
+import { diaphragm, seismic, trussPapers } from './pending/lateral.js';
 import { snowPartial } from './pending/snow-partial.js';
 import { windAttached } from './pending/wind.js';
 import { coveringSlope } from './roof/covering-slope.js';
@@ -96,5 +99,7 @@ export const CHECKS: readonly Check[] = [
   swayX,
   swayY,
   diaphragm,
+  ledgerStrength,
+  ledgerFasteners,
   houseConnection,
 ];

@@ -553,7 +553,11 @@ export const houseEndsProject: Project = {
             wall: 0,
             mark: 'P3',
             section: 'wall-post',
-            foot: { kind: 'foundation', top: -1.5, verified: given(true, 'footing dug up beside the wall, 12 in wide') },
+            foot: {
+              kind: 'foundation',
+              top: -1.5,
+              verified: given(true, 'footing dug up beside the wall, 12 in wide'),
+            },
             verified: given(true, 'drywall opened in the family room, no wires'),
             path: '/cover/beams/0/ends/start',
           },

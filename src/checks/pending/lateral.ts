@@ -1,4 +1,4 @@
-/** What keeps the cover from swaying, and what it hands to the house. */
+/** What keeps the cover from swaying. */
 import { notEvaluated } from '../finding.js';
 import { pendingCheck, roofSubjects } from './pending.js';
 
@@ -29,19 +29,6 @@ export const seismic = pendingCheck({
     'ABC'.includes(ctx.project.basis.seismic.category.value)
       ? `detached one- and two-family dwellings are exempt in category ${ctx.project.basis.seismic.category.value}`
       : undefined,
-});
-
-export const houseConnection = pendingCheck({
-  id: 'house-connection',
-  title: 'Connection to the house',
-  clause: 'NDS 2018 chapter 12',
-  reason: 'What fastens the cover to the house, and whether the house can take it, is not worked out yet.',
-  needs: 'fasteners, what they go into, flashing, and the house’s own load path',
-  unless(ctx) {
-    const { cover } = ctx.project;
-    const leans = cover.ledgers.length > 0 || cover.lateral.x === 'house' || cover.lateral.y === 'house';
-    return leans ? undefined : 'the cover hands no load to the house';
-  },
 });
 
 export const trussPapers = pendingCheck({

@@ -33,7 +33,9 @@ const end = z
       section: given(text('Name of its section under choices; its width lies along the beam.', 'wall-post')),
       foot,
       verified: given(
-        office(flag('Whether the wall was opened there: room for the post, no pipe, duct, wire or hold-down in the way.')),
+        office(
+          flag('Whether the wall was opened there: room for the post, no pipe, duct, wire or hold-down in the way.'),
+        ),
       ),
     }),
     part('The beam ends at the wall and hangs on it by a connector, named under choices.joints.', {
@@ -65,7 +67,9 @@ export const ledgerFastening = part('Fasteners from the ledger into the house. L
   kind: given(choice('Lag screw, wood screw or through bolt.', ['lag', 'screw', 'bolt'])),
   diameter: given(length('Diameter of the shank.', '1/2 in', 0.1, 1.25)),
   length: given(length('Length under the head.', '6 in', 1, 16)),
-  washer: given(length('Outside diameter of the washer under head or nut; of the head, for a screw.', '1 3/8 in', 0.1, 6)),
+  washer: given(
+    length('Outside diameter of the washer under head or nut; of the head, for a screw.', '1 3/8 in', 0.1, 6),
+  ),
   spacing: given(length('Distance between places along the ledger.', '16 in', 2, 48)),
   rows: list(
     'Depth of each fastener of one place below the top of the ledger, the uppermost first.',
@@ -83,7 +87,9 @@ export const ledgerFastening = part('Fasteners from the ledger into the house. L
     top: maybe(length('Upper edge of the band above finished floor.', '9 ft 11 1/4 in', -24, 600)),
   }),
   basis: maybe(text('What it was proportioned by, in words. The program makes its own calculation.', 'own choice')),
-  verified: given(office(flag('Whether that wood was seen along the whole ledger: no veneer, no cantilever, no fascia.'))),
+  verified: given(
+    office(flag('Whether that wood was seen along the whole ledger: no veneer, no cantilever, no fascia.')),
+  ),
 });
 
 export const header = part('The header over the opening, asked for where the cover loads it. Left out: not known.', {

@@ -34,7 +34,9 @@ export function fasteningIssues(l: Ledger, path: Place): Issue[] {
   const issues: Issue[] = [];
   const at = [...path, 'fastening'];
   if (f.rows.some((r, i) => i > 0 && r <= f.rows[i - 1]!))
-    issues.push(fault('contradiction', [...at, 'rows'], 'the rows are not in order from the top down', '["2 in", "8 in"]'));
+    issues.push(
+      fault('contradiction', [...at, 'rows'], 'the rows are not in order from the top down', '["2 in", "8 in"]'),
+    );
   if (f.into !== 'band') return issues;
   for (const key of ['bottom', 'top'] as const)
     if (f.framing[key] === undefined)

@@ -15,7 +15,8 @@ const VENEER: ReadonlySet<Cladding> = new Set<Cladding>(['brick-veneer', 'stone-
 /** What carries no beam, and why. Common practice, no source, where no section is named. */
 const REFUSED: Readonly<Partial<Record<WallFraming, string>>> = {
   fascia: 'A fascia is trim on rafter tails and carries no beam',
-  cantilever: 'A floor that runs out past the wall below carries no beam (IRC 2018 R507.9.1.1 says so of deck ledgers, recalled)',
+  cantilever:
+    'A floor that runs out past the wall below carries no beam (IRC 2018 R507.9.1.1 says so of deck ledgers, recalled)',
   'single-stud': 'One stud of an ordinary wall is no place for the end of a beam',
   unknown: 'Nobody knows what would carry the end of the beam',
 };
@@ -62,7 +63,12 @@ function reach(a: At, placed: Placed): Issue[] {
   const d = { x: line.to.x - line.from.x, y: line.to.y - line.from.y };
   const square = Math.abs(d.x * wall.out.x + d.y * wall.out.y) / Math.hypot(d.x, d.y);
   if (square < 0.999)
-    return [error('beam-end-askew', end.path, `Beam ${line.mark} does not meet the wall squarely.`, { subject, expected: 'a beam square to the wall' })];
+    return [
+      error('beam-end-askew', end.path, `Beam ${line.mark} does not meet the wall squarely.`, {
+        subject,
+        expected: 'a beam square to the wall',
+      }),
+    ];
   if (end.kind === 'on-wall')
     return Math.abs(at.out) <= END_GAP + MEETS
       ? []
@@ -92,10 +98,24 @@ function height({ line, end, beam, wall }: At): Issue[] {
   const subject = line.mark;
   const expected = `a beam under the top plates, its top at ${inches(wall.plate - TOP_PLATES)} or lower`;
   if (end.kind === 'post-in-wall' && high > wall.plate - TOP_PLATES + MEETS)
-    return [error('beam-cuts-plate', end.path, `Beam ${line.mark} would cut the top plates of the wall.`, { subject, found: inches(high), expected })];
+    return [
+      error('beam-cuts-plate', end.path, `Beam ${line.mark} would cut the top plates of the wall.`, {
+        subject,
+        found: inches(high),
+        expected,
+      }),
+    ];
   if (end.kind === 'on-wall' && high > wall.plate + MEETS)
-    return [error('beam-end-above-wall', end.path, `Beam ${line.mark} meets the house above the wall's plate.`, { subject, found: inches(high), expected: `its top at ${inches(wall.plate)} or lower` })];
-  return low < wall.base ? [error('beam-end-above-wall', end.path, `Beam ${line.mark} meets the house below grade.`, { subject })] : [];
+    return [
+      error('beam-end-above-wall', end.path, `Beam ${line.mark} meets the house above the wall's plate.`, {
+        subject,
+        found: inches(high),
+        expected: `its top at ${inches(wall.plate)} or lower`,
+      }),
+    ];
+  return low < wall.base
+    ? [error('beam-end-above-wall', end.path, `Beam ${line.mark} meets the house below grade.`, { subject })]
+    : [];
 }
 
 function holding({ line, end, house }: At): Issue[] {
@@ -103,11 +123,16 @@ function holding({ line, end, house }: At): Issue[] {
   if (end.kind === 'on-wall') {
     if (VENEER.has(house.build.cladding))
       return [
-        error('beam-on-veneer', `${end.path}/wall`, `The ${house.name} wall is clad with masonry, which carries no beam.`, {
-          subject,
-          found: house.build.cladding,
-          expected: 'a post of its own in front of the wall or inside it',
-        }),
+        error(
+          'beam-on-veneer',
+          `${end.path}/wall`,
+          `The ${house.name} wall is clad with masonry, which carries no beam.`,
+          {
+            subject,
+            found: house.build.cladding,
+            expected: 'a post of its own in front of the wall or inside it',
+          },
+        ),
       ];
     const why = REFUSED[end.into];
     if (why)
@@ -122,10 +147,15 @@ function holding({ line, end, house }: At): Issue[] {
   return end.verified.value && end.verified.state === 'given'
     ? []
     : [
-        warning('beam-end-unverified', end.verified.path || end.path, `Nobody has verified the wall where ${line.mark} meets it.`, {
-          subject,
-          expected: 'the wall opened, its framing noted',
-        }),
+        warning(
+          'beam-end-unverified',
+          end.verified.path || end.path,
+          `Nobody has verified the wall where ${line.mark} meets it.`,
+          {
+            subject,
+            expected: 'the wall opened, its framing noted',
+          },
+        ),
       ];
 }
 
@@ -144,7 +174,9 @@ function clear({ line, end, beam, wall, point }: At): Issue[] {
       error(
         crosses ? 'beam-crosses-opening' : 'post-in-opening',
         end.path,
-        crosses ? `The end of ${line.mark} crosses ${o.mark} (${o.room}).` : `The post under ${line.mark} would stand in ${o.mark} (${o.room}).`,
+        crosses
+          ? `The end of ${line.mark} crosses ${o.mark} (${o.room}).`
+          : `The post under ${line.mark} would stand in ${o.mark} (${o.room}).`,
         { subject: line.mark, expected: `clear of ${o.mark}: another place along the wall` },
       ),
     ];

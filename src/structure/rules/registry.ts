@@ -1,5 +1,5 @@
-import type { ProjectRule, StructureRule } from './contract.js';
 import { beamEnds } from './beam-ends.js';
+import type { ProjectRule, StructureRule } from './contract.js';
 import { footingsApart } from './footings-apart.js';
 import { headroom } from './headroom.js';
 import { houseFootprint } from './house-footprint.js';

@@ -70,10 +70,15 @@ function checkPosts(plan: BeamPlan, kit: Kit): void {
   const { line, length } = plan;
   if (holdsOf(plan, kit).length < 2)
     kit.issues.push(
-      error('beam-needs-two-posts', `${line.path}/posts`, 'A beam is held in two places or more: posts, or the house.', {
-        subject: line.mark,
-        found: String(line.posts.length),
-      }),
+      error(
+        'beam-needs-two-posts',
+        `${line.path}/posts`,
+        'A beam is held in two places or more: posts, or the house.',
+        {
+          subject: line.mark,
+          found: String(line.posts.length),
+        },
+      ),
     );
   for (const post of line.posts) {
     if (post.at >= -SLACK && post.at <= length + SLACK) continue;

@@ -53,11 +53,16 @@ function onFoundation(
   const length = underside - foot.top;
   if (!(length >= SHORTEST_POST)) {
     kit.issues.push(
-      error('post-too-short', e.path, `Between the foundation and ${plan.line.mark} the post would be ${inches(length)} long.`, {
-        subject: e.mark,
-        found: inches(length),
-        expected: `${inches(SHORTEST_POST)} or more`,
-      }),
+      error(
+        'post-too-short',
+        e.path,
+        `Between the foundation and ${plan.line.mark} the post would be ${inches(length)} long.`,
+        {
+          subject: e.mark,
+          found: inches(length),
+          expected: `${inches(SHORTEST_POST)} or more`,
+        },
+      ),
     );
     return undefined;
   }

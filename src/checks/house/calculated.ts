@@ -1,0 +1,16 @@
+import type { Recorder } from '../../base/trace.js';
+import type { CheckContext, Finding } from '../contract.js';
+import type { JointDemand } from '../joints/demands.js';
+import { fastenersOf } from './ledger-fasteners.js';
+import { housePlaces } from './places.js';
+
+/** The calculated connection of a ledger's joints, where its fasteners are given: the worst ledger of the mark. */
+export function calculatedAtHouse(ctx: CheckContext, d: JointDemand, rec?: Recorder): Finding | undefined {
+  if (d.kind !== 'ledger-to-house') return undefined;
+  const places = housePlaces(ctx).filter((p) => p.joints.some((j) => j.mark === d.mark));
+  if (places.length === 0 || places.some((p) => !p.ledger?.fastening)) return undefined;
+  const findings = places.map((p) => fastenersOf(ctx, p));
+  const open = findings.findIndex((f) => f.status !== 'pass');
+  const worst = open >= 0 ? open : findings.reduce((w, f, i) => (f.ratio > findings[w]!.ratio ? i : w), 0);
+  return fastenersOf(ctx, places[worst]!, rec);
+}
