@@ -4,7 +4,7 @@ import { error } from '../issues.js';
 import { type BeamPlan, type Kit, onBeam } from '../kit.js';
 import type { Member } from '../model.js';
 import { inches } from '../text.js';
-import { holdsOf } from './ends.js';
+import { holdsOf } from './holds.js';
 
 /** What framing does to a beam: its top's height and the greatest spacing of what holds its top edge. */
 export interface BeamLoad {

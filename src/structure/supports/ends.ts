@@ -8,6 +8,7 @@ import { type BeamPlan, type Kit, onBeam } from '../kit.js';
 import type { Footing, Member, WallPlaced } from '../model.js';
 import { inches } from '../text.js';
 import type { BeamPart } from './beams.js';
+import { alongOfEnd, endsOf } from './holds.js';
 import { type PostPart, placePost } from './posts.js';
 
 type PostEnd = Extract<BeamEnd, { kind: 'post-in-wall' }>;
@@ -19,24 +20,6 @@ export interface EndPart {
   readonly along: number;
   readonly post: Member | undefined;
   readonly footing: Footing | undefined;
-}
-
-/** Ends the file gives, each with the beam's own end. */
-const endsOf = (plan: BeamPlan): readonly (readonly [BeamEnd, 0 | 1])[] => {
-  const { start, end } = plan.line.ends ?? {};
-  return [...(start ? [[start, 0] as const] : []), ...(end ? [[end, 1] as const] : [])];
-};
-
-/** Places along a beam line where a post or the house holds it. */
-export function holdsOf(plan: BeamPlan, kit: Kit): number[] {
-  const own = endsOf(plan).map(([e, at]) => alongOfEnd(plan, e, at, kit));
-  return [...plan.line.posts.map((p) => p.at), ...own].sort((a, b) => a - b);
-}
-
-/** A post takes the last of the beam's length on its whole width. */
-function alongOfEnd(plan: BeamPlan, e: BeamEnd, at: 0 | 1, kit: Kit): number {
-  const width = e.kind === 'post-in-wall' ? (kit.section(e.section, `${e.path}/section`)?.width ?? 0) : 0;
-  return at === 0 ? width / 2 : plan.length - width / 2;
 }
 
 /** A post on the house's foundation: no footing of its own, its end on the concrete's top. */
