@@ -24,7 +24,7 @@ const FORMULA: Readonly<Record<YieldMode, string>> = {
 /**
  * Yield limit values of one dowel in single shear with a gap `g` (in) between the members, lb: what lies in the gap is
  * taken as nothing. With g = 0 these are the values of NDS 2018 12.3.1. Source: AWC Technical Report 12, general dowel
- * equations for single shear (recalled; the tests solve the equilibrium of each mode anew).
+ * equations for single shear (recalled; the tests find each mode anew from equilibrium).
  */
 export function lateralValueGap(f: Dowel, g: number, rec?: Recorder): LateralValue {
   const { D, lm, ls } = f;
