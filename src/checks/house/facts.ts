@@ -65,7 +65,7 @@ export function factsAt(ctx: PlaceSource, place: HousePlace, rec?: Recorder): re
     ...(place.kind === 'ledger' ? ledgerFacts(ctx, place) : endFacts(place)),
     ...headers(ctx, place, rec),
   ];
-  return drafts.map((d) => ({ takes: '', note: '', ratio: 0, path: place.path, ...d, place: place.id }));
+  return drafts.map((d) => ({ takes: '', note: '', ratio: 0, ...d, path: d.path || place.path, place: place.id }));
 }
 
 /** Every place's facts, for the sheets. */

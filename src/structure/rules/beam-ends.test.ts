@@ -71,7 +71,9 @@ describe('where it may not be', () => {
   ] as const)('%s', (_, beam, by, more, code) => {
     const p = by
       ? withEnd(beam, by, more)
-      : change(houseEndsProject, { cover: { beams: (old) => old.map((b, i) => (i === beam ? { ...b, ...more } : b)) } });
+      : change(houseEndsProject, {
+          cover: { beams: (old) => old.map((b, i) => (i === beam ? { ...b, ...more } : b)) },
+        });
     expect(codes(p)).toContain(code);
   });
 
