@@ -36,6 +36,7 @@ export const SHEET_IDS = {
   'beam-plan': 'S-102',
   'framing-plan': 'S-103',
   details: 'S-501',
+  'at-house': 'S-511',
   schedules: 'S-601',
   calculations: 'S-701',
   elevations: 'A-201',

@@ -1,3 +1,4 @@
+import { atHouse } from './at-house.js';
 import { beamPlanSheet } from './beam-plan.js';
 import { calculations } from './calculations.js';
 import type { SheetKind, SheetKindId } from './contract.js';
@@ -18,6 +19,7 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   'beam-plan': beamPlanSheet,
   'framing-plan': framingPlanSheet,
   details,
+  'at-house': atHouse,
   schedules,
   calculations,
   elevations,
