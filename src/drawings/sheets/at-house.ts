@@ -1,8 +1,8 @@
 /** At the house: a picture of each kind of place where the cover meets it, and what was verified there and by whom. */
 import { type FactState, houseFacts } from '../../checks/house/facts.js';
 import { type HousePlace, housePlaces } from '../../checks/house/places.js';
-import { type Block, noteColumn, type TableRow } from '../annotate/index.js';
-import { type Primitive, type Rect, toPaper, type Viewport } from '../ir/index.js';
+import { type Block, columnsFlow, heightOf, measure, noteColumn, type TableRow } from '../annotate/index.js';
+import { type Primitive, type Rect, type ScaleName, toPaper } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { housePicture } from './house-pictures.js';
 import { DETAIL_SCALES, flowSheets, placeView, scaleFor } from './parts.js';
@@ -37,53 +37,52 @@ const STATE: Readonly<Record<FactState, string>> = {
 const typical = (places: readonly HousePlace[]): readonly HousePlace[] =>
   places.filter((p, i) => places.findIndex((q) => q.kind === p.kind) === i);
 
-function pictures(ctx: SheetContext): SheetBody[] {
-  const { area, style } = ctx;
-  const places = typical(housePlaces(ctx.input));
-  const each = area.w > 24 ? 2 : 1;
-  const bodies: SheetBody[] = [];
-  for (let k = 0; k < places.length; k += each) {
-    const viewports: Viewport[] = [];
-    const items: Primitive[] = [];
-    const labels: string[] = [];
-    places.slice(k, k + each).forEach((place, row) => {
-      const h = area.h / each - (each > 1 ? style.gutter : 0);
-      const y = area.y + area.h - (row + 1) * (area.h / each) + (each > 1 ? style.gutter : 0);
-      const width = area.w * 0.44;
-      const box: Rect = { x: area.x, y, w: area.w - width - style.gutter, h };
-      const pic = housePicture(ctx, place);
-      const margin = { x: style.note * 2, y: style.note * 2 };
-      const scale = scaleFor(ctx, pic.frame, box, margin, DETAIL_SCALES);
-      const placed = placeView(ctx, {
-        box,
-        model: pic.frame,
-        scale,
-        number: String(k + row + 1),
-        title: pic.title,
-        items: pic.items,
-      });
-      const column = noteColumn({
-        notes: pic.notes.map((n) => ({ target: toPaper(placed.viewport, n.at), text: n.text, mark: n.mark })),
-        x: box.x + box.w + style.gutter,
-        side: 'right',
-        top: y + h,
-        bottom: y,
-        width,
-        layer: 'S-ANNO-NOTE',
-        style,
-      });
-      viewports.push({ ...placed.viewport, window: pic.frame });
-      items.push(...placed.items, ...column.items);
-      labels.push(placed.scale.label);
-    });
-    const scaleNote = labels.every((l) => l === labels[0]) ? labels[0]! : 'As noted';
-    bodies.push({ title: 'At the house, details', scaleNote, viewports, items });
-  }
-  return bodies;
+const SCALES_AT_HOUSE: readonly ScaleName[] = ['3', ...DETAIL_SCALES];
+
+/** One picture with its notes to the right of it, in a box. */
+function cell(ctx: SheetContext, place: HousePlace, number: number, box: Rect) {
+  const { style } = ctx;
+  const width = box.w * 0.5;
+  const view: Rect = { ...box, w: box.w - width - style.gutter };
+  const pic = housePicture(ctx, place);
+  const margin = { x: style.note * 2, y: style.note * 2 };
+  const scale = scaleFor(ctx, pic.frame, view, margin, SCALES_AT_HOUSE);
+  const placed = placeView(ctx, {
+    box: view,
+    model: pic.frame,
+    scale,
+    number: String(number),
+    title: pic.title,
+    items: pic.items,
+  });
+  const column = noteColumn({
+    notes: pic.notes.map((n) => ({ target: toPaper(placed.viewport, n.at), text: n.text, mark: n.mark })),
+    x: view.x + view.w + style.gutter,
+    side: 'right',
+    top: box.y + box.h,
+    bottom: box.y,
+    width,
+    layer: 'S-ANNO-NOTE',
+    style,
+  });
+  return {
+    viewport: { ...placed.viewport, window: pic.frame },
+    items: [...placed.items, ...column.items],
+    label: placed.scale.label,
+  };
 }
 
-function table(ctx: SheetContext): SheetBody[] {
-  const { area } = ctx;
+function body(cells: readonly ReturnType<typeof cell>[], more: readonly Primitive[]): SheetBody {
+  const label = cells[0]?.label ?? 'No scale';
+  return {
+    title: 'At the house',
+    scaleNote: cells.every((c) => c.label === label) ? label : 'As noted',
+    viewports: cells.map((c) => c.viewport),
+    items: [...cells.flatMap((c) => c.items), ...more],
+  };
+}
+
+function words(ctx: SheetContext): Block[] {
   const rows: TableRow[] = houseFacts(ctx.input).map((f) => [
     { text: f.place, path: f.path },
     f.what,
@@ -91,8 +90,8 @@ function table(ctx: SheetContext): SheetBody[] {
     STATE[f.state],
     f.note || '–',
   ]);
-  const w = area.w;
-  const blocks: Block[] = [
+  const w = ctx.area.w;
+  return [
     {
       kind: 'table',
       title: 'At the house: verified and to verify',
@@ -115,12 +114,31 @@ function table(ctx: SheetContext): SheetBody[] {
     { kind: 'heading', text: 'Cautions' },
     { kind: 'bullets', items: CAUTIONS },
   ];
-  return flowSheets(ctx, { title: 'At the house, verified and to verify', blocks, columns: 1, layer: 'G-ANNO-NOTE' });
+}
+
+/** A large sheet holds the pictures in a row over the table; a small one a picture each, the table after them. */
+function draw(ctx: SheetContext): SheetBody[] {
+  const { area, style } = ctx;
+  const places = typical(housePlaces(ctx.input));
+  const blocks = words(ctx);
+  const slugs = measure(blocks, area.w, style, 'G-ANNO-NOTE');
+  const text = heightOf(slugs) + 2 * style.gutter;
+  if (area.w > 24 && text < area.h * 0.6) {
+    const w = area.w / Math.max(2, places.length);
+    const cells = places.map((p, i) =>
+      cell(ctx, p, i + 1, { x: area.x + i * w, y: area.y + text, w: w - style.gutter, h: area.h - text }),
+    );
+    return [body(cells, columnsFlow(slugs, [{ ...area, h: text - style.gutter }]).items)];
+  }
+  return [
+    ...places.map((p, i) => body([cell(ctx, p, i + 1, area)], [])),
+    ...flowSheets(ctx, { title: 'At the house, verified and to verify', blocks, columns: 1, layer: 'G-ANNO-NOTE' }),
+  ];
 }
 
 export const atHouse: SheetKind = {
   title: 'At the house',
   discipline: 'S',
   needed: (i) => housePlaces(i).length > 0,
-  draw: (ctx) => [...pictures(ctx), ...table(ctx)],
+  draw,
 };

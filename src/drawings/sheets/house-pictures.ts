@@ -95,6 +95,16 @@ function ledger(ctx: SheetContext, place: HousePlace): HousePicture {
     ...wall(place, low, high, [top - d - 1, top + LEG + 1], sheathing),
     ...part(box(0, top - d, t, top), 'cut', member.mark, 'wood-cross'),
   ];
+  // The floor band stands in front of the joists' ends, between the studs of two storeys.
+  if (f?.into === 'band' && f.framing.bottom !== undefined && f.framing.top !== undefined)
+    items.push(
+      ...part(
+        box(-sheathing - f.framing.depth, f.framing.bottom, -sheathing, f.framing.top),
+        'existing-cut',
+        place.wall.name,
+        'wood-cross',
+      ),
+    );
   if (rafter) {
     const drop = (x: number): number => Math.tan(fall) * (x - t);
     items.push(
