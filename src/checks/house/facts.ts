@@ -36,7 +36,7 @@ export interface HouseFact {
   readonly path: string;
 }
 
-const VENEER: ReadonlySet<Cladding> = new Set<Cladding>(['brick-veneer', 'stone-veneer', 'concrete-masonry']);
+const VENEER: ReadonlySet<Cladding> = new Set<Cladding>(['brick-veneer', 'stone-veneer']);
 
 /** Stretch of wall that shares a load out among its studs, inches. Common practice, no source. */
 const STRETCH = 48;
@@ -76,6 +76,14 @@ function cladding({ house, kind }: HousePlace): Draft[] {
   if (kind !== 'beam-on-post' && VENEER.has(house.build.cladding))
     return [
       { what: `${clad} carries only itself`, state: 'refused', note: 'set posts of its own in front of the wall' },
+    ];
+  if (house.build.cladding === 'concrete-masonry')
+    return [
+      {
+        what: 'masonry wall: anchors in it, or an opening cut into it',
+        state: 'outside',
+        note: 'a licensed professional designs them, or posts stand in front of the wall',
+      },
     ];
   return [
     {
@@ -117,6 +125,7 @@ function ledgerFacts(ctx: PlaceSource, place: HousePlace): Draft[] {
 const REFUSED: Readonly<Record<string, string>> = {
   fascia: 'a fascia is trim and carries no beam',
   cantilever: 'a floor that runs out past the wall below carries no beam',
+  band: 'a floor band carries no single beam: bring it down on a post or studs',
   'single-stud': 'one stud is no place for the end of a beam: add studs or a post down to the foundation',
   unknown: 'nobody knows what is there: open the wall',
 };

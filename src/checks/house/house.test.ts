@@ -265,7 +265,7 @@ describe('the house', () => {
     expect(f.note).toMatch(/floor band.*to take \d+ lb down/);
   });
 
-  it.each(['fascia', 'cantilever', 'single-stud', 'unknown'] as const)('refuses a beam on a %s', (into) => {
+  it.each(['fascia', 'cantilever', 'band', 'single-stud', 'unknown'] as const)('refuses a beam on a %s', (into) => {
     const p = change(houseEndsProject, {
       cover: {
         beams: (old) =>
@@ -282,6 +282,15 @@ describe('the house', () => {
     const ctx = worked(p);
     expect(byId(ctx, 'B2 start').status).toBe('fail');
     expect(byId(ctx, 'B1 start').status).toBe('pass');
+  });
+
+  it('leaves anchors in masonry to a professional', () => {
+    const p = change(houseEndsProject, {
+      house: {
+        walls: (old) => old.map((w) => ({ ...w, build: { ...w.build, cladding: 'concrete-masonry' as const } })),
+      },
+    });
+    for (const id of ['B1 start', 'B2 start']) expect(byId(worked(p), id).status).toBe('outside-scope');
   });
 
   it('gives a beam end over a window to its header', () => {

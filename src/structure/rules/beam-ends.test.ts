@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BeamEnd, Project } from '../../project/model.js';
 import { place } from '../place.js';
-import { change, given, houseEndsProject } from '../testing.js';
+import { change, given, houseEndsProject, shedProject } from '../testing.js';
 
 type End = Partial<BeamEnd> | Record<string, unknown>;
 const withEnd = (beam: number, by: End, more: Record<string, unknown> = {}): Project =>
@@ -64,6 +64,7 @@ describe('where it may not be', () => {
     ['past the end of its wall', 1, { wall: 1 }, {}, 'error beam-end-off-wall'],
     ['on a fascia', 1, { into: 'fascia' }, {}, 'error beam-on-nothing'],
     ['on a cantilever', 1, { into: 'cantilever' }, {}, 'error beam-on-nothing'],
+    ['on a floor band', 1, { into: 'band' }, {}, 'error beam-on-nothing'],
     ['on one stud', 1, { into: 'single-stud' }, {}, 'error beam-on-nothing'],
     ['on nobody knows what', 1, { into: 'unknown' }, {}, 'error beam-on-nothing'],
     ['not verified', 1, { verified: given(false) }, {}, 'warning beam-end-unverified'],
@@ -103,5 +104,49 @@ describe('where it may not be', () => {
       cover: { roofs: (old) => old.map((r) => ({ ...r, bearing: 96 })) },
     });
     expect(codes(high)).toContain('error beam-cuts-plate');
+  });
+});
+
+describe('a ledger in studs', () => {
+  it('is fastened at every stud or every second', () => {
+    const at = (spacing: number) =>
+      codes(
+        change(shedProject, {
+          cover: {
+            ledgers: (old) => [
+              {
+                ...old[0]!,
+                fastening: {
+                  kind: 'lag',
+                  diameter: 0.375,
+                  length: 6,
+                  washer: 1,
+                  spacing,
+                  rows: [2],
+                  into: 'studs',
+                  through: 0.5,
+                  standoff: 0,
+                  framing: { species: 'Spruce-Pine-Fir', depth: 5.5, bottom: undefined, top: undefined },
+                  basis: '',
+                  verified: given(true),
+                  path: '/cover/ledgers/0/fastening',
+                },
+              },
+            ],
+          },
+        }),
+      );
+    expect(at(12)).toContain('error fasteners-off-studs');
+    expect(at(16)).not.toContain('error fasteners-off-studs');
+    expect(at(32)).not.toContain('error fasteners-off-studs');
+  });
+});
+
+describe('the other end of such a beam', () => {
+  it('still may not run into the house', () => {
+    const p = change(houseEndsProject, {
+      cover: { beams: (old) => old.map((b, i) => (i === 1 ? { ...b, from: { x: 108, y: -30 } } : b)) },
+    });
+    expect(codes(p)).toContain('error beam-in-wall');
   });
 });

@@ -2,7 +2,7 @@
 import type { Issue } from '../../base/issue.js';
 import { findSize } from '../../catalog/index.js';
 import type { BeamEnd, BeamLine, Cladding, HouseWall, WallFraming } from '../../project/model.js';
-import { END_GAP, MEETS, SHEATHING_ALLOWANCE, TOP_PLATES } from '../constants.js';
+import { END_GAP, MEETS, SHEATHING_ALLOWANCE, SLACK, TOP_PLATES } from '../constants.js';
 import { fromWall } from '../describe.js';
 import { error, warning } from '../issues.js';
 import type { Member, WallPlaced } from '../model.js';
@@ -10,13 +10,14 @@ import { inches } from '../text.js';
 import type { Placed, StructureRule } from './contract.js';
 import { postOutline } from './plan.js';
 
-const VENEER: ReadonlySet<Cladding> = new Set<Cladding>(['brick-veneer', 'stone-veneer', 'concrete-masonry']);
+const VENEER: ReadonlySet<Cladding> = new Set<Cladding>(['brick-veneer', 'stone-veneer']);
 
 /** What carries no beam, and why. Common practice, no source, where no section is named. */
 const REFUSED: Readonly<Partial<Record<WallFraming, string>>> = {
   fascia: 'A fascia is trim on rafter tails and carries no beam',
   cantilever:
     'A floor that runs out past the wall below carries no beam (IRC 2018 R507.9.1.1 says so of deck ledgers, recalled)',
+  band: 'A floor band carries no single beam (IRC 2009 R502.2.2.2 says so of deck girders, read in a quotation)',
   'single-stud': 'One stud of an ordinary wall is no place for the end of a beam',
   unknown: 'Nobody knows what would carry the end of the beam',
 };
@@ -70,13 +71,13 @@ function reach(a: At, placed: Placed): Issue[] {
       }),
     ];
   if (end.kind === 'on-wall')
-    return Math.abs(at.out) <= END_GAP + MEETS
+    return at.out >= -SLACK && at.out <= END_GAP + MEETS
       ? []
       : [
           error('beam-end-off-wall', end.path, `The end of ${line.mark} does not lie at the face of the wall.`, {
             subject,
             found: `${inches(at.out)} out from it`,
-            expected: `within ${inches(END_GAP)} of the wall line`,
+            expected: `at the wall line or up to ${inches(END_GAP)} in front of it`,
           }),
         ];
   const post = placed.structure.members.find((m) => m.id === end.mark && m.role === 'post');
