@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../analysis/index.js';
 import { makeRecorder } from '../../base/trace.js';
@@ -355,5 +356,42 @@ describe('a header of known make', () => {
       house: { openings: (old) => old.map((x) => (x.mark === 'D1' ? { ...x, header: o(60).header } : x)) },
     });
     expect(byId(worked(p), 'L1').status).toBe('fail');
+  });
+});
+
+describe('any fasteners at all', () => {
+  it('end in a finite answer', () => {
+    const base = worked(shed());
+    fc.assert(
+      fc.property(
+        fc.record({
+          kind: fc.constantFrom('lag', 'screw', 'bolt'),
+          diameter: fc.constantFrom(0.19, 0.242, 0.25, 0.375, 0.5, 0.75, 0.6),
+          length: fc.double({ min: 1, max: 16, noNaN: true }),
+          washer: fc.double({ min: 0.1, max: 6, noNaN: true }),
+          rows: fc
+            .uniqueArray(fc.integer({ min: 1, max: 22 }), { minLength: 1, maxLength: 4 })
+            .map((r) => r.sort((a, b) => a - b).map((x) => x / 2)),
+          into: fc.constantFrom('studs', 'band'),
+          through: fc.double({ min: 0, max: 3, noNaN: true }),
+          standoff: fc.constantFrom(0, 0.5, 3),
+        }),
+        (by) => {
+          const ledgers = base.project.cover.ledgers.map((l) => ({ ...l, fastening: bolts(by as never) }));
+          const project = { ...base.project, cover: { ...base.project.cover, ledgers } };
+          // New effects, for what is kept is kept by them.
+          const ctx = { ...base, project, effects: { ...base.effects } };
+          for (const check of [ledgerFasteners, ledgerStrength, houseConnection]) {
+            const rec = makeRecorder();
+            const f = check.run({ id: 'L1', path: '' }, ctx, rec);
+            expect([f.demand, f.capacity, f.ratio].every(Number.isFinite), check.id).toBe(true);
+            for (const l of rec.lines)
+              if (l.kind === 'step') expect(Number.isFinite(l.value), `${check.id} ${l.symbol}`).toBe(true);
+            if (f.status !== 'pass') expect(f.note.length).toBeGreaterThan(10);
+          }
+        },
+      ),
+      { numRuns: 150, seed: 20261125 },
+    );
   });
 });

@@ -9,6 +9,7 @@ import { combinedLateralWithdrawal } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated, RATIO_CAP } from '../finding.js';
 import { componentUplifts } from '../joints/component-uplift.js';
+import { sumText } from '../members/scan.js';
 import { type Factors, factorsOf, lateralOf, pullOf, reference, type Shank, shankOf, spotsOf } from './fastener.js';
 import { type HousePlace, houseForce, housePlaces } from './places.js';
 
@@ -188,25 +189,22 @@ function search(
   return { lifts, along: sideways, worst: worst && { F: worst, at: caseOf(s, worst, most) } };
 }
 
-function record(s: Shank, { F, at }: Worst, rec: Recorder): void {
+function record(ctx: CheckContext, place: HousePlace, s: Shank, { F, at }: Worst, rec: Recorder): void {
   const n = s.f.rows.length;
   const step = (symbol: string, meaning: string, formula: string, substituted: string, value: number): void =>
     rec.step({ symbol, meaning, formula, substituted, value, unit: 'lb', clause: 'statics', from: [s.f.path] });
   rec.heading(`${F.joint.id}, ${F.combination}: ${n} × ${s.fastener.name}`);
-  step(
-    'V',
-    F.down >= 0 ? 'down on this place' : 'up on this place',
-    'sum of factored cases',
-    F.combination,
-    Math.abs(F.down),
-  );
-  step(
-    'H',
-    'along the wall on this place, side load with it',
-    'sum of factored cases',
-    F.combination,
-    Math.abs(F.along),
-  );
+  const combination = ctx.loads.combinations.find((c) => c.id === F.combination);
+  const rows = loadsOf(ctx, place)?.find((l) => l.joint === F.joint)?.rows;
+  // Component wind is no combination of cases: its lift is worked out with the ties of the rafters.
+  const sum = (k: number): string =>
+    combination && rows
+      ? sumText(ctx, combination, (c) => rows[3 * c + k]!)
+      : `${F.combination}, as at the rafters' ties`;
+  const formula = combination?.label ?? 'component uplift of the rafters by the lever';
+  step('V', F.down >= 0 ? 'down on this place' : 'up on this place', formula, sum(1), Math.abs(F.down));
+  step('H', 'along the wall on this place, side load with it', formula, sum(0), Math.abs(F.along));
+  step('Fo', 'out from the wall on this place, side load with it', formula, sum(2), Math.max(0, F.out));
   step(
     'L',
     'lateral load of one fastener',
@@ -222,6 +220,24 @@ function record(s: Shank, { F, at }: Worst, rec: Recorder): void {
     `${Math.max(0, F.out).toFixed(0)}/${n} + ${Math.abs(F.down).toFixed(0)}·${(s.ledger.section.width + s.gap).toFixed(3)}/${arm.toFixed(2)}`,
     at.pull,
   );
+}
+
+/** Lengths that the yield modes and the pull start from. */
+function recordLengths(s: Shank, rec: Recorder): void {
+  const { f, ledger } = s;
+  const step = (symbol: string, meaning: string, formula: string, substituted: string, value: number): void =>
+    rec.step({ symbol, meaning, formula, substituted, value, unit: 'in', clause: 'NDS 2018 12.3.5', from: [f.path] });
+  step('g', 'gap between ledger and framing', 'sheathing + spacers', `${f.through} + ${f.standoff}`, s.gap);
+  step(
+    'lm',
+    'bearing length in the framing',
+    f.kind === 'bolt' ? 'its depth' : 'least of its depth and length − ledger − gap − tip',
+    f.kind === 'bolt'
+      ? `${f.framing.depth}`
+      : `${f.framing.depth}, ${f.length} − ${ledger.section.width} − ${s.gap} − ${s.fastener.tip ?? 2 * s.fastener.D}`,
+    s.lm,
+  );
+  if (f.kind !== 'bolt') step('p', 'thread in the framing without its tip', 'thread − tip, at most lm', '', s.thread);
 }
 
 export const ledgerFasteners: Check = {
@@ -273,6 +289,13 @@ export function fastenersOf(ctx: CheckContext, place: HousePlace, rec?: Recorder
     );
   const s = shankOf(f, place.member);
   if ('why' in s) return failed(CLAUSE, `${place.id}: ${s.why}.`);
+  const { missing } = componentUplifts(ctx);
+  const blind = ctx.structure.joints.find((j) => missing.has(j.id) && j.ties.at(-1)?.part === place.member.id);
+  if (blind)
+    return notEvaluated(
+      CLAUSE,
+      `${place.id}: the component wind on its rafters is not known, see ${blind.mark} and the wind checks.`,
+    );
   const found = searched(ctx, place, s);
   if (!found?.worst) return notEvaluated(CLAUSE, 'no forces were worked out for this ledger, see the frame check');
   const { first, Z, k, worst } = found;
@@ -294,11 +317,17 @@ export function fastenersOf(ctx: CheckContext, place: HousePlace, rec?: Recorder
       );
   }
   const { F, at } = worst;
+  if (!Number.isFinite(at.pull))
+    return failed(
+      CLAUSE,
+      `${place.id} stands off the wall on spacers with one fastener at each place: nothing keeps it from turning. Give two rows, or no spacers.`,
+    );
   if (rec) {
     rec.heading(`${place.id}: one ${s.fastener.name}, the weaker of both directions`);
+    recordLengths(s, rec);
     reference(s, rec);
     factorsOf(s, first, rec);
-    record(s, worst, rec);
+    record(ctx, place, s, worst, rec);
   }
   const Zp = lateralOf(Z, k, F.CD, rec);
   const Pp = pullOf(s, k, F.CD, rec);

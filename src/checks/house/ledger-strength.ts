@@ -11,6 +11,7 @@ import { fb, VrConnection } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope, RATIO_CAP, ratioOf } from '../finding.js';
 import { designValue, WET_REFUSED } from '../members/design.js';
+import { sumText } from '../members/scan.js';
 import { stabilityFactor } from '../members/stability.js';
 import { type HousePlace, housePlaces } from './places.js';
 import { sideDemand } from './side.js';
@@ -102,6 +103,8 @@ interface Answer {
   readonly R: number;
   readonly O: number;
   readonly at: Strengths;
+  /** Side load in O. */
+  readonly more: number;
   readonly bending: number;
   readonly shear: number;
 }
@@ -227,7 +230,7 @@ function worstOf(ctx: CheckContext, place: HousePlace, lay: Layout): Answer | 'n
       const O = F.x * x + F.y * y + more[k]!;
       const a = assess(place, lay, lever, v, R, O, at);
       if (!worst || Math.max(a.bending, a.shear) > Math.max(worst.bending, worst.shear))
-        worst = { combination, joint: joint.id, R, O, at, bending: a.bending, shear: a.shear };
+        worst = { combination, joint: joint.id, R, O, at, more: more[k]!, bending: a.bending, shear: a.shear };
     }
   }
   return worst ?? 'none';
@@ -252,19 +255,32 @@ export const ledgerStrength: Check = {
         : notEvaluated(CLAUSE, 'no forces were worked out for this ledger, see the frame check');
     if (worst === 'none') return notApplicable(CLAUSE, 'nothing hangs on this ledger');
     rec?.heading(`${place.id}: ${place.member.section.label}, ${worst.joint} under ${worst.combination.id}`);
-    for (const [symbol, meaning, value] of [
-      ['R', worst.R >= 0 ? 'rafter down on the ledger' : 'rafter lifting the ledger', Math.abs(worst.R)],
-      ['O', 'rafter and side load pulling the ledger out', Math.max(0, worst.O)],
+    const { x, y } = place.wall.out;
+    const own = ctx.effects.joints.get(worst.joint)!.force;
+    for (const [symbol, meaning, value, of] of [
+      [
+        'R',
+        worst.R >= 0 ? 'rafter down on the ledger' : 'rafter lifting the ledger',
+        Math.abs(worst.R),
+        (c: number) => -own[c]!.z,
+      ],
+      [
+        'O',
+        `rafter pulling the ledger out, and ${worst.more.toFixed(1)} lb of side load`,
+        Math.max(0, worst.O),
+        (c: number) => own[c]!.x * x + own[c]!.y * y,
+      ],
     ] as const)
       rec?.step({
         symbol,
         meaning,
         formula: worst.combination.label,
-        substituted: `${worst.joint}, ${worst.combination.id}`,
+        substituted: `${sumText(ctx, worst.combination, of)}${symbol === 'O' ? ` + ${worst.more.toFixed(1)}` : ''}`,
         value,
         unit: 'lb',
         clause: worst.combination.clause,
         from: [place.path],
+        note: worst.joint,
       });
     const a = explainStrength(place, lay, worst, rec);
     const bends = a.bending >= a.shear;
