@@ -110,7 +110,7 @@ function ledgerFacts(ctx: PlaceSource, place: HousePlace): Draft[] {
   const what =
     f.into === 'studs'
       ? `${build.studSize} studs at ${build.studSpacing} in, ${f.framing.species}, one behind every place`
-      : `floor band, ${f.framing.species}, ${f.framing.depth} in thick, whole length of the ledger`;
+      : `floor band or blocking, ${f.framing.species}, ${f.framing.depth} in thick, whole length of the ledger`;
   return [
     asked(`${what}; no veneer, no cantilever, no fascia`, f.verified, takes, 'open the wall or see it from inside'),
     asked(

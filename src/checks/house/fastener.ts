@@ -41,6 +41,8 @@ export interface Shank {
   readonly lm: number;
   /** Thread in the framing that holds against pull; 0 for a bolt. */
   readonly thread: number;
+  /** Whole thread of the screw, tip included; 0 for a bolt. */
+  readonly cut: number;
   readonly gap: number;
   /** Specific gravity of the framing. */
   readonly Gm: number;
@@ -71,7 +73,7 @@ export function shankOf(f: LedgerFastening, ledger: Member): Shank | Unfit {
     const need = ledger.section.width + gap + f.framing.depth + NUT;
     if (f.length < need)
       return { why: `the bolt is ${inches(f.length)} long where ${inches(need)} with nut and washers is the least` };
-    return { fastener, f, ledger, lm: f.framing.depth, thread: 0, gap, Gm };
+    return { fastener, f, ledger, lm: f.framing.depth, thread: 0, cut: 0, gap, Gm };
   }
   // Wood screws carry no tip length in the catalogue: two diameters are taken.
   const tip = fastener.tip ?? 2 * D;
@@ -85,7 +87,7 @@ export function shankOf(f: LedgerFastening, ledger: Member): Shank | Unfit {
     f.kind === 'lag'
       ? ([...LAG_THREAD].reverse().find(([length]) => length <= f.length + 1e-9)?.[1] ?? 0)
       : (2 / 3) * f.length;
-  return { fastener, f, ledger, lm, thread: Math.max(0, Math.min(cut - tip, lm)), gap, Gm };
+  return { fastener, f, ledger, lm, thread: Math.max(0, Math.min(cut - tip, lm)), cut, gap, Gm };
 }
 
 /** Distances of a ledger's fasteners from ends and edges, inches, with what each must be. */

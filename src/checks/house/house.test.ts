@@ -15,7 +15,7 @@ import { assessHeader } from './header.js';
 import { houseConnection } from './house-connection.js';
 import { ledgerFasteners, namesDeckTable } from './ledger-fasteners.js';
 import { bayMoment, bayShear, ledgerStrength, tipMoment } from './ledger-strength.js';
-import { houseForce, housePlaces } from './places.js';
+import { flatForces, housePlaces } from './places.js';
 import { sideDemand } from './side.js';
 
 const worked = (project: Project): CheckContext => {
@@ -130,12 +130,12 @@ describe('fasteners of a ledger', () => {
     // 4.8e6, u = 1 + 63640·1.25·2/4.8e6 = 1.03314, m = 0.77356, m³ = 0.46290, m⁶ = 0.21428:
     // 0.77356·0.78572/(3·(1.4629·1.77356 − 0.78572))·2/0.22644 = 0.9893.
     const worst = [...housePlaces(ctx)[0]!.joints].reduce((w, j) => {
-      const force = houseForce(ctx, j.id)!;
+      const { rows } = flatForces(ctx, [j], ctx.structure.walls[0]!)![0]!;
       return ctx.loads.combinations.reduce((v, c) => {
-        const sum = (k: 'x' | 'y' | 'z') => c.terms.reduce((s, t) => s + t.factor * force[t.case]![k], 0);
-        const L = Math.hypot(sum('x'), sum('z')) / 3;
-        const down = -sum('z');
-        const T = Math.max(0, sum('y')) / 3 + (Math.abs(down) * (1.5 + 0.4375)) / (down > 0 ? 7 : 9.25);
+        const sum = (k: 0 | 1 | 2) => c.terms.reduce((s, t) => s + t.factor * rows[3 * t.case + k]!, 0);
+        const L = Math.hypot(sum(0), sum(1)) / 3;
+        const down = sum(1);
+        const T = Math.max(0, sum(2)) / 3 + (Math.abs(down) * (1.5 + 0.4375)) / (down > 0 ? 7 : 9.25);
         // Washer 2 in. over a hole of 9/16 in.: 2.893 in², 625 psi.
         const ratio = L / (179.906 * 0.9893 * c.CD) + T / (625 * 2.8931);
         return Math.max(v, ratio);
@@ -263,7 +263,7 @@ describe('the house', () => {
   it('waits where something was not verified, with the force', () => {
     const f = byId(worked(shed({ verified: given(false) })), 'L1');
     expect(f.status).toBe('not-evaluated');
-    expect(f.note).toMatch(/floor band.*to take \d+ lb down/);
+    expect(f.note).toMatch(/floor band or blocking.*to take \d+ lb down/);
   });
 
   it.each(['fascia', 'cantilever', 'band', 'single-stud', 'unknown'] as const)('refuses a beam on a %s', (into) => {

@@ -11,7 +11,7 @@ import { failed, measured, notApplicable, notEvaluated, RATIO_CAP } from '../fin
 import { componentUplifts } from '../joints/component-uplift.js';
 import { sumText } from '../members/scan.js';
 import { type Factors, factorsOf, lateralOf, pullOf, reference, type Shank, shankOf, spotsOf } from './fastener.js';
-import { type HousePlace, houseForce, housePlaces } from './places.js';
+import { type FlatForces, flatForces, type HousePlace, housePlaces } from './places.js';
 
 const CLAUSE = 'NDS 2018 12.3, 12.4';
 /** Forces under this are rounding, lb. */
@@ -32,29 +32,6 @@ interface Force {
   readonly along: number;
   readonly down: number;
   readonly out: number;
-}
-
-/** Forces of one place by load case, along, down and out, kept flat: the loop over combinations allocates nothing. */
-interface PlaceLoads {
-  readonly joint: Joint;
-  readonly rows: Float64Array;
-}
-
-function loadsOf(ctx: CheckContext, place: HousePlace): readonly PlaceLoads[] | undefined {
-  const { x: ox, y: oy } = place.wall.out;
-  const out: PlaceLoads[] = [];
-  for (const joint of place.joints) {
-    const force = houseForce(ctx, joint.id);
-    if (!force) return undefined;
-    const rows = new Float64Array(3 * force.length);
-    force.forEach((f, c) => {
-      rows[3 * c] = f.y * ox - f.x * oy;
-      rows[3 * c + 1] = -f.z;
-      rows[3 * c + 2] = f.x * ox + f.y * oy;
-    });
-    out.push({ joint, rows });
-  }
-  return out.length > 0 ? out : undefined;
 }
 
 /** The larger component wind under each rafter, brought to the places as its reaction is (ASCE 7-16 30.7). */
@@ -142,7 +119,7 @@ function search(
   ctx: CheckContext,
   place: HousePlace,
   s: Shank,
-  all: readonly PlaceLoads[],
+  all: readonly FlatForces[],
   Z: number,
   k: Factors,
 ): Search {
@@ -195,7 +172,7 @@ function record(ctx: CheckContext, place: HousePlace, s: Shank, { F, at }: Worst
     rec.step({ symbol, meaning, formula, substituted, value, unit: 'lb', clause: 'statics', from: [s.f.path] });
   rec.heading(`${F.joint.id}, ${F.combination}: ${n} × ${s.fastener.name}`);
   const combination = ctx.loads.combinations.find((c) => c.id === F.combination);
-  const rows = loadsOf(ctx, place)?.find((l) => l.joint === F.joint)?.rows;
+  const rows = flatForces(ctx, place.joints, place.wall)?.find((l) => l.joint === F.joint)?.rows;
   // Component wind is no combination of cases: its lift is worked out with the ties of the rafters.
   const sum = (k: number): string =>
     combination && rows
@@ -237,7 +214,14 @@ function recordLengths(s: Shank, rec: Recorder): void {
       : `${f.framing.depth}, ${f.length} − ${ledger.section.width} − ${s.gap} − ${s.fastener.tip ?? 2 * s.fastener.D}`,
     s.lm,
   );
-  if (f.kind !== 'bolt') step('p', 'thread in the framing without its tip', 'thread − tip, at most lm', '', s.thread);
+  if (f.kind !== 'bolt')
+    step(
+      'p',
+      'thread in the framing without its tip',
+      'thread − tip, at most lm',
+      `${s.cut} − ${s.fastener.tip ?? 2 * s.fastener.D}, ${s.lm}`,
+      s.thread,
+    );
 }
 
 export const ledgerFasteners: Check = {
@@ -270,7 +254,7 @@ function searched(ctx: CheckContext, place: HousePlace, s: Shank): Found | undef
     made.set(ctx.effects, known);
   }
   if (!known.has(place.id)) {
-    const all = loadsOf(ctx, place);
+    const all = flatForces(ctx, place.joints, place.wall);
     const first = Math.min(...place.joints.map((j) => j.ties[0]!.along));
     const Z = reference(s).Z;
     const k = factorsOf(s, first);

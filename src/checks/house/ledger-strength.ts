@@ -3,7 +3,6 @@
  * knows where the studs are; the end beyond the first place as a cantilever. Bending down and outward together, and shear
  * where it hangs on its fasteners. NDS 2018 3.3, 3.4.3.3, 3.9.2.
  */
-import { combineVector } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { Member } from '../../structure/model.js';
@@ -200,7 +199,7 @@ function explainStrength(place: HousePlace, lay: Layout, w: Answer, rec?: Record
 }
 
 function worstOf(ctx: CheckContext, place: HousePlace, lay: Layout): Answer | 'none' | undefined {
-  let worst: Answer | undefined;
+  let worst = undefined as Answer | undefined;
   const { x, y } = place.wall.out;
   // Side load reaches the ledger evenly: a rafter takes the share of its spacing.
   const share = Math.min(lay.r, 1e5) / lay.s;
@@ -215,23 +214,30 @@ function worstOf(ctx: CheckContext, place: HousePlace, lay: Layout): Answer | 'n
     }
     return most;
   });
-  const known = new Map<number, Strengths>();
+  const byDuration = new Map<number, Strengths>();
+  for (const { CD } of ctx.loads.combinations) {
+    const at = byDuration.get(CD) ?? strengths(place.member, CD);
+    if (!at) return undefined;
+    byDuration.set(CD, at);
+  }
   const { bay, tip, v } = levers(lay);
   const lever = Math.max(bay, tip);
   for (const joint of rafterJoints(ctx, place)) {
     const force = ctx.effects.joints.get(joint.id)?.force;
     if (!force) return undefined;
-    for (const [k, combination] of ctx.loads.combinations.entries()) {
-      const F = combineVector(force, combination);
-      const at = known.get(combination.CD) ?? strengths(place.member, combination.CD);
-      if (!at) return undefined;
-      known.set(combination.CD, at);
-      const R = -F.z;
-      const O = F.x * x + F.y * y + more[k]!;
+    ctx.loads.combinations.forEach((combination, k) => {
+      let R = 0;
+      let O = more[k]!;
+      for (const t of combination.terms) {
+        const f = force[t.case]!;
+        R -= t.factor * f.z;
+        O += t.factor * (f.x * x + f.y * y);
+      }
+      const at = byDuration.get(combination.CD)!;
       const a = assess(place, lay, lever, v, R, O, at);
       if (!worst || Math.max(a.bending, a.shear) > Math.max(worst.bending, worst.shear))
         worst = { combination, joint: joint.id, R, O, at, more: more[k]!, bending: a.bending, shear: a.shear };
-    }
+    });
   }
   return worst ?? 'none';
 }

@@ -1,6 +1,4 @@
 /** Where the cover meets the house, and what each place must take: forces of its joints with the side load added. */
-import { combineComponent } from '../../analysis/index.js';
-import type { Vec3 } from '../../base/vec.js';
 import type { BeamEnd, HouseWall, LedgerSpec } from '../../project/model.js';
 import { fromWall } from '../../structure/describe.js';
 import type { Joint, Member, WallPlaced } from '../../structure/model.js';
@@ -107,50 +105,77 @@ function beamEnds(ctx: PlaceSource): HousePlace[] {
   );
 }
 
-const forces = new WeakMap<CheckContext['effects'], Map<string, readonly Vec3[] | undefined>>();
-
-/** Force of a joint on the house with the side load added, per case, lb; undefined when it has none. */
-export function houseForce(ctx: PlaceSource, joint: string): readonly Vec3[] | undefined {
-  let known = forces.get(ctx.effects);
-  if (!known) {
-    known = new Map();
-    forces.set(ctx.effects, known);
-  }
-  if (!known.has(joint)) {
-    const side = sideDemand(ctx, joint);
-    const own = ctx.effects.joints.get(joint)?.force;
-    known.set(
-      joint,
-      own?.map((f, c) => ({ x: f.x + (side[c]?.x ?? 0), y: f.y + (side[c]?.y ?? 0), z: f.z })),
-    );
-  }
-  return known.get(joint);
+/** Forces of one joint on the house by load case: along the wall, down, and out from it, in threes, lb. */
+export interface FlatForces {
+  readonly joint: Joint;
+  readonly rows: Float64Array;
 }
 
-const NOTHING: Need = { value: 0, combination: '' };
+const flat = new WeakMap<CheckContext['effects'], Map<string, FlatForces | undefined>>();
+
+/** Kept flat, so that the loops over combinations allocate nothing; undefined when some joint has no forces. */
+export function flatForces(ctx: PlaceSource, joints: readonly Joint[], wall: WallPlaced): FlatForces[] | undefined {
+  let known = flat.get(ctx.effects);
+  if (!known) {
+    known = new Map();
+    flat.set(ctx.effects, known);
+  }
+  const out: FlatForces[] = [];
+  for (const joint of joints) {
+    if (!known.has(joint.id)) known.set(joint.id, flatten(ctx, joint, wall));
+    const one = known.get(joint.id);
+    if (!one) return undefined;
+    out.push(one);
+  }
+  return out.length > 0 ? out : undefined;
+}
+
+function flatten(ctx: PlaceSource, joint: Joint, wall: WallPlaced): FlatForces | undefined {
+  const own = ctx.effects.joints.get(joint.id)?.force;
+  if (!own) return undefined;
+  const side = sideDemand(ctx, joint.id);
+  const { x: ox, y: oy } = wall.out;
+  const rows = new Float64Array(3 * own.length);
+  own.forEach((f, c) => {
+    const x = f.x + (side[c]?.x ?? 0);
+    const y = f.y + (side[c]?.y ?? 0);
+    rows[3 * c] = y * ox - x * oy;
+    rows[3 * c + 1] = -f.z;
+    rows[3 * c + 2] = x * ox + y * oy;
+  });
+  return { joint, rows };
+}
 
 function needsOf(ctx: PlaceSource, joints: readonly Joint[], wall: WallPlaced): Needs | undefined {
-  let needs: Needs = { down: NOTHING, up: NOTHING, along: NOTHING, away: NOTHING, against: NOTHING };
-  const { x, y } = wall.out;
-  for (const joint of joints) {
-    const force = houseForce(ctx, joint.id);
-    if (!force) return undefined;
-    for (const combination of ctx.loads.combinations) {
-      const fx = combineComponent(force, combination, 'x');
-      const fy = combineComponent(force, combination, 'y');
-      const fz = combineComponent(force, combination, 'z');
-      const away = fx * x + fy * y;
-      const more = (key: keyof Needs, value: number): void => {
-        if (value > needs[key].value) needs = { ...needs, [key]: { value, combination: combination.id } };
-      };
-      more('down', -fz);
-      more('up', fz);
-      more('along', Math.abs(fy * x - fx * y));
-      more('away', away);
-      more('against', -away);
+  const all = flatForces(ctx, joints, wall);
+  if (!all) return undefined;
+  // Down, up, along, away, against: greatest value and its combination.
+  const most = new Float64Array(5);
+  const under = new Int32Array(5).fill(-1);
+  const keep = (i: number, value: number, k: number): void => {
+    if (value <= most[i]!) return;
+    most[i] = value;
+    under[i] = k;
+  };
+  ctx.loads.combinations.forEach(({ terms }, k) => {
+    for (const { rows } of all) {
+      let along = 0;
+      let down = 0;
+      let out = 0;
+      for (const t of terms) {
+        along += t.factor * rows[3 * t.case]!;
+        down += t.factor * rows[3 * t.case + 1]!;
+        out += t.factor * rows[3 * t.case + 2]!;
+      }
+      keep(0, down, k);
+      keep(1, -down, k);
+      keep(2, Math.abs(along), k);
+      keep(3, out, k);
+      keep(4, -out, k);
     }
-  }
-  return joints.length > 0 ? needs : undefined;
+  });
+  const need = (i: number): Need => ({ value: most[i]!, combination: ctx.loads.combinations[under[i]!]?.id ?? '' });
+  return { down: need(0), up: need(1), along: need(2), away: need(3), against: need(4) };
 }
 
 /**
@@ -163,11 +188,11 @@ export function downOn(ctx: PlaceSource, place: HousePlace, from: number, to: nu
     const { along } = fromWall(place.wall, j.at);
     return along > from - half && along < to + half;
   });
-  const force = on.flatMap((j) => [houseForce(ctx, j.id) ?? []]);
+  const force = flatForces(ctx, on, place.wall) ?? [];
   let most = 0;
-  for (const c of ctx.loads.combinations) {
+  for (const { terms } of ctx.loads.combinations) {
     let sum = 0;
-    for (const f of force) for (const t of c.terms) sum -= t.factor * (f[t.case]?.z ?? 0);
+    for (const { rows } of force) for (const t of terms) sum += t.factor * rows[3 * t.case + 1]!;
     most = Math.max(most, sum);
   }
   return to > from ? most / (to - from) : 0;

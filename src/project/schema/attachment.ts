@@ -77,7 +77,12 @@ export const ledgerFastening = part('Fasteners from the ledger into the house. L
   )
     .min(1)
     .max(4),
-  into: given(choice('What they go into: every stud, or the floor band.', ['studs', 'band'])),
+  into: given(
+    choice(
+      'What they go into: studs, one at each place, or the floor band or solid blocking with its grain along the wall.',
+      ['studs', 'band'],
+    ),
+  ),
   through: given(length('Wall sheathing left between ledger and framing; 0 in where it was cut out.', '7/16 in', 0, 3)),
   standoff: maybe(length('Spacers that hold the ledger off the sheathing. Left out: none.', '1/2 in', 0, 3)),
   framing: part('The wood they go into, as seen.', {

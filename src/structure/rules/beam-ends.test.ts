@@ -4,8 +4,12 @@ import { place } from '../place.js';
 import { change, given, houseEndsProject, shedProject } from '../testing.js';
 
 type End = Partial<BeamEnd> | Record<string, unknown>;
+const thin = { kind: 'solid', size: '4x4', species: 'Douglas Fir-Larch', grade: 'No. 1' } as const;
 const withEnd = (beam: number, by: End, more: Record<string, unknown> = {}): Project =>
   change(houseEndsProject, {
+    choices: {
+      sections: (old) => ({ ...old, thin: { ...thin, treatment: 'none', incised: false, service: 'dry' } as const }),
+    },
     cover: {
       beams: (old) =>
         old.map((b, i) =>
@@ -67,6 +71,7 @@ describe('where it may not be', () => {
     ['on a floor band', 1, { into: 'band' }, {}, 'error beam-on-nothing'],
     ['on one stud', 1, { into: 'single-stud' }, {}, 'error beam-on-nothing'],
     ['on nobody knows what', 1, { into: 'unknown' }, {}, 'error beam-on-nothing'],
+    ['on a post narrower than the beam', 0, { section: 'thin' }, {}, 'warning post-narrower-than-beam'],
     ['not verified', 1, { verified: given(false) }, {}, 'warning beam-end-unverified'],
     ['on one post with no house', 1, undefined, { ends: undefined }, 'error beam-needs-two-posts'],
   ] as const)('%s', (_, beam, by, more, code) => {
