@@ -9,12 +9,13 @@ import { change, given, houseEndsProject, shedProject } from '../../structure/te
 import type { CheckContext, Finding } from '../contract.js';
 import { jointProducts } from '../joints/products.js';
 import { LOT, runFirst } from '../testing.js';
+import { bayMoment, bayShear, tipMoment } from './bay.js';
 import { houseFacts } from './facts.js';
 import { shankOf, spotsOf } from './fastener.js';
 import { assessHeader } from './header.js';
 import { houseConnection } from './house-connection.js';
 import { ledgerFasteners, namesDeckTable } from './ledger-fasteners.js';
-import { bayMoment, bayShear, ledgerStrength, tipMoment } from './ledger-strength.js';
+import { ledgerStrength } from './ledger-strength.js';
 import { flatForces, housePlaces } from './places.js';
 import { sideDemand } from './side.js';
 

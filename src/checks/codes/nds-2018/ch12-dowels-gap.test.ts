@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { lateralValueGap } from './ch12-dowels-gap.js';
 import { type Dowel, lateralValue, Rd, YIELD_MODES, type YieldMode } from './ch12-dowels.js';
+import { lateralValueGap } from './ch12-dowels-gap.js';
 
 const bolt: Dowel = { D: 0.5, lm: 1.5, ls: 1.5, Fem: 3150, Fes: 3150, Fyb: 45000, thetaMax: Math.PI / 2 };
 const lag: Dowel = { D: 0.371, nominalD: 0.5, lm: 4, ls: 1.5, Fem: 5600, Fes: 3150, Fyb: 45000, thetaMax: Math.PI / 2 };
