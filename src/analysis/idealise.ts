@@ -164,9 +164,11 @@ export function idealise(index: StructureIndex, hold: Hold = HELD): SupportFrame
   for (const post of index.structure.members) {
     if (post.role !== 'post') continue;
     const top = draft.postTop.get(post.id);
-    const foot = (index.below.get(post.id) ?? []).find((b) => index.footings.has(b.lower));
+    const foot = (index.below.get(post.id) ?? []).find((b) => index.footings.has(b.lower) || index.walls.has(b.lower));
     if (top === undefined || !foot) {
-      failures.push(top === undefined ? `${post.id} carries no beam` : `${post.id} stands on no footing`);
+      failures.push(
+        top === undefined ? `${post.id} carries no beam` : `${post.id} stands on no footing and no foundation`,
+      );
       continue;
     }
     posts.push(framed ? bentPost(draft, post, top, foot, bracing, nodes) : pinnedPost(draft, post, top, foot));

@@ -171,6 +171,24 @@ function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: Sect
       const bottom = groundAt(project, at) + concreteTop(footing) + project.choices.standoff;
       sum += per(post.section) * (underside - bottom);
     }
+    for (const [end, along] of [
+      [beam.ends?.start, 0],
+      [beam.ends?.end, length],
+    ] as const) {
+      if (end?.kind !== 'post-in-wall') continue;
+      const footing = end.foot.kind === 'footing' ? project.choices.footings[end.foot.footing] : undefined;
+      const inset = (facts.get(end.section)?.width ?? 0) / 2;
+      const t = (along === 0 ? inset : length - inset) / length;
+      const at = {
+        x: beam.from.x + (beam.to.x - beam.from.x) * t,
+        y: beam.from.y + (beam.to.y - beam.from.y) * t,
+      };
+      const bottom =
+        end.foot.kind === 'foundation'
+          ? end.foot.top
+          : groundAt(project, at) + (footing ? concreteTop(footing) : 0) + project.choices.standoff;
+      sum += per(end.section) * (underside - bottom);
+    }
   }
   return sum;
 }

@@ -317,7 +317,8 @@ export function analyseSupports(
     for (const { base, foot } of support.posts) {
       const b = 6 * base;
       addTo(rowsOf(joints, foot.joint.id, cases), i, -r[b]!, -r[b + 1]!, -r[b + 2]!);
-      addTo(rowsOf(footings, foot.lower, cases), i, -r[b]!, -r[b + 1]!, -r[b + 2]!);
+      // A foot on the house's own foundation leaves the model there.
+      if (index.footings.has(foot.lower)) addTo(rowsOf(footings, foot.lower, cases), i, -r[b]!, -r[b + 1]!, -r[b + 2]!);
     }
   });
   for (const { member, pieces, length, foot } of support.posts) {

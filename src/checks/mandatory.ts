@@ -59,7 +59,7 @@ const EVERY: readonly string[] = [
 ];
 
 const BY_ATTACHMENT: Readonly<Record<Cover['attachment'], readonly string[]>> = {
-  attached: ['wind-attached', 'house-connection'],
+  attached: ['wind-attached', 'ledger-strength', 'ledger-fasteners', 'house-connection'],
   'free-standing': [],
 };
 

@@ -14,6 +14,9 @@ import { footingSize, frostDepth, postFoot } from './footings/sizes.js';
 import { soilBearing } from './footings/soil-bearing.js';
 import { footingUplift } from './footings/uplift.js';
 import { existingBuilding } from './house/existing-building.js';
+import { houseConnection } from './house/house-connection.js';
+import { ledgerFasteners } from './house/ledger-fasteners.js';
+import { ledgerStrength } from './house/ledger-strength.js';
 import { jointBearing } from './joints/bearing.js';
 import { jointProducts } from './joints/products.js';
 import { baseMoment } from './lateral/base-moment.js';
@@ -31,7 +34,6 @@ import { postCombined, postShear } from './members/post-bending.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
 import { loadPathClosed } from './path/load-path.js';
-import { houseConnection } from './pending/lateral.js';
 import { coveringSlope } from './roof/covering-slope.js';
 import { gutter } from './roof/gutter.js';
 import { headroom } from './roof/headroom.js';
@@ -135,6 +137,8 @@ export const CHECKS: readonly Check[] = [
   heelBlocking,
   houseTie,
   housePath,
+  ledgerStrength,
+  ledgerFasteners,
   houseConnection,
   existingBuilding,
 ];

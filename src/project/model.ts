@@ -199,6 +199,7 @@ export interface Opening {
   readonly head: Inches;
   readonly room: string;
   readonly escape: boolean;
+  readonly header?: Header | undefined;
   readonly path: string;
 }
 
@@ -383,6 +384,94 @@ export interface BeamLine {
   readonly posts: readonly PostSpec[];
   /** Distances from the start where the beam is spliced; each must be over a post. */
   readonly splices: readonly Inches[];
+  /** Ends that the house holds; absent when the beam stands on posts of the yard alone. */
+  readonly ends?: { readonly start?: BeamEnd | undefined; readonly end?: BeamEnd | undefined } | undefined;
+  readonly path: string;
+}
+
+/** What stands behind the wall's face where something is fastened. */
+export type WallFraming = 'post' | 'studs' | 'blocking' | 'band' | 'single-stud' | 'fascia' | 'cantilever' | 'unknown';
+
+/** Where a post inside the house wall stands. */
+export type PostFoot =
+  | { readonly kind: 'footing'; readonly footing: string; readonly footingMark: string }
+  | {
+      readonly kind: 'foundation';
+      /** Top of the existing concrete above finished floor. */
+      readonly top: Inches;
+      /** Whether the foundation was seen and can take the load. */
+      readonly verified: Office<boolean>;
+    };
+
+/** How one end of a beam is held by the house. */
+export type BeamEnd =
+  | {
+      readonly kind: 'post-in-wall';
+      /** Index into house.walls. */
+      readonly wall: number;
+      readonly mark: string;
+      readonly section: string;
+      readonly foot: PostFoot;
+      /** Whether the wall was opened there and holds nothing that is in the way. */
+      readonly verified: Office<boolean>;
+      readonly path: string;
+    }
+  | {
+      readonly kind: 'on-wall';
+      readonly wall: number;
+      readonly into: WallFraming;
+      readonly verified: Office<boolean>;
+      readonly path: string;
+    };
+
+/** How a ledger is fastened to the framing of the house. */
+export interface LedgerFastening {
+  readonly kind: 'lag' | 'screw' | 'bolt';
+  readonly diameter: Inches;
+  /** Under the head. */
+  readonly length: Inches;
+  /** Outside diameter of the washer (of the head, for a screw). */
+  readonly washer: Inches;
+  /** Places along the ledger, centre to centre. */
+  readonly spacing: Inches;
+  /** Depth of each fastener of one place below the ledger's top, from the uppermost down. */
+  readonly rows: readonly Inches[];
+  readonly into: 'studs' | 'band';
+  /** Sheathing left between ledger and framing. */
+  readonly through: Inches;
+  /** Spacers that hold the ledger off the sheathing. */
+  readonly standoff: Inches;
+  readonly framing: {
+    readonly species: string;
+    /** Wood behind the sheathing, measured into the house. */
+    readonly depth: Inches;
+    /** Lower and upper edge of the band above finished floor; undefined for studs. */
+    readonly bottom: Inches | undefined;
+    readonly top: Inches | undefined;
+  };
+  /** What somebody proportioned it by, in words; printed, never computed with. */
+  readonly basis: string;
+  readonly verified: Office<boolean>;
+  readonly path: string;
+}
+
+/** The header over an opening, as far as it is known. */
+export interface Header {
+  /** Whether somebody qualified found header and jacks able to take the load shown. */
+  readonly verified: Office<boolean>;
+  /** What it is made of; absent when it was not seen. */
+  readonly made?:
+    | {
+        readonly plies: number;
+        readonly size: string;
+        readonly species: string;
+        readonly grade: string;
+        /** Studs under each end. */
+        readonly jacks: number;
+        /** What it carries already, lb/in. */
+        readonly existing: number;
+      }
+    | undefined;
   readonly path: string;
 }
 
@@ -394,6 +483,7 @@ export interface LedgerSpec {
   readonly from: Inches;
   readonly to: Inches;
   readonly section: string;
+  readonly fastening?: LedgerFastening | undefined;
   readonly path: string;
 }
 

@@ -45,6 +45,8 @@ describe.each(texts)('%s', (_name, text) => {
       'heel-blocking',
       'house-tie',
       'house-path',
+      'ledger-strength',
+      'ledger-fasteners',
       'house-connection',
       'existing-building',
     ];

@@ -22,3 +22,9 @@ export const GUTTER_PLF = 1;
 export const GUTTER_SIZE = 5;
 /** How far in front of a door no post should stand. Common practice, no source. */
 export const DOOR_PATH = 36;
+/** How far a beam fixed to a wall may stop short of it, inches; the connector's own gap. Common practice, no source. */
+export const END_GAP = 1 / 4;
+/** Sheathing that may lie between the wall line and the studs behind it, inches. */
+export const SHEATHING_ALLOWANCE = 1;
+/** Plates on top of a wall, inches: two 2-by members. */
+export const TOP_PLATES = 3;

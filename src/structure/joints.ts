@@ -20,11 +20,14 @@ const ORDER: Readonly<Record<JointKind, number>> = {
   'ledger-to-house': 3,
   'beam-splice': 4,
   'beam-to-post': 5,
-  'strut-to-post': 6,
-  'brace-to-beam': 7,
-  'brace-to-post': 8,
-  'post-to-footing': 9,
-  'fascia-to-framing': 10,
+  'beam-to-wall-post': 6,
+  'beam-to-wall': 7,
+  'strut-to-post': 8,
+  'brace-to-beam': 9,
+  'brace-to-post': 10,
+  'post-to-footing': 11,
+  'post-to-house': 12,
+  'fascia-to-framing': 13,
 };
 
 /**

@@ -166,6 +166,9 @@ export type JointKind =
   | 'brace-to-post'
   | 'post-to-footing'
   | 'ledger-to-house'
+  | 'beam-to-wall-post'
+  | 'beam-to-wall'
+  | 'post-to-house'
   | 'fascia-to-framing';
 
 export interface Tie {

@@ -19,5 +19,8 @@ export const JOINT_TRAITS: Readonly<Record<JointKind, JointTraits>> = {
   'brace-to-post': { carries: true, component: false },
   'post-to-footing': { carries: true, component: false },
   'ledger-to-house': { carries: true, component: false },
+  'beam-to-wall-post': { carries: true, component: false },
+  'beam-to-wall': { carries: true, component: false },
+  'post-to-house': { carries: true, component: false },
   'fascia-to-framing': { carries: false, component: false },
 };

@@ -3,6 +3,7 @@ import type { Recorder } from '../../base/trace.js';
 import type { JointProduct } from '../../project/model.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, type Measured, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
+import { calculatedAtHouse } from '../house/calculated.js';
 import { swayX, swayY } from '../lateral/sway.js';
 import { memberOf } from './bearing.js';
 import { type Demand, demandText, type JointDemand, jointDemands, TRACE } from './demands.js';
@@ -137,6 +138,8 @@ export const jointProducts: Check = {
     record('Py', 'allowable load needed square to the house wall', d.alongY, d.path, rec);
     const product = productFor(ctx.project.choices.joints, d.mark, d.kind);
     if (product) return assessProduct(ctx, d, product, openSides(ctx), rec);
+    const own = calculatedAtHouse(ctx, d, rec);
+    if (own) return own;
     const most = [d.down, d.up, d.alongX, d.alongY].reduce((a, b) => (b.value > a.value ? b : a));
     return {
       ...notEvaluated(CLAUSE, `This joint ${demandText(d)}; no product or calculated connection is named for it yet.`),

@@ -12,7 +12,7 @@ import {
   CMConnection,
   dowelBearing,
   headPullThrough,
-  lateralValueAcrossGap,
+  lateralValueGap,
   minEdgeDistance,
   penetrationFactor,
   slipModulus,
@@ -249,7 +249,7 @@ export function tieValues(t: HouseTie, j: TieJoint, rec?: Recorder): TieValues {
   const Dr = f.Dr ?? f.D;
   const Fem = dowelBearing(t.G, f.D, j.thetaMain, false, rec);
   const Fes = dowelBearing(side.values.G, f.D, j.thetaSide, false, rec);
-  const { Z } = lateralValueAcrossGap(
+  const { Z } = lateralValueGap(
     { D: Dr, nominalD: f.D, lm: j.lm, ls: j.ls, Fem, Fes, Fyb: f.Fyb, thetaMax: Math.max(j.thetaMain, j.thetaSide) },
     t.gap,
     rec,

@@ -68,9 +68,12 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
       }),
     );
   }
-  over.push(...jointTags(ctx, ['beam-to-post', 'beam-splice'], { x: h * 4.5, y: h * 4.2 }));
+  over.push(
+    ...jointTags(ctx, ['beam-to-post', 'beam-splice', 'beam-to-wall-post', 'beam-to-wall'], { x: h * 4.5, y: h * 4.2 }),
+  );
   over.push(...jointTags(ctx, ['brace-to-beam', 'brace-to-post', 'strut-to-post'], { x: h * 3, y: h * 6.8 }));
   over.push(...jointTags(ctx, ['ledger-to-house'], { x: h * 3, y: h * 4.5 }));
+  over.push(...jointTags(ctx, ['post-to-house'], { x: h * 9, y: h * 8 }));
   const posted = structure.members.filter((m) => m.role === 'post');
   const px = unique(posted.map((m) => m.start.x));
   const py = unique(posted.map((m) => m.start.y));

@@ -38,6 +38,7 @@ export const SHEET_IDS = {
   'load-path': 'S-301',
   details: 'S-501',
   trusses: 'S-502',
+  'at-house': 'S-511',
   schedules: 'S-601',
   calculations: 'S-701',
   elevations: 'A-201',

@@ -5,7 +5,7 @@ import type { Member } from '../../structure/model.js';
 import { type ColumnNote, noteColumn, tag } from '../annotate/index.js';
 import { type Primitive, type Rect, toPaper } from '../ir/index.js';
 import { CAMERAS, see } from '../views/camera.js';
-import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { DETAIL_SCALES, dims, placeView, scaleFor } from './parts.js';
 import { type Cutting, coverOnly, sectionPicture, soil } from './section-picture.js';
 
@@ -120,7 +120,7 @@ function keys(ctx: SheetContext, cut: Cutting): Key[] {
     push(
       { x: 0, y: ledger.start.y, z: ledger.start.z },
       ledger.mark,
-      `${ledger.mark}: ledger ${ledger.section.label} on the wall framing with the siding removed; ${wall?.mark ?? ''} to each stud, ${hang?.mark ?? ''} rafter hangers. Flash: wall membrane over the ledger flashing, step and kick-out at the ends.`,
+      `${ledger.mark}: ledger ${ledger.section.label} on the wall framing with the siding removed; ${wall?.mark ?? ''} into the house as on ${SHEET_IDS['at-house']}, ${hang?.mark ?? ''} rafter hangers. Flash: wall membrane over the ledger flashing, step and kick-out at the ends.`,
     );
   }
   return out;

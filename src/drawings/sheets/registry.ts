@@ -1,3 +1,4 @@
+import { atHouse } from './at-house.js';
 import { beamPlanSheet } from './beam-plan.js';
 import { calculations } from './calculations.js';
 import type { SheetKind, SheetKindId } from './contract.js';
@@ -22,6 +23,7 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   'load-path': loadPathSheet,
   details,
   trusses,
+  'at-house': atHouse,
   schedules,
   calculations,
   elevations,

@@ -1,5 +1,6 @@
 /** Schedules: every marked part once, with what it takes to buy, cut, place and connect it. */
 import { formatForce } from '../../base/quantity/index.js';
+import { calculatedText } from '../../checks/house/calculated.js';
 import { type Demand, type JointDemand, jointDemands } from '../../checks/joints/demands.js';
 import { productFor } from '../../checks/joints/rating.js';
 import type { JointProduct, UnitChoice } from '../../project/model.js';
@@ -20,7 +21,10 @@ const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   'brace-to-beam': 'knee brace to beam or cross member',
   'brace-to-post': 'knee brace to post',
   'post-to-footing': 'post to footing',
-  'ledger-to-house': 'ledger to house stud',
+  'ledger-to-house': 'ledger to house framing',
+  'beam-to-wall-post': 'beam on post in wall',
+  'beam-to-wall': 'beam fixed to wall',
+  'post-to-house': 'post in wall to foundation',
   'fascia-to-framing': 'fascia to framing',
 };
 
@@ -166,6 +170,10 @@ function draw(ctx: SheetContext): SheetBody[] {
     len(m.length),
   ]);
   const demands = jointDemands(ctx.input);
+  const madeOf = (d: JointDemand): string => {
+    const product = productFor(project.choices.joints, d.mark, d.kind);
+    return (product ? undefined : calculatedText(ctx.input, d.mark, len)) ?? productText(product, u);
+  };
   const joints: TableRow[] = demands.map((d: JointDemand) => [
     { text: d.mark, mark: d.mark, path: d.path },
     JOINT_WORDS[d.kind],
@@ -175,9 +183,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     lb(d.up),
     lb(d.alongX),
     lb(d.alongY),
-    d.kind === 'fascia-to-framing'
-      ? 'nailed by the code’s fastening schedule'
-      : productText(productFor(project.choices.joints, d.mark, d.kind), u),
+    d.kind === 'fascia-to-framing' ? 'nailed by the code’s fastening schedule' : madeOf(d),
   ]);
   joints.push(...tieRows(ctx));
   const openings: TableRow[] = structure.walls.flatMap((w) =>

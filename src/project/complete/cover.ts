@@ -1,6 +1,7 @@
 import { formatLength } from '../../base/quantity/index.js';
 import type { BeamLine, Cover, CoverRoof, FramingChoice, PostSpec, WoodChoice } from '../model.js';
 import type { WrittenCover } from '../schema/cover.js';
+import { completeEnds, completeFastening } from './attachment.js';
 import type { Notebook } from './notebook.js';
 import { completeTies } from './ties.js';
 import { completeDeferred, completePaper } from './truss-papers.js';
@@ -80,7 +81,14 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
             'No splices are given.',
           )
         : (b.splices ?? []);
-    return { ...b, posts: b.posts.map((p, j) => completePost(p, `${path}/posts/${j}`)), splices, path };
+    const { ends, ...rest } = b;
+    return {
+      ...rest,
+      posts: b.posts.map((p, j) => completePost(p, `${path}/posts/${j}`)),
+      splices,
+      ...completeEnds(ends, b.mark, path, wallNames, note),
+      path,
+    };
   });
   for (const axis of ['x', 'y'] as const) {
     if (w.lateral[axis] !== 'unknown') continue;
@@ -94,7 +102,10 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
     attachment: w.attachment,
     roofs: w.roofs.map((r, i) => roof(r, `/cover/roofs/${i}`, note)),
     beams,
-    ledgers: w.ledgers.map((l, i) => ({ ...l, wall: wallNames.indexOf(l.wall), path: `/cover/ledgers/${i}` })),
+    ledgers: w.ledgers.map(({ fastening, ...l }, i) => {
+      const path = `/cover/ledgers/${i}`;
+      return { ...l, wall: wallNames.indexOf(l.wall), ...completeFastening(fastening, l.mark, path, note), path };
+    }),
     struts: w.struts?.map((s, i) => ({ ...s, path: `/cover/struts/${i}` })),
     lateral: w.lateral,
     houseTies: completeTies(w, wallNames, note),

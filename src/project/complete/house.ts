@@ -1,6 +1,7 @@
 import type { House, HouseRoof, HouseWall } from '../model.js';
 import type { WrittenHouse } from '../schema/house.js';
 import { pointer } from '../text/node.js';
+import { completeHeader } from './attachment.js';
 import type { Notebook } from './notebook.js';
 
 const VERIFY = {
@@ -40,9 +41,10 @@ export function completeHouse(w: WrittenHouse, note: Notebook): House {
   });
   return {
     walls,
-    openings: w.openings.map((o, i) => ({
+    openings: w.openings.map(({ header, ...o }, i) => ({
       ...o,
       wall: walls.findIndex((wall) => wall.name === o.wall),
+      ...completeHeader(header, o.mark, `/house/openings/${i}`, note),
       path: `/house/openings/${i}`,
     })),
     roofs: w.roofs.map(({ ridge, fall, ...r }, i): HouseRoof => {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { LateralSystem } from '../model.js';
+import { beamEnds, ledgerFastening } from './attachment.js';
 import { given, list, maybe, part, value } from './leaf.js';
 import { place } from './lot.js';
 import { choice, flag, number, size, text } from './plain.js';
@@ -55,7 +56,10 @@ const beam = part('A beam line on its posts.', {
   from: given(place),
   to: given(place),
   section: section('the beam'),
-  posts: list('Posts in order from the start of the beam.', post).min(2).max(500),
+  posts: list('Posts in order from the start of the beam: two, or one where an end is held by the house.', post)
+    .min(1)
+    .max(500),
+  ends: beamEnds.optional(),
   splices: list(
     'Where the beam is cut, from its start; each over a post. Left out: one piece.',
     given(length('From the start of the beam.', '10 ft', 0, FAR)),
@@ -70,6 +74,7 @@ const ledger = part('A ledger fastened to the house wall.', {
   from: given(length('Left end, along the house x axis.', '-10 ft', -FAR, FAR)),
   to: given(length('Right end.', '10 ft', -FAR, FAR)),
   section: section('the ledger'),
+  fastening: ledgerFastening.optional(),
 });
 
 const spacing = given(length('Spacing, centre to centre.', '24 in', 6, 48));

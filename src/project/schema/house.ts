@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { HouseRoofKind } from '../model.js';
+import { header } from './attachment.js';
 import { given, list, maybe, named, part } from './leaf.js';
 import { place } from './lot.js';
 import { office } from './office.js';
@@ -44,6 +45,7 @@ const opening = part('A window, door or vent.', {
   head: given(length('Head above finished floor.', '6 ft 8 in', 1, 600)),
   room: given(text('Room behind it.', 'bedroom 2', true)),
   escape: given(flag('Whether it is an emergency escape opening (every bedroom has one).')),
+  header: header.optional(),
 });
 
 const ROOFS = ['gable', 'hip', 'shed'] as const satisfies readonly HouseRoofKind[];

@@ -32,4 +32,7 @@ export const JOINT_KINDS = [
   'brace-to-beam',
   'brace-to-post',
   'ledger-to-house',
+  'beam-to-wall-post',
+  'beam-to-wall',
+  'post-to-house',
 ] as const;

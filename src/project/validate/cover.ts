@@ -4,6 +4,7 @@ import { formatLength } from '../../base/quantity/index.js';
 import { fault } from '../issues.js';
 import type { WrittenCover } from '../schema/cover.js';
 import type { WrittenHouse } from '../schema/house.js';
+import { endIssues, fasteningIssues, heldByHouse, INTO_WALL } from './attachment.js';
 import { tieIssues } from './ties.js';
 
 type Beam = WrittenCover['beams'][number];
@@ -28,7 +29,7 @@ function beamIssues(b: Beam, path: readonly (string | number)[]): Issue[] {
       ),
     ];
   }
-  const issues: Issue[] = [];
+  const issues: Issue[] = endIssues(b, path);
   b.posts.forEach((p, i) => {
     const at = [...path, 'posts', i, 'at'];
     if (p.at > length + SLACK) {
@@ -149,7 +150,8 @@ function gableIssues(r: Gable, beams: ReadonlyMap<string, Beam>, path: readonly 
     );
   }
   const [a, b] = [extent(left, along), extent(right, along)];
-  if (Math.abs(a[0] - b[0]) > SLACK || Math.abs(a[1] - b[1]) > SLACK) {
+  const apart = heldByHouse(left) || heldByHouse(right) ? INTO_WALL : SLACK;
+  if (Math.abs(a[0] - b[0]) > apart || Math.abs(a[1] - b[1]) > apart) {
     const both = `${left.mark} runs ${inches(a[0])} to ${inches(a[1])}, ${right.mark} ${inches(b[0])} to ${inches(b[1])}`;
     issues.push(
       fault(
@@ -246,6 +248,8 @@ function shedIssues(
 function ledgerIssues(cover: WrittenCover, house: WrittenHouse): Issue[] {
   return cover.ledgers.flatMap((l, i): Issue[] => {
     const path = ['cover', 'ledgers', i];
+    const wrong = fasteningIssues(l, path);
+    if (wrong.length > 0) return wrong;
     if (l.from >= l.to)
       return [
         fault(
@@ -284,6 +288,8 @@ function attachmentIssues(w: WrittenCover): Issue[] {
   const issues: Issue[] = [];
   if (w.ledgers.length > 0)
     issues.push(fault('contradiction', path, 'a free-standing cover has no ledger on the house', '"attached"'));
+  if (w.beams.some(heldByHouse))
+    issues.push(fault('contradiction', path, 'a free-standing cover has no beam end held by the house', '"attached"'));
   for (const axis of ['x', 'y'] as const) {
     if (w.lateral[axis] !== 'house') continue;
     issues.push(

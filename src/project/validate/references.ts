@@ -46,6 +46,11 @@ function references(root: Node): Reference[] {
       for (const k of indices(root, 'cover', 'beams', i, 'posts', j, 'braces'))
         add('a section', sections, 'cover', 'beams', i, 'posts', j, 'braces', k, 'section');
     }
+    for (const end of ['start', 'end']) {
+      add('a house wall', walls, 'cover', 'beams', i, 'ends', end, 'wall');
+      add('a section', sections, 'cover', 'beams', i, 'ends', end, 'section');
+      add('a footing', footings, 'cover', 'beams', i, 'ends', end, 'foot', 'footing');
+    }
   }
   const posts = indices(root, 'cover', 'beams').flatMap((i) =>
     indices(root, 'cover', 'beams', i, 'posts').flatMap(
@@ -105,6 +110,10 @@ function marked(root: Node): PathSegment[][] {
       ...indices(root, 'cover', 'beams', i, 'posts').flatMap((j) => [
         ['cover', 'beams', i, 'posts', j, 'mark'],
         ['cover', 'beams', i, 'posts', j, 'footingMark'],
+      ]),
+      ...['start', 'end'].flatMap((end) => [
+        ['cover', 'beams', i, 'ends', end, 'mark'],
+        ['cover', 'beams', i, 'ends', end, 'foot', 'footingMark'],
       ]),
     ]),
     ...indices(root, 'cover', 'ledgers').map((i) => ['cover', 'ledgers', i, 'mark']),

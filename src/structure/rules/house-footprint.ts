@@ -12,12 +12,25 @@ const shared = (house: readonly Vec2[], part: readonly Vec2[]): number => {
   return common.length < 3 ? 0 : area(common);
 };
 
+/** How far a beam end on a post in the wall may reach into the house, inches: the deepest stud wall and its sheathing. */
+const WALL_REACH = 8;
+
 /** Posts and beams stay outside the house; a footing under it would undermine its foundation. */
 export const houseFootprint: StructureRule = ({ project, structure }) => {
   const house = houseOutline(project.house);
   if (house.length < 3) return [];
   const issues: Issue[] = [];
+  // Ends that the house holds have a rule of their own.
+  const ends = project.cover.beams.flatMap((b) => [b.ends?.start, b.ends?.end]);
+  const inWall = new Set(ends.flatMap((e) => (e?.kind === 'post-in-wall' ? [e.mark] : [])));
+  const into = new Map(
+    project.cover.beams.map((b) => [
+      b.mark,
+      [b.ends?.start, b.ends?.end].filter((e) => e?.kind === 'post-in-wall').length,
+    ]),
+  );
   for (const m of structure.members) {
+    if (inWall.has(m.mark)) continue;
     if (m.role === 'post' && (contains(house, m.start, -1) || shared(house, postOutline(m)) > 0.01))
       issues.push(
         error('post-in-house', m.path, 'The post stands in the house or its wall.', {
@@ -25,7 +38,8 @@ export const houseFootprint: StructureRule = ({ project, structure }) => {
           expected: 'a place in front of the wall',
         }),
       );
-    if (m.role === 'beam' && shared(house, beamOutline(m)) > 0.01)
+    const room = (into.get(m.mark) ?? 0) * WALL_REACH * m.section.width;
+    if (m.role === 'beam' && shared(house, beamOutline(m)) > room + 0.01)
       issues.push(
         error('beam-in-wall', m.path, 'The beam runs into the house wall.', {
           subject: m.mark,

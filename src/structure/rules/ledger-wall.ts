@@ -1,6 +1,7 @@
 import type { Issue } from '../../base/issue.js';
 import type { Cladding } from '../../project/model.js';
 import { error, warning } from '../issues.js';
+import { inches } from '../text.js';
 import type { ProjectRule } from './contract.js';
 
 /** Claddings a ledger must not be fastened to or through: veneer stands on its own and carries nothing. */
@@ -22,6 +23,21 @@ export const ledgerWall: ProjectRule = ({ cover, house }) =>
             subject: l.mark,
             found: build.cladding,
             expected: 'a roof on beams and posts of its own at the house',
+          },
+        ),
+      ];
+    const f = l.fastening;
+    const bays = f?.into === 'studs' ? f.spacing / build.studSpacing : 1;
+    if (f && Math.abs(bays - Math.round(bays)) > 0.01)
+      return [
+        error(
+          'fasteners-off-studs',
+          `${f.path}/spacing`,
+          'The fasteners go into studs and are not spaced as the studs are.',
+          {
+            subject: l.mark,
+            found: inches(f.spacing),
+            expected: `${inches(build.studSpacing)}, or a whole number of times that`,
           },
         ),
       ];

@@ -26,6 +26,11 @@ export const marks: ProjectRule = ({ cover }) => {
       add(p.mark, `${p.path}/mark`);
       add(p.footingMark, `${p.path}/footingMark`);
     }
+    for (const e of [b.ends?.start, b.ends?.end]) {
+      if (e?.kind !== 'post-in-wall') continue;
+      add(e.mark, `${e.path}/mark`);
+      if (e.foot.kind === 'footing') add(e.foot.footingMark, `${e.path}/foot/footingMark`);
+    }
   }
   return issues;
 };

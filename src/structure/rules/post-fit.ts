@@ -16,7 +16,7 @@ export const postFit: StructureRule = ({ structure }) => {
     const upper = members.get(j.ties[0]!.part);
     const lower = j.ties[1]!.part;
     if (upper === undefined || told.has(`${j.kind}${lower}`)) continue;
-    if (j.kind === 'beam-to-post') {
+    if (j.kind === 'beam-to-post' || j.kind === 'beam-to-wall-post') {
       const post = members.get(lower)!;
       if (upper.section.width <= post.section.depth + CAP_TOLERANCE) continue;
       told.add(`${j.kind}${lower}`);

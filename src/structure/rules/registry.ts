@@ -1,3 +1,4 @@
+import { beamEnds } from './beam-ends.js';
 import { braceHeadroom } from './brace-headroom.js';
 import type { ProjectRule, StructureRule } from './contract.js';
 import { footingsApart } from './footings-apart.js';
@@ -20,6 +21,7 @@ export const PROJECT_RULES: readonly ProjectRule[] = [coveringSlope, sheathingSp
 export const STRUCTURE_RULES: readonly StructureRule[] = [
   lotLines,
   houseFootprint,
+  beamEnds,
   openings,
   houseRoofs,
   footingsApart,

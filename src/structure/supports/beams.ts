@@ -4,6 +4,7 @@ import { error } from '../issues.js';
 import { type BeamPlan, type Kit, onBeam } from '../kit.js';
 import type { Member } from '../model.js';
 import { inches } from '../text.js';
+import { holdsOf } from './holds.js';
 
 /** What framing does to a beam: its top's height and the greatest spacing of what holds its top edge. */
 export interface BeamLoad {
@@ -35,7 +36,7 @@ export function placeBeam(plan: BeamPlan, load: BeamLoad, kit: Kit): BeamPart[] 
   checkPosts(plan, kit);
   const cuts = [...line.splices].sort((a, b) => a - b);
   const ends = [0, ...cuts, length];
-  const posts = line.posts.map((p) => p.at);
+  const posts = holdsOf(plan, kit);
   const z = load.top - section.depth / 2;
   const point = (along: number): Vec3 => ({ ...onBeam(plan, along), z });
   const parts: BeamPart[] = [];
@@ -67,12 +68,17 @@ export function placeBeam(plan: BeamPlan, load: BeamLoad, kit: Kit): BeamPart[] 
 
 function checkPosts(plan: BeamPlan, kit: Kit): void {
   const { line, length } = plan;
-  if (line.posts.length < 2)
+  if (holdsOf(plan, kit).length < 2)
     kit.issues.push(
-      error('beam-needs-two-posts', `${line.path}/posts`, 'A beam stands on two posts or more.', {
-        subject: line.mark,
-        found: String(line.posts.length),
-      }),
+      error(
+        'beam-needs-two-posts',
+        `${line.path}/posts`,
+        'A beam is held in two places or more: posts, or the house.',
+        {
+          subject: line.mark,
+          found: String(line.posts.length),
+        },
+      ),
     );
   for (const post of line.posts) {
     if (post.at >= -SLACK && post.at <= length + SLACK) continue;

@@ -25,12 +25,13 @@ export function placeLedger(plan: LedgerPlan, top: number, spacing: number): Mem
 }
 
 /**
- * Places of the ledger's fastener groups along it: one for each whole stud spacing of its length, centred, so that each
- * stands for about one spacing of wall. Where the studs really are is found on site.
+ * Places of the ledger's fastener groups along it: one for each whole spacing of its length (of the fasteners when they
+ * are given, else of the studs), centred, so that each stands for about one spacing of wall. Where the studs really are
+ * is found on site.
  */
 export function fastenerGroups(plan: LedgerPlan): number[] {
   const length = plan.spec.to - plan.spec.from;
-  const spacing = plan.wall.build.studSpacing;
+  const spacing = plan.spec.fastening?.spacing ?? plan.wall.build.studSpacing;
   const count = Math.max(2, Math.floor(length / spacing + 1e-9));
   const pitch = Math.min(spacing, length / count);
   const first = (length - (count - 1) * pitch) / 2;

@@ -2,6 +2,7 @@ import type { Meeting } from '../joints.js';
 import { type Kit, onBeam } from '../kit.js';
 import type { JointKind, WallPlaced } from '../model.js';
 import type { BeamPart } from './beams.js';
+import { endMeetings } from './ends.js';
 import { fastenerGroups } from './ledgers.js';
 import type { LaidRoof, Supports } from './place.js';
 
@@ -15,7 +16,7 @@ export function meetingsOf(
   return [
     ...roofs.flatMap((r) => framingMeetings(r, supports, kit)),
     ...ledgerMeetings(supports, walls, kit),
-    ...beamMeetings(supports, kit),
+    ...beamMeetings(supports, walls, kit),
     ...roofs.flatMap(trimMeetings),
   ];
 }
@@ -62,13 +63,15 @@ function ledgerMeetings(supports: Supports, walls: readonly WallPlaced[], kit: K
   return out;
 }
 
-function beamMeetings(supports: Supports, kit: Kit): Meeting[] {
+function beamMeetings(supports: Supports, walls: readonly WallPlaced[], kit: Kit): Meeting[] {
+  const held: Meeting[] = [];
   const splices: Meeting[] = [];
   const caps: Meeting[] = [];
   const bases: Meeting[] = [];
   for (const [mark, parts] of supports.beamParts) {
     const plan = kit.beams.get(mark)!;
     const underside = parts[0]!.member.start.z - plan.section.depth / 2;
+    held.push(...endMeetings(plan, parts, supports.ends.get(mark) ?? [], walls));
     for (let i = 0; i + 1 < parts.length; i++) {
       const at = { ...onBeam(plan, parts[i]!.to), z: parts[i]!.member.start.z };
       splices.push(meeting('beam-splice', at, [parts[i]!.member.id, parts[i + 1]!.member.id], plan.line.path));
@@ -94,7 +97,7 @@ function beamMeetings(supports: Supports, kit: Kit): Meeting[] {
       });
     }
   }
-  return [...splices, ...caps, ...bases];
+  return [...splices, ...caps, ...bases, ...held];
 }
 
 const meeting = (kind: JointKind, at: Meeting['at'], parts: readonly string[], path: string): Meeting => ({

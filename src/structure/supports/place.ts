@@ -9,6 +9,7 @@ import type { Footing, Member } from '../model.js';
 import type { Profile } from '../roofs/contract.js';
 import { feet } from '../text.js';
 import { type BeamPart, placeBeam } from './beams.js';
+import { type EndPart, placeEnds } from './ends.js';
 import { placeLedger } from './ledgers.js';
 import { type PostPart, placePost } from './posts.js';
 
@@ -25,6 +26,8 @@ export interface Supports {
   readonly footings: readonly Footing[];
   readonly beamParts: ReadonlyMap<string, readonly BeamPart[]>;
   readonly postParts: ReadonlyMap<string, PostPart>;
+  /** Ends of each beam line that the house holds. */
+  readonly ends: ReadonlyMap<string, readonly EndPart[]>;
 }
 
 interface Height {
@@ -65,6 +68,7 @@ export function placeSupports(roofs: readonly LaidRoof[], ground: Ground, kit: K
   const footings: Footing[] = [];
   const beamParts = new Map<string, BeamPart[]>();
   const postParts = new Map<string, PostPart>();
+  const ends = new Map<string, readonly EndPart[]>();
 
   const ledgers: Member[] = [];
   for (const [mark, plan] of kit.ledgers) {
@@ -88,8 +92,12 @@ export function placeSupports(roofs: readonly LaidRoof[], ground: Ground, kit: K
       posts.push(part.member);
       footings.push(part.footing);
     }
+    const held = placeEnds(plan, height.top - plan.section.depth, ground, kit);
+    ends.set(mark, held);
+    posts.push(...held.flatMap((e) => e.post ?? []));
+    footings.push(...held.flatMap((e) => e.footing ?? []));
   }
-  return { members: [...ledgers, ...beams, ...posts], footings, beamParts, postParts };
+  return { members: [...ledgers, ...beams, ...posts], footings, beamParts, postParts, ends };
 }
 
 /** A support no roof names has no height. Silent while some roof could not be laid out: its reason is told already. */

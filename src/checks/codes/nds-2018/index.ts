@@ -11,6 +11,6 @@ export * from './ch5-glulam.js';
 export * from './ch8-scl.js';
 export * from './ch11-connections.js';
 export * from './ch12-dowels.js';
-export * from './ch12-gap.js';
+export * from './ch12-dowels-gap.js';
 export * from './ch12-withdrawal.js';
 export * from './ch15-built-up.js';

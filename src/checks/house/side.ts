@@ -1,0 +1,58 @@
+/**
+ * Side load that the house takes beyond what the joints at the house receive straight from the framing: the forces of
+ * the sway restraints, in each direction whose system is the house, brought to the house by the roof as a rigid plate.
+ *
+ * This is the one place to switch once the roof diaphragm states its own ties to the house.
+ */
+import type { Vec3 } from '../../base/vec.js';
+import type { Joint, JointKind } from '../../structure/model.js';
+import type { CheckContext } from '../contract.js';
+
+type Source = Pick<CheckContext, 'project' | 'structure' | 'effects'>;
+
+/** Joints by which the house can hold the cover sideways. */
+const TIES: ReadonlySet<JointKind> = new Set<JointKind>(['ledger-to-house', 'beam-to-wall', 'beam-to-wall-post']);
+
+const made = new WeakMap<CheckContext['effects'], ReadonlyMap<string, readonly Vec3[]>>();
+
+/** Added side force at a joint of the house, per load case, lb, house axes; zeros when none comes to it. */
+export function sideDemand(ctx: Source, joint: string): readonly Vec3[] {
+  let known = made.get(ctx.effects);
+  if (!known) {
+    known = workOut(ctx);
+    made.set(ctx.effects, known);
+  }
+  return known.get(joint) ?? ctx.effects.cases.map(() => ({ x: 0, y: 0, z: 0 }));
+}
+
+/** Equal shares along the wall; square to it the lever round the middle of the ties takes the twist. */
+function workOut({ project, structure, effects }: Source): ReadonlyMap<string, readonly Vec3[]> {
+  const { lateral } = project.cover;
+  const ties: readonly Joint[] = structure.joints.filter((j) => TIES.has(j.kind));
+  const out = new Map<string, Vec3[]>();
+  const n = ties.length;
+  if (n === 0 || (lateral.x !== 'house' && lateral.y !== 'house')) return out;
+  const x0 = ties.reduce((s, j) => s + j.at.x, 0) / n;
+  const y0 = ties.reduce((s, j) => s + j.at.y, 0) / n;
+  const spread = ties.reduce((s, j) => s + (j.at.x - x0) ** 2, 0);
+  for (const j of ties) out.set(j.id, []);
+  for (let c = 0; c < effects.cases.length; c++) {
+    let fx = 0;
+    let fy = 0;
+    let twist = 0;
+    for (const r of effects.restraints) {
+      const f = r.force[c];
+      if (!f) continue;
+      const x = lateral.x === 'house' ? f.x : 0;
+      const y = lateral.y === 'house' ? f.y : 0;
+      fx += x;
+      fy += y;
+      twist += (r.at.x - x0) * y - (r.at.y - y0) * x;
+    }
+    for (const j of ties) {
+      const lever = spread > 0 ? (twist * (j.at.x - x0)) / spread : 0;
+      out.get(j.id)!.push({ x: fx / n, y: fy / n + lever, z: 0 });
+    }
+  }
+  return out;
+}

@@ -1,0 +1,144 @@
+/** At the house: a picture of each kind of place where the cover meets it, and what was verified there and by whom. */
+import { type FactState, houseFacts } from '../../checks/house/facts.js';
+import { type HousePlace, housePlaces } from '../../checks/house/places.js';
+import { type Block, columnsFlow, heightOf, measure, noteColumn, type TableRow } from '../annotate/index.js';
+import { type Primitive, type Rect, type ScaleName, toPaper } from '../ir/index.js';
+import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { housePicture } from './house-pictures.js';
+import { DETAIL_SCALES, flowSheets, placeView, scaleFor } from './parts.js';
+
+/** Order of work where the wall is opened. Common practice, no source, where no section is named. */
+const FLASHING = [
+  'Find the framing first: open the wall or look from inside. Stop when it is not what this sheet says.',
+  'Cut the cladding away, not the sheathing; find wires, pipes and ducts before cutting.',
+  'Fasten ledger, post or connector; fill no gap that should drain.',
+  'Self-adhering flashing on the sheathing, then metal over the new part, its upper leg under the water barrier: each layer laps over the one below (IRC 2018 R703.4, recalled).',
+  'Step flashing along sloping edges, kick-out at the low end. Sealant is no flashing.',
+  'Leave all of it open until the inspector has seen it; then close the cladding with a gap above the roof.',
+];
+
+const CAUTIONS = [
+  'Cutting a wall can bring down what stands on it: shore the floor or roof above before a stud, plate or header is cut or loaded.',
+  'Electric cables, gas and water run in walls: turn them off and test before cutting; own permit for work on them.',
+  'Support every beam end and the ledger until its fasteners are in. Old paint and stucco may hold lead or asbestos: have it tested.',
+  'Never fasten to brick or stone veneer, a fascia, a cantilevered floor or a bay.',
+];
+
+const STATE: Readonly<Record<FactState, string>> = {
+  verified: 'verified',
+  'worked-out': 'worked out',
+  open: 'TO VERIFY before permit',
+  'on-site': 'to be seen on site',
+  refused: 'MAY NOT BE DONE',
+  outside: 'LICENSED PROFESSIONAL',
+};
+
+/** The first place of each kind; the others are built alike, their forces stand in the table. */
+const typical = (places: readonly HousePlace[]): readonly HousePlace[] =>
+  places.filter((p, i) => places.findIndex((q) => q.kind === p.kind) === i);
+
+const SCALES_AT_HOUSE: readonly ScaleName[] = ['3', ...DETAIL_SCALES];
+
+/** One picture with its notes to the right of it, in a box. */
+function cell(ctx: SheetContext, place: HousePlace, number: number, box: Rect) {
+  const { style } = ctx;
+  const width = box.w * 0.5;
+  const view: Rect = { ...box, w: box.w - width - style.gutter };
+  const pic = housePicture(ctx, place);
+  const margin = { x: style.note * 2, y: style.note * 2 };
+  const scale = scaleFor(ctx, pic.frame, view, margin, SCALES_AT_HOUSE);
+  const placed = placeView(ctx, {
+    box: view,
+    model: pic.frame,
+    scale,
+    number: String(number),
+    title: pic.title,
+    items: pic.items,
+  });
+  const column = noteColumn({
+    notes: pic.notes.map((n) => ({ target: toPaper(placed.viewport, n.at), text: n.text, mark: n.mark })),
+    x: view.x + view.w + style.gutter,
+    side: 'right',
+    top: box.y + box.h,
+    bottom: box.y,
+    width,
+    layer: 'S-ANNO-NOTE',
+    style,
+  });
+  return {
+    viewport: { ...placed.viewport, window: pic.frame },
+    items: [...placed.items, ...column.items],
+    label: placed.scale.label,
+  };
+}
+
+function body(cells: readonly ReturnType<typeof cell>[], more: readonly Primitive[]): SheetBody {
+  const label = cells[0]?.label ?? 'No scale';
+  return {
+    title: 'At the house',
+    scaleNote: cells.every((c) => c.label === label) ? label : 'As noted',
+    viewports: cells.map((c) => c.viewport),
+    items: [...cells.flatMap((c) => c.items), ...more],
+  };
+}
+
+function words(ctx: SheetContext): Block[] {
+  const rows: TableRow[] = houseFacts(ctx.input).map((f) => [
+    { text: f.place, path: f.path },
+    f.what,
+    f.takes || '–',
+    STATE[f.state],
+    f.note || '–',
+  ]);
+  const w = ctx.area.w;
+  return [
+    {
+      kind: 'table',
+      title: 'At the house: verified and to verify',
+      columns: [
+        { head: 'Place' },
+        { head: 'What', max: w * 0.3 },
+        { head: 'Must take', max: w * 0.2 },
+        { head: 'State', max: w * 0.14 },
+        { head: 'Who, or what to do', grow: true },
+      ],
+      rows,
+    },
+    {
+      kind: 'para',
+      text: 'Forces are allowable-stress level, the largest on one fastener place, beam end or post, side load held by the house with them; they do not all act at once. “Verified” repeats what the owner stated: the program has seen nothing.',
+    },
+    { kind: 'gap' },
+    { kind: 'heading', text: 'Order of work at the wall' },
+    { kind: 'numbered', items: FLASHING },
+    { kind: 'heading', text: 'Cautions' },
+    { kind: 'bullets', items: CAUTIONS },
+  ];
+}
+
+/** A large sheet holds the pictures in a row over the table; a small one a picture each, the table after them. */
+function draw(ctx: SheetContext): SheetBody[] {
+  const { area, style } = ctx;
+  const places = typical(housePlaces(ctx.input));
+  const blocks = words(ctx);
+  const slugs = measure(blocks, area.w, style, 'G-ANNO-NOTE');
+  const text = heightOf(slugs) + 2 * style.gutter;
+  if (area.w > 24 && text < area.h * 0.6) {
+    const w = area.w / Math.max(2, places.length);
+    const cells = places.map((p, i) =>
+      cell(ctx, p, i + 1, { x: area.x + i * w, y: area.y + text, w: w - style.gutter, h: area.h - text }),
+    );
+    return [body(cells, columnsFlow(slugs, [{ ...area, h: text - style.gutter }]).items)];
+  }
+  return [
+    ...places.map((p, i) => body([cell(ctx, p, i + 1, area)], [])),
+    ...flowSheets(ctx, { title: 'At the house, verified and to verify', blocks, columns: 1, layer: 'G-ANNO-NOTE' }),
+  ];
+}
+
+export const atHouse: SheetKind = {
+  title: 'At the house',
+  discipline: 'S',
+  needed: (i) => housePlaces(i).length > 0,
+  draw,
+};
