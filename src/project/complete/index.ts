@@ -67,6 +67,7 @@ function completeChoices(w: Written['choices'], note: Notebook): Choices {
     ),
     deflection: { live: limit('live', 360), total: limit('total', 240) },
     joints: (w.joints ?? []).map(completeProduct),
+    ...(w.anchors === undefined ? {} : { anchors: w.anchors }),
   };
 }
 
