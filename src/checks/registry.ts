@@ -7,9 +7,15 @@ import { sheathingNails } from './cladding/sheathing-nails.js';
 import { sheathingSpan } from './cladding/sheathing-span.js';
 import { windComponents } from './cladding/wind-components.js';
 import type { Check } from './contract.js';
+import { anchor } from './footings/anchor.js';
+import { embedment } from './footings/embedment.js';
+import { houseFooting } from './footings/house-footing.js';
+import { baseBearing, pierStrength } from './footings/pier.js';
 import { footingFlexure, footingShear } from './footings/plain-concrete.js';
 import { footingSize, frostDepth, postFoot } from './footings/sizes.js';
+import { slabPost } from './footings/slab-post.js';
 import { soilBearing } from './footings/soil-bearing.js';
+import { footingOverturning, footingSliding } from './footings/stability.js';
 import { footingUplift } from './footings/uplift.js';
 import { jointBearing } from './joints/bearing.js';
 import { jointProducts } from './joints/products.js';
@@ -79,10 +85,18 @@ export const CHECKS: readonly Check[] = [
 
   soilBearing,
   footingUplift,
+  footingOverturning,
+  footingSliding,
+  embedment,
   frostDepth,
   footingSize,
   footingFlexure,
   footingShear,
+  pierStrength,
+  baseBearing,
+  anchor,
+  slabPost,
+  houseFooting,
   postFoot,
 
   jointProducts,
