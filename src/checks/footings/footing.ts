@@ -41,7 +41,23 @@ export interface Weights {
 /** Section of what reaches the surface: the pier, or the pad itself where there is none. */
 const shaft = (f: Footing): number => (f.pierDiameter > 0 ? (Math.PI / 4) * f.pierDiameter ** 2 : f.bearingArea);
 
+const weighed = new WeakMap<CheckContext, Map<Footing, Weights>>();
+
 export function footingWeights(ctx: CheckContext, f: Footing): Weights {
+  let known = weighed.get(ctx);
+  if (!known) {
+    known = new Map();
+    weighed.set(ctx, known);
+  }
+  let w = known.get(f);
+  if (!w) {
+    w = weigh(ctx, f);
+    known.set(f, w);
+  }
+  return w;
+}
+
+function weigh(ctx: CheckContext, f: Footing): Weights {
   const density = ctx.project.basis.soil.density;
   const concrete = weightOf(f.concrete, CONCRETE_PCF);
   const above = Math.max(f.top - f.surface, 0) * shaft(f);

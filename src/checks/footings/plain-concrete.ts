@@ -104,8 +104,20 @@ function bendingUnder(ctx: CheckContext, on: LoadedFooting, a: Actions, rec?: Re
   return { qu: down ? relief : Math.max(up, 0), down, tips: false };
 }
 
-/** Pad with the pressure that bends it hardest; undefined where nothing stands out. */
-function worstPad(ctx: CheckContext, loaded: readonly LoadedFooting[]): Pad | undefined {
+const found = new WeakMap<CheckContext, Map<string, Pad | undefined>>();
+
+/** Pad of a mark with the pressure that bends it hardest; undefined where nothing stands out. Two checks ask. */
+function worstPad(ctx: CheckContext, mark: string, loaded: readonly LoadedFooting[]): Pad | undefined {
+  let pads = found.get(ctx);
+  if (!pads) {
+    pads = new Map();
+    found.set(ctx, pads);
+  }
+  if (!pads.has(mark)) pads.set(mark, searchPad(ctx, loaded));
+  return pads.get(mark);
+}
+
+function searchPad(ctx: CheckContext, loaded: readonly LoadedFooting[]): Pad | undefined {
   let worst: Pad | undefined;
   for (const on of loaded) {
     const { footing } = on;
@@ -161,7 +173,7 @@ export const footingFlexure: Check = {
   run(subject, ctx, rec) {
     const loaded = loadedFootings(ctx, subject.id);
     if (!loaded) return noForces(CLAUSE);
-    const pad = worstPad(ctx, loaded);
+    const pad = worstPad(ctx, subject.id, loaded);
     if (!pad) return notApplicable(CLAUSE, 'no pad stands out beyond the pier or post');
     if (pad.tips) return overturned(pad);
     const a = squareFootingActions(pad.B, pad.c, pad.h, pad.qu);
@@ -188,7 +200,7 @@ export const footingShear: Check = {
   run(subject, ctx, rec) {
     const loaded = loadedFootings(ctx, subject.id);
     if (!loaded) return noForces(CLAUSE);
-    const pad = worstPad(ctx, loaded);
+    const pad = worstPad(ctx, subject.id, loaded);
     if (!pad) return notApplicable(CLAUSE, 'no pad stands out beyond the pier or post');
     if (pad.tips) return overturned(pad);
     const a = squareFootingActions(pad.B, pad.c, pad.h, pad.qu);

@@ -1,0 +1,270 @@
+/** Footings under side force and moment, against hand calculations. Soil of the fixture: 1500 psf, 100 psf/ft, 100 pcf. */
+import { describe, expect, it } from 'vitest';
+import type { Basis, Office } from '../../project/model.js';
+import type { SlabPlaced } from '../../structure/model.js';
+import { gableProject } from '../../structure/testing.js';
+import { explained, stepValue } from '../explained.testing.js';
+import { bar, contextFor, joint, NONE, pad, postBar, runFirst, v } from '../testing.js';
+import { embedment } from './embedment.js';
+import { baseBearing, pierStrength } from './pier.js';
+import { footingFlexure } from './plain-concrete.js';
+import { soilBearing } from './soil-bearing.js';
+import { footingOverturning, footingSliding } from './stability.js';
+import { footingUplift } from './uplift.js';
+
+type V = ReturnType<typeof v>;
+
+const said = <T>(value: T, from = 'soils report'): Office<T> => ({ value, state: 'given', from, path: '/x' });
+const withSoil = (soil: Partial<Basis['soil']>) => ({
+  ...gableProject,
+  basis: { ...gableProject.basis, soil: { ...gableProject.basis.soil, lateral: said(100), ...soil } },
+});
+const foot = joint({
+  id: 'J2',
+  mark: 'J2',
+  kind: 'post-to-footing',
+  ties: [
+    { part: 'P1', along: 0 },
+    { part: 'F1', along: 0 },
+  ],
+});
+const under = (
+  force: readonly V[],
+  moment: readonly V[] = [NONE, NONE, NONE],
+  change: Parameters<typeof pad>[0] = {},
+  more: { soil?: Partial<Basis['soil']>; slabs?: readonly SlabPlaced[] } = {},
+) =>
+  contextFor({
+    project: withSoil(more.soil ?? {}),
+    structure: { footings: [pad(change)], members: [bar(), postBar()], joints: [foot], slabs: more.slabs ?? [] },
+    footings: { F1: { force, moment } },
+  });
+
+/** A pier 12 in wide with its underside 90 in in the ground. */
+const PIER = {
+  round: true,
+  size: 12,
+  pierDiameter: 12,
+  padThickness: 0,
+  top: -12,
+  bottom: -102,
+  bearingArea: Math.PI * 36,
+};
+const SLAB: SlabPlaced = {
+  mark: 'S1',
+  state: 'existing',
+  outline: [v(-60, -60, 0), v(60, -60, 0), v(60, 60, 0), v(-60, 60, 0)],
+  top: { z0: -12, gx: 0, gy: 0 },
+  thickness: 4,
+  path: '/patio/slabs/0',
+};
+
+describe('soil pressure with moment', () => {
+  it('both ways off centre: the corner pyramid in closed form', () => {
+    // N = 5000 + 600 + 400 = 6000, e = 36 000/6000 = 6 = B/4 both ways: legs of the triangle 24, q = 6·6000/4 = 9000 psf,
+    // less 800 lb of soil that lay there over 4 ft²: 8800.
+    const ctx = under([v(0, 0, 5000), NONE, NONE], [v(36000, -36000, 0), NONE, NONE]);
+    const f = runFirst(soilBearing, ctx);
+    expect(f.demand).toBeCloseTo(8800, 1);
+    // The printed pyramid gives back the load and its place.
+    const lines = explained(soilBearing, ctx);
+    expect(stepValue(lines, 'x0')).toBeCloseTo(24, 3);
+    expect(stepValue(lines, 'ex')).toBeCloseTo(6, 4);
+    expect(stepValue(lines, 'ey')).toBeCloseTo(6, 4);
+  });
+  it('one way beyond the kern, the other side lifted', () => {
+    // N = 2000, e = 20 000/2000 = 10: 3·(12 − 10) = 6 in of contact, q = 2·2000/(2 ft · 0.5 ft) = 4000, less 200.
+    expect(runFirst(soilBearing, under([v(0, 0, 1000), NONE, NONE], [v(0, 20000, 0), NONE, NONE])).demand).toBeCloseTo(
+      3800,
+      6,
+    );
+  });
+  it('a shaft deep enough leaves the base its central load', () => {
+    // π·36 in² = 0.7854 ft²; concrete typed in: 600 lb less 400: 200. (1000 + 200)/0.7854 = 1527.9 psf.
+    const f = runFirst(soilBearing, under([v(20, 0, 1000), NONE, NONE], [v(0, 20 * 100, 0), NONE, NONE], PIER));
+    expect(f.demand).toBeCloseTo(1200 / (Math.PI / 4), 3);
+  });
+});
+
+describe('tipping over', () => {
+  it('with six tenths of the weight', () => {
+    // 0.6D + 0.6W: P = 600 − 300, W = 0.6·1000, N = 900; Mo = 9000; Mr = 900·12 = 10 800.
+    const f = runFirst(footingOverturning, under([v(0, 0, 1000), NONE, v(0, 0, -500)], [NONE, NONE, v(0, 15000, 0)]));
+    expect(f.combination).toBe('0.6D+0.6W');
+    expect(f.demand).toBeCloseTo(9000, 6);
+    expect(f.capacity).toBeCloseTo(10800, 6);
+    expect(f.status).toBe('pass');
+  });
+  it('fails where nothing presses, and does not arise without side force', () => {
+    const up = runFirst(footingOverturning, under([NONE, NONE, v(0, 0, -3000)], [NONE, NONE, v(0, 1000, 0)]));
+    expect(up.status).toBe('fail');
+    expect(runFirst(footingOverturning, under([v(0, 0, 1000), NONE, NONE])).status).toBe('not-applicable');
+  });
+});
+
+describe('sliding', () => {
+  const pushed = [v(0, 0, 1000), NONE, v(1000, 0, 0)];
+  it('on the face of the pad alone when no friction is given', () => {
+    // 600 lb against 100·2 ft·(2² − 1²)/2 = 300.
+    const f = runFirst(footingSliding, under(pushed));
+    expect(f.demand).toBeCloseTo(600, 9);
+    expect(f.capacity).toBeCloseTo(300, 9);
+    expect(f.status).toBe('fail');
+  });
+  it('adds friction only when it has a source', () => {
+    // Dead 0.6·(1000 + 1000) = 1200, by 0.25: 300 more.
+    expect(
+      runFirst(footingSliding, under(pushed, undefined, {}, { soil: { friction: said(0.25) } })).capacity,
+    ).toBeCloseTo(600, 9);
+    expect(
+      runFirst(footingSliding, under(pushed, undefined, {}, { soil: { friction: said(0.25, '') } })).capacity,
+    ).toBeCloseTo(300, 9);
+  });
+  it('cohesion stops at half the dead load', () => {
+    expect(
+      runFirst(footingSliding, under(pushed, undefined, {}, { soil: { cohesion: said(130) } })).capacity,
+    ).toBeCloseTo(300 + 520, 9);
+    expect(
+      runFirst(footingSliding, under(pushed, undefined, {}, { soil: { cohesion: said(900) } })).capacity,
+    ).toBeCloseTo(300 + 600, 9);
+  });
+  it('snow that may be gone rubs nothing', () => {
+    const f = runFirst(
+      footingSliding,
+      under([v(0, 0, 1000), v(400, 0, 4000), NONE], undefined, {}, { soil: { friction: said(0.25) } }),
+    );
+    // D+S: dead 1000 + 1000, not 6000.
+    expect(f.capacity).toBeCloseTo(300 + 500, 9);
+  });
+});
+
+describe('embedment', () => {
+  // 500 lb at 8 ft above ground, turning about the underside with 96 + 90 in.
+  const force = [v(500, 0, 2000), NONE, NONE];
+  const moment = [v(0, 500 * 186, 0), NONE, NONE];
+  /** Root of Eq. 18-1 by plain repetition, averaged. */
+  const root = (P: number, h: number, b: number, s: number): number => {
+    let d = 5;
+    for (let i = 0; i < 200; i++) {
+      const A = (2.34 * P) / (((s * d) / 3) * b);
+      d = (d + 0.5 * A * (1 + Math.sqrt(1 + (4.36 * h) / A))) / 2;
+    }
+    return d * 12;
+  };
+  it('asks for the depth of Eq. 18-1', () => {
+    const f = runFirst(embedment, under(force, moment, PIER, { soil: { lateral: said(150) } }));
+    expect(f.demand).toBeCloseTo(root(500, 8, 1, 150), 3);
+    expect(f.capacity).toBe(90);
+    expect(f.status).toBe('pass');
+    expect(runFirst(embedment, under(force, moment, PIER)).status).toBe('fail');
+  });
+  it('its printed last trial asks for itself', () => {
+    const lines = explained(embedment, under(force, moment, PIER, { soil: { lateral: said(150) } }));
+    expect(stepValue(lines, 'Mg')).toBeCloseTo(500 * 96, 6);
+    expect(stepValue(lines, 'd') * 12).toBeCloseTo(root(500, 8, 1, 150), 3);
+  });
+  it('uses the slab only where it lies and the owner says it holds', () => {
+    // d³ = 4.25·500·8/(150·1): d = 4.839 ft.
+    const soil = { lateral: said(150) };
+    const held = runFirst(embedment, under(force, moment, { ...PIER, slabHolds: true }, { soil, slabs: [SLAB] }));
+    expect(held.demand).toBeCloseTo(12 * Math.cbrt((4.25 * 500 * 8) / 150), 6);
+    const free = runFirst(embedment, under(force, moment, { ...PIER, slabHolds: true }, { soil }));
+    expect(free.demand).toBeCloseTo(root(500, 8, 1, 150), 3);
+    expect(runFirst(embedment, under(force, moment, PIER, { soil, slabs: [SLAB] })).demand).toBeCloseTo(free.demand, 9);
+  });
+  it('doubles the soil for wind only, with a source, on a cover that stands free', () => {
+    const wind = [v(0, 0, 2000), NONE, v(500 / 0.6, 0, 0)];
+    const turn = [NONE, NONE, v(0, (500 * 186) / 0.6, 0)];
+    const soil = { lateral: said(75), halfInchMotion: said(true) };
+    expect(runFirst(embedment, under(wind, turn, PIER, { soil })).demand).toBeCloseTo(root(500, 8, 1, 150), 3);
+    expect(runFirst(embedment, under(force, moment, PIER, { soil })).demand).toBeCloseTo(root(500, 8, 1, 75), 3);
+    const bare = { lateral: said(75), halfInchMotion: said(true, '') };
+    expect(runFirst(embedment, under(wind, turn, PIER, { soil: bare })).demand).toBeCloseTo(root(500, 8, 1, 75), 3);
+  });
+  it('a pier too shallow hands over to its pad', () => {
+    const onPad = { pierDiameter: 8 };
+    const ctx = under([v(300, 0, 2000), NONE, NONE], [v(0, 9000, 0), NONE, NONE], onPad);
+    expect(runFirst(embedment, ctx).status).toBe('not-applicable');
+    expect(runFirst(embedment, ctx).note).toContain('base');
+    expect(runFirst(footingOverturning, ctx).demand).toBeCloseTo(9000, 6);
+  });
+  it('wants the hole 4 in wider than the post for concrete round it', () => {
+    const embedded = { foot: -94, width: 12, diagonal: 7.78, cast: true, backfill: 'concrete' } as const;
+    expect(runFirst(embedment, under([v(0, 0, 100), NONE, NONE], undefined, { ...PIER, embedded })).status).toBe(
+      'not-applicable',
+    );
+    const tight = { ...embedded, diagonal: 8.5 };
+    expect(runFirst(embedment, under([v(0, 0, 100), NONE, NONE], undefined, { ...PIER, embedded: tight })).status).toBe(
+      'fail',
+    );
+  });
+});
+
+describe('uplift of a shaft', () => {
+  const lifted = [NONE, NONE, v(0, 0, -1000)];
+  it('counts skin friction with a source, its top foot left out', () => {
+    const none = runFirst(footingUplift, under(lifted, undefined, PIER)).capacity;
+    const f = runFirst(footingUplift, under(lifted, undefined, PIER, { soil: { skinFriction: said(100) } }));
+    // 100 psf · π · 1 ft · 6.5 ft.
+    expect(f.capacity - none).toBeCloseTo(100 * Math.PI * 6.5, 6);
+  });
+  it('tamped backfill hangs on nothing', () => {
+    const embedded = { foot: -94, width: 7.78, diagonal: 7.78, cast: false, backfill: 'sand' } as const;
+    expect(runFirst(footingUplift, under(lifted, undefined, { ...PIER, embedded })).capacity).toBe(0);
+  });
+});
+
+describe('pad under eccentric pressure', () => {
+  it('takes the greatest pressure over the whole pad', () => {
+    // 1.4D: P = 2800, N = 2800 + 1.4·1000 = 4200, e = 1.4·4000/4200 = 4/3: q = 4200/4·(1 + 8/24) = 1400 psf,
+    // less 1.4·1000/4 = 350: 1050 psf = 7.2917 psi. Mu = 7.2917·24·9.25²/2 = 7486.7.
+    const f = runFirst(footingFlexure, under([v(0, 0, 2000), NONE, NONE], [v(0, 4000, 0), NONE, NONE]));
+    expect(f.combination).toBe('1.4D');
+    expect(f.demand).toBeCloseTo((1050 / 144) * 24 * (9.25 ** 2 / 2), 3);
+  });
+  it('hangs from a lifted pier', () => {
+    // Strength combinations of the fixture hold no wind: a dead case that lifts stands in. 1.4·300 = 420 lb on 576 in².
+    const f = runFirst(footingFlexure, under([v(0, 0, -300), NONE, NONE]));
+    expect(f.demand).toBeCloseTo((420 / 576) * 24 * (9.25 ** 2 / 2), 6);
+  });
+});
+
+describe('pier', () => {
+  const stub = { pierDiameter: 12, top: -6, steel: '(4) #4 vertical in pier' };
+  it('bends as plain concrete', () => {
+    // 1.4D, the base takes it: V = 140, M at the underside 14 000·1.4 = 19 600, at the pad's top 19 600 − 12·140 = 17 920.
+    // Sm = π·12³/32 = 169.65, Ag = 113.1: 105.63 − 2800/113.1 = 80.87 psi against 0.6·5·50 = 150.
+    const ctx = under([v(100, 0, 2000), NONE, NONE], [v(0, 14000, 0), NONE, NONE], stub);
+    const f = runFirst(pierStrength, ctx);
+    expect(f.demand).toBeCloseTo((17920 / ((Math.PI * 1728) / 32) - 2800 / (Math.PI * 36)) / 150, 6);
+    expect(f.status).toBe('pass');
+  });
+  it('hangs on bars, and those are a two-hundredth of it', () => {
+    // 0.8 in² of bars; least 0.005·113.1 = 0.5655; 420/(0.9·0.8·60 000 = 43 200).
+    const f = runFirst(pierStrength, under([v(0, 0, -300), NONE, NONE], undefined, stub));
+    expect(f.demand).toBeCloseTo(0.005 * Math.PI * 36, 6);
+    expect(f.capacity).toBeCloseTo(0.8, 9);
+    expect(
+      runFirst(pierStrength, under([v(0, 0, -300), NONE, NONE], undefined, { ...stub, steel: 'none' })).status,
+    ).toBe('fail');
+  });
+  it('stands no higher than three times its width', () => {
+    const f = runFirst(pierStrength, under([v(0, 0, 10), NONE, NONE], undefined, { ...stub, top: 25 }));
+    expect(f.demand).toBe(37);
+    expect(f.capacity).toBe(36);
+    expect(f.status).toBe('fail');
+  });
+  it('lifted and bent at once is not ours', () => {
+    const f = runFirst(pierStrength, under([v(100, 0, -300), NONE, NONE], [v(0, 9000, 0), NONE, NONE], stub));
+    expect(f.status).toBe('outside-scope');
+  });
+});
+
+describe('post base on concrete', () => {
+  it('spreads to the square that fits', () => {
+    // 5.5² = 30.25 in² on a 24 in pad: spread 2. 0.6·0.85·2500·30.25·2 = 77 137; 1.2·2000 + 1.6·3000 = 7200.
+    const f = runFirst(baseBearing, under([v(0, 0, 2000), v(0, 0, 3000), NONE]));
+    expect(f.demand).toBeCloseTo(7200, 6);
+    expect(f.capacity).toBeCloseTo(0.6 * 0.85 * 2500 * 30.25 * 2, 3);
+  });
+});
