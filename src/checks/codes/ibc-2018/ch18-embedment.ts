@@ -21,14 +21,15 @@ export interface PostAtGrade {
 const S1At = (d: number, lateral: number): number =>
   lateral * Math.min(Math.min(d, PRESSURE_DEPTH_CAP) / 36, LATERAL_DEPTH_CAP);
 
-interface Trial {
+export interface DepthTrial {
   readonly S1: number;
   readonly A: number;
   /** Depth that Eq. 18-1 asks for, ft. */
   readonly needs: number;
 }
 
-function trial(d: number, { P, Mg, b, lateral }: PostAtGrade): Trial {
+/** Eq. 18-1 at a trial depth `d` inches: one row of its iteration. */
+export function depthTrial(d: number, { P, Mg, b, lateral }: PostAtGrade): DepthTrial {
   const S1 = S1At(d, lateral);
   const A = (2.34 * P) / (S1 * (b / 12));
   // A·h = 2.34·(P·h)/(S1·b): the root stays finite where only a moment acts.
@@ -40,7 +41,7 @@ function trial(d: number, { P, Mg, b, lateral }: PostAtGrade): Trial {
 const SHOWN = 3;
 
 function record(symbol: string, meaning: string, d: number, post: PostAtGrade, rec: Recorder): void {
-  const t = trial(d, post);
+  const t = depthTrial(d, post);
   const ft = post.b / 12;
   rec.step({
     symbol: 'S1',
@@ -77,7 +78,7 @@ function record(symbol: string, meaning: string, d: number, post: PostAtGrade, r
  */
 export function freePostDepth(post: PostAtGrade, start: number, rec?: Recorder): number {
   if (post.P <= 0 && post.Mg <= 0) return 0;
-  const needs = (d: number): number => 12 * trial(d, post).needs;
+  const needs = (d: number): number => 12 * depthTrial(d, post).needs;
   let low = 0;
   let high = 12;
   while (needs(high) > high) {
