@@ -40,7 +40,26 @@ function resistance(ctx: CheckContext, f: Footing, rec?: Recorder): number {
   const w = footingWeights(ctx, f);
   const hangs = f.embedded?.cast !== false;
   const weight = upliftResistance(0, hangs ? w.concrete : 0, hangs ? w.soilOver : 0, UPLIFT_DEAD_FACTOR.ASD, rec);
-  return weight + skinFriction(ctx, f, rec);
+  const rubs = skinFriction(ctx, f, rec);
+  if (rubs > 0)
+    rec?.step({
+      symbol: 'Rt',
+      meaning: 'weight and friction together',
+      formula: 'R + Rf',
+      substituted: `${weight.toFixed(1)} + ${rubs.toFixed(1)}`,
+      value: weight + rubs,
+      unit: 'lb',
+      clause: 'statics',
+    });
+  return weight + rubs;
+}
+
+/** What would cure a footing that is lifted. */
+function remedyFor(f: Footing): string {
+  if (f.onSlab) return 'nothing that may be counted holds a post on a slab down: give it a footing.';
+  if (f.embedded && !f.embedded.cast)
+    return 'backfill tamped round a post holds nothing down that may be counted: fill the hole with concrete, tied to the post.';
+  return 'make it heavier, or its pad wider and deeper so that more soil stands on it.';
 }
 
 export const footingUplift: Check = {
@@ -79,9 +98,7 @@ export const footingUplift: Check = {
         combination: worst.combination,
         clause: CLAUSE,
         formula: 'U / R',
-        remedy: footing.onSlab
-          ? `Wind would lift ${footing.id}: nothing that may be counted holds a post on a slab down: give it a footing.`
-          : `Wind would lift ${footing.id}: make it heavier, or its pad wider and deeper so that more soil stands on it.`,
+        remedy: `Wind would lift ${footing.id}: ${remedyFor(footing)}`,
       },
       rec,
     );

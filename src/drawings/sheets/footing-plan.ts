@@ -225,6 +225,11 @@ function draw(ctx: SheetContext): SheetBody[] {
                   'Footings cut through the kept slab: saw the slab square round each pad, pour the pad full against undisturbed soil, backfill in layers round the pier, and patch the slab with a joint round the pier.',
                 ]
               : ['Pour piers before the slab, with a joint between pier and slab.']),
+            ...(structure.footings.some((f) => f.embedded)
+              ? [
+                  'Posts set in the ground: brace them plumb in their holes before the backfill goes in; concrete cast against undisturbed soil, or sand or soil in layers of at most 8 in, each tamped.',
+                ]
+              : []),
             'Sizes, concrete and reinforcement: footing schedule. Deep or caving holes need shoring or sloping; keep people out of them.',
           ],
         },

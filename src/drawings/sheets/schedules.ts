@@ -6,6 +6,7 @@ import type { JointProduct, UnitChoice } from '../../project/model.js';
 import type { JointKind, Member, Structure } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { footingSize, pierSize } from './footing-words.js';
 import { flowSheets } from './parts.js';
 
 const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
@@ -76,8 +77,8 @@ function draw(ctx: SheetContext): SheetBody[] {
   const footings: TableRow[] = structure.footings.map((f) => [
     cell(f),
     f.kind.replaceAll('-', ' '),
-    f.round ? `${len(f.size)} dia.` : `${len(f.size)} square${f.padThickness ? ` x ${len(f.padThickness)}` : ''}`,
-    f.pierDiameter > 0 ? `${len(f.pierDiameter)} dia.` : '–',
+    footingSize(f, len),
+    pierSize(f, len),
     len(f.surface - f.bottom),
     len(f.top),
     `${f.fc} psi`,
