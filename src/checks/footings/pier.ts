@@ -29,7 +29,18 @@ interface Bars {
   readonly area: number;
 }
 
+const read = new WeakMap<Footing, Bars | 'none'>();
+
 function verticalBars(f: Footing): Bars | undefined {
+  let bars = read.get(f);
+  if (!bars) {
+    bars = readBars(f) ?? 'none';
+    read.set(f, bars);
+  }
+  return bars === 'none' ? undefined : bars;
+}
+
+function readBars(f: Footing): Bars | undefined {
   const m = VERTICAL.exec(f.steel);
   const one = m ? BAR_AREAS[Number(m[2])] : undefined;
   return m && one !== undefined ? { text: m[0], area: Number(m[1]) * one } : undefined;

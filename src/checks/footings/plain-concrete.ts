@@ -145,6 +145,17 @@ function record(ctx: CheckContext, pad: Pad, a: FootingActions, rec?: Recorder):
   rec?.heading(`${footing.id}: pad ${footing.size} in, ${footing.padThickness} in thick, ${pad.combination.id}`);
   recordActions(ctx, pad.on, pad.a, rec);
   bendingUnder(ctx, pad.on, pad.a, rec);
+  if (footing.pierDiameter > 0)
+    rec?.step({
+      symbol: 'c',
+      meaning: 'side of the square equal to the pier',
+      formula: 'D·√π/2',
+      substituted: `${footing.pierDiameter} · √π/2`,
+      value: pad.c,
+      unit: 'in',
+      clause: 'ACI 318-14 13.2.7.3',
+      from: [footing.path],
+    });
   rec?.step({
     symbol: 'h',
     meaning: 'thickness that counts: 2 in against the soil left out',

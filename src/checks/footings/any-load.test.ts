@@ -1,0 +1,121 @@
+/** Any load on any footing: answers stay finite, the trace ends in the same ratio, and turning house and load together changes nothing. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { gableProject } from '../../structure/testing.js';
+import type { Check } from '../contract.js';
+import { explained, stepValue } from '../explained.testing.js';
+import { bar, contextFor, joint, pad, postBar, runFirst, v } from '../testing.js';
+import { anchor } from './anchor.js';
+import { embedment } from './embedment.js';
+import { baseBearing, pierStrength } from './pier.js';
+import { footingFlexure, footingShear } from './plain-concrete.js';
+import { soilBearing } from './soil-bearing.js';
+import { footingOverturning, footingSliding } from './stability.js';
+import { footingUplift } from './uplift.js';
+
+const CHECKS: readonly Check[] = [
+  soilBearing,
+  footingUplift,
+  footingOverturning,
+  footingSliding,
+  embedment,
+  footingFlexure,
+  footingShear,
+  pierStrength,
+  baseBearing,
+  anchor,
+];
+const SHAPES = {
+  pad: {},
+  'pier on pad': { pierDiameter: 12, top: -6, steel: '(4) #5 vertical' },
+  pier: { round: true, size: 16, pierDiameter: 16, padThickness: 0, top: -12, bottom: -84, bearingArea: Math.PI * 64 },
+} as const;
+const foot = joint({
+  id: 'J2',
+  mark: 'J2',
+  kind: 'post-to-footing',
+  ties: [
+    { part: 'P1', along: 0 },
+    { part: 'F1', along: 0 },
+  ],
+});
+const project = {
+  ...gableProject,
+  choices: { ...gableProject.choices, anchors: { pad: { bolt: 0.625, embedment: 7, fu: 58000, fy: 36000 } as never } },
+};
+
+const force = fc.double({ min: -3000, max: 3000, noNaN: true });
+const triple = fc.tuple(force, force, force);
+const turned = fc.tuple(
+  fc.double({ min: -1e5, max: 1e5, noNaN: true }),
+  fc.double({ min: -1e5, max: 1e5, noNaN: true }),
+);
+type Load = { readonly f: readonly [number, number, number]; readonly m: readonly [number, number] };
+const loads = fc.array(fc.record({ f: triple, m: turned }), { minLength: 3, maxLength: 3 });
+
+/** `quarter` turns every load a quarter round the post. */
+const under = (rows: readonly Load[], change: Parameters<typeof pad>[0], quarter = false) =>
+  contextFor({
+    project,
+    structure: { footings: [pad(change)], members: [bar(), postBar()], joints: [foot] },
+    footings: {
+      F1: {
+        force: rows.map(({ f: [x, y, z] }) => (quarter ? v(-y, x, z) : v(x, y, z))),
+        moment: rows.map(({ m: [x, y] }) => (quarter ? v(-y, x, 0) : v(x, y, 0))),
+      },
+    },
+  });
+
+describe.each(Object.entries(SHAPES))('%s', (_name, change) => {
+  it('answers any load with finite numbers that its trace repeats', () => {
+    fc.assert(
+      fc.property(loads, (rows) => {
+        const ctx = under(rows, change);
+        for (const check of CHECKS) {
+          const f = runFirst(check, ctx);
+          for (const x of [f.demand, f.capacity, f.ratio]) expect(Number.isFinite(x), check.id).toBe(true);
+          expect(f.ratio).toBeGreaterThanOrEqual(0);
+          const lines = explained(check, ctx);
+          for (const l of lines)
+            if (l.kind === 'step') expect(Number.isFinite(l.value), `${check.id} ${l.symbol}`).toBe(true);
+          if (lines.some((l) => l.kind === 'step' && l.symbol === 'ratio'))
+            expect(stepValue(lines, 'ratio'), check.id).toBe(f.ratio);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('does not care which way the house faces', () => {
+    fc.assert(
+      fc.property(loads, (rows) => {
+        for (const check of CHECKS) {
+          const a = runFirst(check, under(rows, change));
+          const b = runFirst(check, under(rows, change, true));
+          expect(b.status, check.id).toBe(a.status);
+          expect(b.ratio, check.id).toBeCloseTo(a.ratio, 4);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('is never better off under a larger push', () => {
+    fc.assert(
+      fc.property(loads, (rows) => {
+        const more = rows.map(
+          ({ f: [x, y, z], m: [p, q] }): Load => ({ f: [1.3 * x, 1.3 * y, z], m: [1.3 * p, 1.3 * q] }),
+        );
+        const worst = (r: readonly Load[]): number =>
+          Math.max(
+            ...[soilBearing, footingOverturning, footingSliding, embedment].map((c) => {
+              const f = runFirst(c, under(r, change));
+              return f.status === 'outside-scope' ? 99 : f.ratio;
+            }),
+          );
+        expect(worst(more)).toBeGreaterThanOrEqual(worst(rows) * (1 - 1e-6));
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
