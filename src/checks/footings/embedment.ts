@@ -111,6 +111,18 @@ export const embedment: Check = {
       from: [lateral.path],
     });
     const needs = side.held ? heldPostDepth(post, rec) : freePostDepth(post, side.depth, rec);
+    // Soil pressure grows with the square of the depth below a post that turns about the slab: Mg = p·b·d²/4, sum p·b·d/3.
+    const onSlab = side.held ? post.P + (4 * post.Mg) / (3 * side.depth) : 0;
+    if (side.held)
+      rec?.step({
+        symbol: 'Rs',
+        meaning: 'force the slab must take at the surface, soil pressure growing with the square of the depth',
+        formula: 'P + 4·Mg/(3·d), d the depth there is',
+        substituted: `${post.P.toFixed(0)} + 4 · ${post.Mg.toFixed(0)}/(3 · ${side.depth.toFixed(1)})`,
+        value: onSlab,
+        unit: 'lb',
+        clause: 'statics',
+      });
     const wants =
       footing.slabHolds && !side.held
         ? ' No slab of this project lies all round it: taken as free at the surface.'
@@ -123,7 +135,7 @@ export const embedment: Check = {
         combination: a.combination.id,
         clause: side.held ? 'IBC 2018 1807.3.2.2' : 'IBC 2018 1807.3.2.1',
         formula: 'depth asked for / depth',
-        note: `${side.held ? 'Held at the surface by the slab as the owner states; the slab must take that force. ' : ''}Only where nothing brittle leans on it (1807.3.1).${wants}${placing(on)}`,
+        note: `${side.held ? `Held at the surface by the slab as the owner states, which must take ${Math.ceil(onSlab)} lb there. ` : ''}Only where nothing brittle leans on it (1807.3.1).${wants}${placing(on)}`,
         remedy: `${footing.id} is ${side.depth.toFixed(0)} in in the ground where ${needs.toFixed(0)} in is asked for: go deeper, make it wider, or brace the posts.${wants}`,
       },
       rec,

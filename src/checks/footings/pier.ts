@@ -5,11 +5,13 @@ import {
   BAR_AREAS,
   barTension,
   circleModulus,
+  equivalentSquare,
   leastPedestalSteel,
   PEDESTAL_SLENDERNESS,
   plainAxial,
   plainBearing,
   plainCompressionFace,
+  plainOneWayShear,
   plainTensionFace,
 } from '../codes/aci-318-14/index.js';
 import type { Check, CheckContext } from '../contract.js';
@@ -93,7 +95,14 @@ function pierMoment(ctx: CheckContext, on: LoadedFooting, a: Actions, rec?: Reco
 interface Asked {
   readonly on: LoadedFooting;
   readonly a: Actions;
-  readonly what: 'height' | 'tension edge' | 'compression edge' | 'bars' | 'least steel' | 'tension and bending';
+  readonly what:
+    | 'height'
+    | 'shear'
+    | 'tension edge'
+    | 'compression edge'
+    | 'bars'
+    | 'least steel'
+    | 'tension and bending';
   readonly demand: number;
   readonly capacity: number;
   readonly unit: string;
@@ -127,6 +136,10 @@ function asked(ctx: CheckContext, on: LoadedFooting, a: Actions, rec?: Recorder)
   });
   if (free > 0) out.push(of('height', free, PEDESTAL_SLENDERNESS * D, 'in'));
   const Mu = pierMoment(ctx, on, a, rec);
+  if (a.V >= NO_FORCE) {
+    const side = equivalentSquare(D);
+    out.push(of('shear', a.V, plainOneWayShear(footing.fc, side, side, 1, rec), 'lb'));
+  }
   if (a.P < -NO_FORCE) {
     if (Mu >= NO_MOMENT) return [...out, of('tension and bending', Mu, 0, 'lb·in')];
     const bars = verticalBars(footing);
@@ -158,6 +171,7 @@ function asked(ctx: CheckContext, on: LoadedFooting, a: Actions, rec?: Recorder)
 }
 
 const REMEDY: Readonly<Record<Asked['what'], string>> = {
+  shear: 'it would shear through as plain concrete: make it wider',
   height: 'it stands too far out of the ground for plain concrete: make it wider or lower',
   'tension edge': 'it would crack as plain concrete: make it wider, or have it designed as a reinforced column',
   'compression edge': 'it is too slight for its load: make it wider',

@@ -168,6 +168,8 @@ describe('embedment', () => {
     const soil = { lateral: said(150) };
     const held = runFirst(embedment, under(force, moment, { ...PIER, slabHolds: true }, { soil, slabs: [SLAB] }));
     expect(held.demand).toBeCloseTo(12 * Math.cbrt((4.25 * 500 * 8) / 150), 6);
+    // P + 4·Mg/(3·d) = 500 + 4·48 000/270 = 1211.1.
+    expect(held.note).toContain('1212 lb');
     const free = runFirst(embedment, under(force, moment, { ...PIER, slabHolds: true }, { soil }));
     expect(free.demand).toBeCloseTo(root(500, 8, 1, 150), 3);
     expect(runFirst(embedment, under(force, moment, PIER, { soil, slabs: [SLAB] })).demand).toBeCloseTo(free.demand, 9);
@@ -253,6 +255,13 @@ describe('pier', () => {
     expect(f.demand).toBe(37);
     expect(f.capacity).toBe(36);
     expect(f.status).toBe('fail');
+  });
+  it('shears as a square of its area', () => {
+    const level = { ...stub, top: -12 };
+    const low = runFirst(pierStrength, under([v(100, 0, 100), NONE, NONE], [v(0, 1200, 0), NONE, NONE], level));
+    // Moment at the pad's top 1200 − 12·100 = 0: shear governs, 1.4·100 against 0.6·(4/3)·50·113.1 = 4523.9 lb.
+    expect(low.demand).toBeCloseTo(140, 9);
+    expect(low.capacity).toBeCloseTo(0.8 * 50 * Math.PI * 36, 6);
   });
   it('lifted and bent at once is not ours', () => {
     const f = runFirst(pierStrength, under([v(100, 0, -300), NONE, NONE], [v(0, 9000, 0), NONE, NONE], stub));
