@@ -11,7 +11,7 @@ export function footingForces(
   const out = new Map<string, FootingForces>();
   for (const [id, rows] of received) {
     const footing = index.footings.get(id)!;
-    const arm = (footing.embedded?.foot ?? footing.top) - footing.bottom;
+    const arm = footing.top - footing.bottom;
     const cases = rows.length / 3;
     const force = [];
     const moment = [];

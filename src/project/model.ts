@@ -358,6 +358,17 @@ export type FootingChoice =
 
 export type FootingKind = FootingChoice['kind'];
 
+/** One headed bolt cast in the middle of the footing. */
+export interface AnchorChoice {
+  /** Nominal diameter. */
+  readonly bolt: Inches;
+  /** Effective embedment: from the concrete's surface to the bearing face of the head. */
+  readonly embedment: Inches;
+  /** Specified tensile and yield strength of the bolt's steel. */
+  readonly fu: Psi;
+  readonly fy: Psi;
+}
+
 export interface PostSpec {
   readonly mark: string;
   /** Distance of the post centre from the beam's start. */
@@ -524,24 +535,13 @@ export interface JointProduct {
 export interface Choices {
   readonly sections: Readonly<Record<string, SectionChoice>>;
   readonly footings: Readonly<Record<string, FootingChoice>>;
+  /** Cast-in anchor bolts of post bases, by the name of the footing choice they stand in. */
+  readonly anchors?: Readonly<Record<string, AnchorChoice>> | undefined;
   /** Gap between post end and concrete made by the post base. */
   readonly standoff: Inches;
   /** Deflection limits as span divisors. */
   readonly deflection: { readonly live: number; readonly total: number };
   readonly joints: readonly JointProduct[];
-  /** Cast-in anchor bolts of post bases, by the name of the footing choice they stand in. */
-  readonly anchors?: Readonly<Record<string, AnchorChoice>> | undefined;
-}
-
-/** One headed bolt cast in the middle of the footing. */
-export interface AnchorChoice {
-  /** Nominal diameter. */
-  readonly bolt: Inches;
-  /** Effective embedment: from the concrete's surface to the bearing face of the head. */
-  readonly embedment: Inches;
-  /** Specified tensile and yield strength of the bolt's steel. */
-  readonly fu: Psi;
-  readonly fy: Psi;
 }
 
 export interface Log {

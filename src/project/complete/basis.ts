@@ -31,14 +31,6 @@ export const PLACEHOLDERS = {
   height: ask(180, '15 ft', 'How high may a patio cover be?'),
 } satisfies Readonly<Record<string, Placeholder<unknown>>>;
 
-const SETBACKS: Readonly<Record<Yard, readonly [number, string]>> = {
-  front: [360, '30 ft'],
-  rear: [300, '25 ft'],
-  left: [120, '10 ft'],
-  right: [120, '10 ft'],
-  'street-side': [180, '15 ft'],
-};
-
 /** An optional soil value: absent stays absent, so that nothing is counted on it. */
 const given = <K extends string, T>(
   key: K,
@@ -49,6 +41,14 @@ const given = <K extends string, T>(
   written === undefined
     ? {}
     : ({ [key]: note.office(written, `/basis/soil/${key}`, placeholder) } as { readonly [P in K]?: Office<T> });
+
+const SETBACKS: Readonly<Record<Yard, readonly [number, string]>> = {
+  front: [360, '30 ft'],
+  rear: [300, '25 ft'],
+  left: [120, '10 ft'],
+  right: [120, '10 ft'],
+  'street-side': [180, '15 ft'],
+};
 
 export function completeBasis(w: WrittenBasis, codes: CodeBundle, note: Notebook): Basis {
   const at = (path: string) => `/basis/${path}`;

@@ -58,6 +58,7 @@ function completeChoices(w: Written['choices'], note: Notebook): Choices {
   return {
     sections: w.sections,
     footings: w.footings,
+    ...(w.anchors === undefined ? {} : { anchors: w.anchors }),
     standoff: note.default(
       w.standoff,
       '/choices/standoff',
@@ -67,7 +68,6 @@ function completeChoices(w: Written['choices'], note: Notebook): Choices {
     ),
     deflection: { live: limit('live', 360), total: limit('total', 240) },
     joints: (w.joints ?? []).map(completeProduct),
-    ...(w.anchors === undefined ? {} : { anchors: w.anchors }),
   };
 }
 

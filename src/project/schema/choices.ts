@@ -141,8 +141,8 @@ export const choices = part('Materials and sizes the cover names.', {
   deflection: part('Deflection limits.', { live: divisor('live', 360), total: divisor('total', 240) }).optional(),
   sections: named('Sections by name.', section),
   footings: named('Footings by name.', footing),
-  joints: list('What serves each joint, with its published allowable loads.', jointProduct).max(200).optional(),
   anchors: named('Cast-in anchors of post bases, by the name of the footing they stand in.', anchor).optional(),
+  joints: list('What serves each joint, with its published allowable loads.', jointProduct).max(200).optional(),
 });
 
 export type WrittenChoices = z.output<typeof choices>;

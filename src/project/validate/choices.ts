@@ -79,6 +79,11 @@ export function choiceIssues(w: WrittenChoices): Issue[] {
       );
     }
   }
+  for (const name of Object.keys(w.anchors ?? {})) {
+    if (Object.hasOwn(w.footings, name)) continue;
+    const message = `no footing is named "${name.slice(0, 40)}"`;
+    issues.push(fault('not-one-of', ['choices', 'anchors', name], message, listing(name, Object.keys(w.footings))));
+  }
   for (const [name, f] of Object.entries(w.footings)) {
     const path = ['choices', 'footings', name];
     if ('thickness' in f && f.thickness > f.bottom) {
@@ -101,11 +106,6 @@ export function choiceIssues(w: WrittenChoices): Issue[] {
         ),
       );
     }
-  }
-  for (const name of Object.keys(w.anchors ?? {})) {
-    if (Object.hasOwn(w.footings, name)) continue;
-    const message = `no footing is named "${name.slice(0, 40)}"`;
-    issues.push(fault('not-one-of', ['choices', 'anchors', name], message, listing(name, Object.keys(w.footings))));
   }
   issues.push(...productIssues(w.joints ?? []));
   return issues;
