@@ -5,8 +5,9 @@ import type { SlabPlaced } from '../../structure/model.js';
 import { gableProject } from '../../structure/testing.js';
 import { explained, stepValue } from '../explained.testing.js';
 import { bar, contextFor, joint, NONE, pad, postBar, runFirst, v } from '../testing.js';
+import { baseBearing } from './base-bearing.js';
 import { embedment } from './embedment.js';
-import { baseBearing, pierStrength } from './pier.js';
+import { pierStrength } from './pier.js';
 import { footingFlexure } from './plain-concrete.js';
 import { soilBearing } from './soil-bearing.js';
 import { footingOverturning, footingSliding } from './stability.js';
@@ -257,15 +258,38 @@ describe('pier', () => {
     expect(f.status).toBe('fail');
   });
   it('shears as a square of its area', () => {
+    // Moments 1800 − 12·100 at the pad's top and 1800 − 24·100 at its own: 600 each way, small beside 1.4·100 against
+    // 0.6·(4/3)·50·113.1 = 4523.9 lb.
     const level = { ...stub, top: -12 };
-    const low = runFirst(pierStrength, under([v(100, 0, 100), NONE, NONE], [v(0, 1200, 0), NONE, NONE], level));
-    // Moment at the pad's top 1200 − 12·100 = 0: shear governs, 1.4·100 against 0.6·(4/3)·50·113.1 = 4523.9 lb.
-    expect(low.demand).toBeCloseTo(140, 9);
-    expect(low.capacity).toBeCloseTo(0.8 * 50 * Math.PI * 36, 6);
+    const f = runFirst(pierStrength, under([v(100, 0, 1000), NONE, NONE], [v(0, 1800, 0), NONE, NONE], level));
+    expect(f.demand).toBeCloseTo(140, 9);
+    expect(f.capacity).toBeCloseTo(0.8 * 50 * Math.PI * 36, 6);
   });
-  it('lifted and bent at once is not ours', () => {
-    const f = runFirst(pierStrength, under([v(100, 0, -300), NONE, NONE], [v(0, 9000, 0), NONE, NONE], stub));
-    expect(f.status).toBe('outside-scope');
+  it('lifted and bent at once: on the line between both strengths of its bars', () => {
+    // T = 420, M = 1.4·(9000 − 12·100) = 10 920; φTn = 43 200, φMn = 138 220 (its own test): 0.00972 + 0.0790.
+    const ctx = under([v(100, 0, -300), NONE, NONE], [v(0, 9000, 0), NONE, NONE], stub);
+    expect(stepValue(explained(pierStrength, ctx), 'i')).toBeCloseTo(420 / 43200 + 10920 / 138220, 4);
+    expect(runFirst(pierStrength, ctx).status).toBe('pass');
+    const bare = under([v(100, 0, -300), NONE, NONE], [v(0, 9000, 0), NONE, NONE], { ...stub, steel: 'none' });
+    expect(runFirst(pierStrength, bare).status).toBe('fail');
+    const crowded = under([v(100, 0, -300), NONE, NONE], [v(0, 9000, 0), NONE, NONE], {
+      ...stub,
+      steel: '(4) #6 vertical',
+    });
+    expect(runFirst(pierStrength, crowded).status).toBe('outside-scope');
+  });
+  it('cracked, stands by its bars', () => {
+    // 1.4·(25 000 − 12·100) = 33 320: 196 psi less 1 of the load, against 150; on bars 33 320/138 220.
+    const load = [v(100, 0, 100), NONE, NONE];
+    const turn = [v(0, 25000, 0), NONE, NONE];
+    expect(runFirst(pierStrength, under(load, turn, { ...stub, steel: 'none' })).status).toBe('fail');
+    const ctx = under(load, turn, stub);
+    expect(stepValue(explained(pierStrength, ctx), 'i')).toBeCloseTo((1.4 * 23800) / 138220, 3);
+  });
+  it('hooks that do not reach their yield hold their share', () => {
+    // #5 in a 12 in pad: 9 in of 0.7·60 000·0.625/2500 = 10.5 in.
+    const five = under([v(0, 0, -300), NONE, NONE], undefined, { ...stub, steel: '(4) #5 vertical' });
+    expect(stepValue(explained(pierStrength, five), 'φTn')).toBeCloseTo(0.9 * 1.24 * 60000 * (9 / 10.5), 6);
   });
 });
 

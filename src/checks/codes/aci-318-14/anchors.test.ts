@@ -6,18 +6,23 @@ import {
   BOLTS,
   barTension,
   basicBreakout,
+  beta1,
   breakoutShear,
   breakoutTension,
   circleModulus,
   countedEmbedment,
   countedTensile,
+  EARTH_COVER,
   edgeFactor,
+  hookLength,
+  hookShare,
   KC_CAST_IN,
   leastPedestalSteel,
   PEDESTAL_SLENDERNESS,
   PEDESTAL_STEEL,
   PHI_ANCHOR,
   PHI_TENSION,
+  pierBending,
   plainAxial,
   plainCompressionFace,
   plainTensionFace,
@@ -25,6 +30,8 @@ import {
   pullout,
   steelShear,
   steelTension,
+  TIE,
+  tensionWithBending,
 } from './index.js';
 
 describe('one headed bolt, by hand', () => {
@@ -73,7 +80,48 @@ describe('plain pedestals, by hand', () => {
   });
   it('bars', () => {
     expect(barTension(0.8)).toBeCloseTo(43200, 6);
+    expect(barTension(0.8, 30000)).toBeCloseTo(21600, 6);
     expect(leastPedestalSteel(200)).toBeCloseTo(1, 9);
+  });
+});
+
+describe('a ring of bars, by hand', () => {
+  it('in bending', () => {
+    // 12 in, (4) #4, 2500 psi: T = 0.4·60 000 = 24 000, ring 6 − 3 − 0.375 − 0.25 = 2.375; 24 000/2125 = 11.294 in² of
+    // segment: α = 0.813, its centroid (2/3)·216·0.7264³/11.294 = 4.887; 0.9·24 000·(2·2.375/π + 4.887) = 138 220.
+    expect(pierBending(2500, 12, 0.8, 0.5, 60000)! / 138220).toBeCloseTo(1, 3);
+    // The neutral axis, 2.21 in, may lie 0.375·6 = 2.25 in deep: one size more is too much.
+    expect(pierBending(2500, 12, 1.24, 0.625, 60000)).toBeUndefined();
+    expect(pierBending(2500, 7, 0.8, 0.5, 60000)).toBeUndefined();
+  });
+  it('is a lower bound for four bars however the pier is turned', () => {
+    // Full equilibrium of bars at yield (all but those in compression) about the same segment.
+    const R = 12;
+    const As = 1.24;
+    const ours = pierBending(3000, 24, As, 0.625, 60000)!;
+    const ring = R - 3 - 0.375 - 0.3125;
+    for (let t = 0; t < Math.PI / 2; t += 0.05) {
+      const y = [0, 1, 2, 3].map((k) => ring * Math.sin(t + (k * Math.PI) / 2));
+      // Bars over 4 in below the compression edge yield in tension; the others are left out.
+      const pulled = y.filter((d) => R + d > 4);
+      const pull = pulled.length * (As / 4) * 60000;
+      let angle = 0;
+      while (R * R * (angle - Math.sin(angle) * Math.cos(angle)) < pull / (0.85 * 3000)) angle += 1e-4;
+      const arm = ((2 / 3) * R ** 3 * Math.sin(angle) ** 3) / (pull / (0.85 * 3000));
+      const full = 0.9 * pulled.reduce((sum, d) => sum + (As / 4) * 60000 * (d + arm), 0);
+      expect(ours).toBeLessThanOrEqual(full * (1 + 1e-6));
+    }
+  });
+  it('hooks and interaction', () => {
+    expect(hookLength(2500, 0.5)).toBeCloseTo(8.4, 9);
+    expect(hookLength(10000, 0.375)).toBe(6);
+    expect(hookShare(2500, 0.625, 9)).toBeCloseTo(9 / 10.5, 9);
+    expect(hookShare(2500, 0.5, 20)).toBe(1);
+    expect(tensionWithBending(10, 20, 100, 50)).toBeCloseTo(0.5, 9);
+    expect([EARTH_COVER, TIE]).toEqual([3, 0.375]);
+    expect(beta1(2500)).toBe(0.85);
+    expect(beta1(5000)).toBeCloseTo(0.8, 9);
+    expect(beta1(10000)).toBe(0.65);
   });
 });
 

@@ -78,14 +78,14 @@ export function plainCompressionFace(
   return value;
 }
 
-/** Design tension strength φ·As·fy in pounds of bars of area `As`. */
-export function barTension(As: number, rec?: Recorder): number {
-  const value = PHI_TENSION * As * BAR_YIELD;
+/** Design tension strength in pounds of bars of area `As` at `stress` psi: their yield, or the share of it their hooks reach. */
+export function barTension(As: number, stress = BAR_YIELD, rec?: Recorder): number {
+  const value = PHI_TENSION * As * stress;
   rec?.step({
     symbol: 'φTn',
-    meaning: 'design strength of the vertical bars in tension, fully developed both ways',
-    formula: 'φ·As·fy',
-    substituted: `${PHI_TENSION} · ${say(As)} · ${BAR_YIELD}`,
+    meaning: 'design strength of the vertical bars in tension',
+    formula: 'φ·As·fs',
+    substituted: `${PHI_TENSION} · ${say(As)} · ${say(stress)}`,
     value,
     unit: 'lb',
     clause: 'ACI 318-14 22.4.3.1',

@@ -4,6 +4,7 @@ import type { ClauseRecord } from '../clause-record.js';
 export * from './ch14-pedestals.js';
 export * from './ch14-plain-concrete.js';
 export * from './ch17-anchors.js';
+export * from './ch22-pier-bars.js';
 
 /** Where every clause of this folder was read. */
 export const ACI_318_14_RECORDS: readonly ClauseRecord[] = [
@@ -18,6 +19,12 @@ export const ACI_318_14_RECORDS: readonly ClauseRecord[] = [
     id: 'foot.pedestal',
     clause: 'ACI 318-14 14.3.3, 14.5.3, 14.5.4, 16.3.4',
     title: 'Plain concrete pedestals, least steel',
+    provenance: 'memory',
+  },
+  {
+    id: 'foot.pier-bars',
+    clause: 'ACI 318-14 22.2 to 22.4, 25.4.3',
+    title: 'Round pier with a ring of bars, hooks',
     provenance: 'memory',
   },
   {
