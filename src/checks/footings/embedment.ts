@@ -79,10 +79,10 @@ export const embedment: Check = {
     );
     recordActions(ctx, on, a, rec);
     rec?.step({
-      symbol: 'P',
-      meaning: 'side force, both axes together',
+      symbol: 'V',
+      meaning: 'side force, both axes together: P of Eq. 18-1',
       formula: '√(Vx² + Vy²)',
-      substituted: `√(${a.Vx.toFixed(1)}² + ${a.Vy.toFixed(1)}²)`,
+      substituted: `√(${Math.abs(a.Vx).toFixed(1)}² + ${Math.abs(a.Vy).toFixed(1)}²)`,
       value: post.P,
       unit: 'lb',
       clause: 'statics',
@@ -91,7 +91,7 @@ export const embedment: Check = {
       symbol: 'Mg',
       meaning: 'moment at the ground surface, d above the underside',
       formula: '√((Mx + d·Vy)² + (My − d·Vx)²)',
-      substituted: `√((${a.Mx.toFixed(0)} + ${side.depth.toFixed(1)} · ${a.Vy.toFixed(1)})² + (${a.My.toFixed(0)} − ${side.depth.toFixed(1)} · ${a.Vx.toFixed(1)})²)`,
+      substituted: `√((${a.Mx.toFixed(0)} + ${side.depth.toFixed(1)} · ${a.Vy.toFixed(2)})² + (${a.My.toFixed(0)} − ${side.depth.toFixed(1)} · ${a.Vx.toFixed(2)})²)`,
       value: post.Mg,
       unit: 'lb·in',
       clause: 'statics',
@@ -117,7 +117,7 @@ export const embedment: Check = {
       rec?.step({
         symbol: 'Rs',
         meaning: 'force the slab must take at the surface, soil pressure growing with the square of the depth',
-        formula: 'P + 4·Mg/(3·d), d the depth there is',
+        formula: 'V + 4·Mg/(3·d), d the depth there is',
         substituted: `${post.P.toFixed(0)} + 4 · ${post.Mg.toFixed(0)}/(3 · ${side.depth.toFixed(1)})`,
         value: onSlab,
         unit: 'lb',

@@ -4,9 +4,8 @@ import type { FootingForces } from '../../analysis/model.js';
 import type { Recorder } from '../../base/trace.js';
 import { CONCRETE_PCF } from '../../catalog/index.js';
 import type { Footing } from '../../structure/model.js';
-import { rectangularFootingPressure, roundFootingPressure, weightOf } from '../codes/statics/index.js';
+import { weightOf } from '../codes/statics/index.js';
 import type { CheckContext, Subject } from '../contract.js';
-import type { Actions } from './actions.js';
 
 export const footingSubjects = (ctx: CheckContext): readonly Subject[] => {
   const seen = new Map<string, Subject>();
@@ -70,56 +69,46 @@ function weigh(ctx: CheckContext, f: Footing): Weights {
   return { concrete, soilOver: weightOf(standing, density), net: Math.max(concrete - displaced, 0) };
 }
 
-export interface Contact {
-  /** Whole load on the soil, weights of footing and soil over it included. */
-  readonly N: number;
-  readonly ex: number;
-  readonly ey: number;
-  /** Greatest pressure, psf; undefined when the resultant leaves the base. */
-  readonly q: number | undefined;
-  readonly lifts: boolean;
+/** Volume of concrete as a reader would work it out; from the placed footing where it is no plain pad and pier. */
+function volumeText(f: Footing): string {
+  if (f.embedded) return `${f.concrete.toFixed(0)} in³, the hole less the post`;
+  const pad = f.padThickness > 0 && !f.round ? [`${f.size}² · ${f.padThickness}`] : [];
+  const height = f.top - f.bottom - f.padThickness;
+  const pier = f.pierDiameter > 0 ? [`π/4 · ${f.pierDiameter}² · ${Number(height.toFixed(2))}`] : [];
+  return [...pad, ...pier].join(' + ');
 }
 
-/** Pressure under the base of a footing that takes its moment there, `weights` with the dead factor of the combination. */
-export function contactUnder({ footing }: LoadedFooting, a: Actions, weight: number, rec?: Recorder): Contact {
-  const N = a.P + a.dead * weight;
-  rec?.step({
-    symbol: 'N',
-    meaning: 'load on the soil, weight of the footing and of the soil over it with the dead factor',
-    formula: 'P + γ·W',
-    substituted: `${a.P.toFixed(0)} + ${a.dead} · ${weight.toFixed(0)}`,
-    value: N,
+/** The weights as steps: concrete, soil over the pad, and the soil that the concrete displaces. */
+export function recordWeights(ctx: CheckContext, f: Footing, rec?: Recorder): void {
+  if (!rec) return;
+  const w = footingWeights(ctx, f);
+  const { density } = ctx.project.basis.soil;
+  const soil = { unit: 'lb', clause: 'statics', from: [f.path, '/basis/soil/density'] } as const;
+  rec.step({
+    symbol: 'Wc',
+    meaning: `weight of the concrete at ${CONCRETE_PCF} pcf`,
+    formula: `volume/1728 · ${CONCRETE_PCF}`,
+    substituted: `(${volumeText(f)})/1728 · ${CONCRETE_PCF}`,
+    value: w.concrete,
     unit: 'lb',
-    clause: a.combination.clause,
-  });
-  if (N <= 0) return { N, ex: 0, ey: 0, q: undefined, lifts: true };
-  const ex = Math.abs(a.My) / N;
-  const ey = Math.abs(a.Mx) / N;
-  const p = footing.round
-    ? roundFootingPressure(footing.size, N, Math.hypot(ex, ey), rec)
-    : rectangularFootingPressure(footing.size, footing.size, N, ex, ey, rec);
-  return { N, ex, ey, q: p?.qMax, lifts: !p || p.contact < 1 };
-}
-
-/** Even pressure under a central load of `P` pounds. */
-export function evenPressure({ footing }: LoadedFooting, P: number, rec?: Recorder): number {
-  // Where the base is the whole outline, its own formula is printed.
-  const whole = footing.round ? (Math.PI / 4) * footing.size ** 2 : footing.size ** 2;
-  if (Math.abs(whole - footing.bearingArea) <= 1e-6 * whole) {
-    const p = footing.round
-      ? roundFootingPressure(footing.size, P, 0, rec)
-      : rectangularFootingPressure(footing.size, footing.size, P, 0, 0, rec);
-    return p?.qMax ?? 0;
-  }
-  const q = (P / footing.bearingArea) * 144;
-  rec?.step({
-    symbol: 'qmax',
-    meaning: 'soil pressure under the foot',
-    formula: 'P/A · 144',
-    substituted: `${P.toFixed(0)}/${footing.bearingArea.toFixed(1)} · 144`,
-    value: q,
-    unit: 'psf',
     clause: 'statics',
+    from: [f.path],
   });
-  return q;
+  if (w.soilOver > 0)
+    rec.step({
+      symbol: 'Ws',
+      meaning: 'weight of the soil straight over the pad, up to the grade beside it',
+      formula: 'volume/1728 · density',
+      substituted: `${((w.soilOver / density) * 1728).toFixed(0)}/1728 · ${density}`,
+      value: w.soilOver,
+      ...soil,
+    });
+  rec.step({
+    symbol: 'Wd',
+    meaning: 'weight of the soil displaced by concrete in the ground',
+    formula: 'volume/1728 · density',
+    substituted: `${(((w.concrete - w.net) / density) * 1728).toFixed(0)}/1728 · ${density}`,
+    value: w.concrete - w.net,
+    ...soil,
+  });
 }

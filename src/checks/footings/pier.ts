@@ -107,7 +107,7 @@ function asked(ctx: CheckContext, on: LoadedFooting, a: Actions, rec?: Recorder)
     symbol: 'free',
     meaning: `pier above the ground, at most ${PEDESTAL_SLENDERNESS} times its diameter`,
     formula: 'z(top) − z(ground)',
-    substituted: `limit ${PEDESTAL_SLENDERNESS} · ${D}`,
+    substituted: `${footing.top.toFixed(1)} − ${groundBeside(ctx, footing).toFixed(1)}, limit ${PEDESTAL_SLENDERNESS} · ${D}`,
     value: free,
     unit: 'in',
     clause: 'ACI 318-14 14.3.3.1',

@@ -21,14 +21,8 @@ import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable } from '../finding.js';
 import { noForces } from '../members/subjects.js';
 import { type Actions, actionsUnder, recordActions } from './actions.js';
-import {
-  contactUnder,
-  evenPressure,
-  footingSubjects,
-  footingWeights,
-  type LoadedFooting,
-  loadedFootings,
-} from './footing.js';
+import { contactUnder, evenPressure } from './contact.js';
+import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings, recordWeights } from './footing.js';
 import { sidewaysOf } from './sideways.js';
 
 const CLAUSE = 'ACI 318-14 14.5';
@@ -85,7 +79,7 @@ function bendingUnder(ctx: CheckContext, on: LoadedFooting, a: Actions, rec?: Re
     return { qu, down: true, tips: false };
   }
   const w = footingWeights(ctx, footing);
-  const c = contactUnder(on, a, w.concrete + w.soilOver, rec);
+  const c = contactUnder(on, a, w, rec);
   if (c.q === undefined) return { qu: 0, down: false, tips: true };
   const relief = (hangs / footing.bearingArea) * 144;
   const up = c.q - relief;
@@ -144,6 +138,7 @@ function record(ctx: CheckContext, pad: Pad, a: FootingActions, rec?: Recorder):
   const { footing } = pad.on;
   rec?.heading(`${footing.id}: pad ${footing.size} in, ${footing.padThickness} in thick, ${pad.combination.id}`);
   recordActions(ctx, pad.on, pad.a, rec);
+  if (sidewaysOf(ctx, pad.on).by === 'base') recordWeights(ctx, footing, rec);
   bendingUnder(ctx, pad.on, pad.a, rec);
   if (footing.pierDiameter > 0)
     rec?.step({

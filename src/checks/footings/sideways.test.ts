@@ -1,56 +1,16 @@
 /** Footings under side force and moment, against hand calculations. Soil of the fixture: 1500 psf, 100 psf/ft, 100 pcf. */
 import { describe, expect, it } from 'vitest';
-import type { Basis, Office } from '../../project/model.js';
 import type { SlabPlaced } from '../../structure/model.js';
-import { gableProject } from '../../structure/testing.js';
 import { explained, stepValue } from '../explained.testing.js';
-import { bar, contextFor, joint, NONE, pad, postBar, runFirst, v } from '../testing.js';
+import { NONE, runFirst, v } from '../testing.js';
 import { baseBearing } from './base-bearing.js';
 import { embedment } from './embedment.js';
 import { pierStrength } from './pier.js';
 import { footingFlexure } from './plain-concrete.js';
+import { PIER, said, under } from './pushed.testing.js';
 import { soilBearing } from './soil-bearing.js';
 import { footingOverturning, footingSliding } from './stability.js';
-import { footingUplift } from './uplift.js';
 
-type V = ReturnType<typeof v>;
-
-const said = <T>(value: T, from = 'soils report'): Office<T> => ({ value, state: 'given', from, path: '/x' });
-const withSoil = (soil: Partial<Basis['soil']>) => ({
-  ...gableProject,
-  basis: { ...gableProject.basis, soil: { ...gableProject.basis.soil, lateral: said(100), ...soil } },
-});
-const foot = joint({
-  id: 'J2',
-  mark: 'J2',
-  kind: 'post-to-footing',
-  ties: [
-    { part: 'P1', along: 0 },
-    { part: 'F1', along: 0 },
-  ],
-});
-const under = (
-  force: readonly V[],
-  moment: readonly V[] = [NONE, NONE, NONE],
-  change: Parameters<typeof pad>[0] = {},
-  more: { soil?: Partial<Basis['soil']>; slabs?: readonly SlabPlaced[] } = {},
-) =>
-  contextFor({
-    project: withSoil(more.soil ?? {}),
-    structure: { footings: [pad(change)], members: [bar(), postBar()], joints: [foot], slabs: more.slabs ?? [] },
-    footings: { F1: { force, moment } },
-  });
-
-/** A pier 12 in wide with its underside 90 in in the ground. */
-const PIER = {
-  round: true,
-  size: 12,
-  pierDiameter: 12,
-  padThickness: 0,
-  top: -12,
-  bottom: -102,
-  bearingArea: Math.PI * 36,
-};
 const SLAB: SlabPlaced = {
   mark: 'S1',
   state: 'existing',
@@ -200,20 +160,6 @@ describe('embedment', () => {
     expect(runFirst(embedment, under([v(0, 0, 100), NONE, NONE], undefined, { ...PIER, embedded: tight })).status).toBe(
       'fail',
     );
-  });
-});
-
-describe('uplift of a shaft', () => {
-  const lifted = [NONE, NONE, v(0, 0, -1000)];
-  it('counts skin friction with a source, its top foot left out', () => {
-    const none = runFirst(footingUplift, under(lifted, undefined, PIER)).capacity;
-    const f = runFirst(footingUplift, under(lifted, undefined, PIER, { soil: { skinFriction: said(100) } }));
-    // 100 psf · π · 1 ft · 6.5 ft.
-    expect(f.capacity - none).toBeCloseTo(100 * Math.PI * 6.5, 6);
-  });
-  it('tamped backfill hangs on nothing', () => {
-    const embedded = { foot: -94, width: 7.78, diagonal: 7.78, cast: false, backfill: 'sand' } as const;
-    expect(runFirst(footingUplift, under(lifted, undefined, { ...PIER, embedded })).capacity).toBe(0);
   });
 });
 

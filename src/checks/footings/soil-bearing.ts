@@ -6,14 +6,8 @@ import { raised, raiseToStatics } from '../hand.js';
 import { sumText } from '../members/scan.js';
 import { noForces } from '../members/subjects.js';
 import { type Actions, actionsUnder, recordActions } from './actions.js';
-import {
-  contactUnder,
-  evenPressure,
-  footingSubjects,
-  footingWeights,
-  type LoadedFooting,
-  loadedFootings,
-} from './footing.js';
+import { contactUnder, evenPressure } from './contact.js';
+import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings, recordWeights } from './footing.js';
 import { sidewaysOf } from './sideways.js';
 
 const CLAUSE = 'IBC 2018 1806.1';
@@ -32,7 +26,7 @@ function under(ctx: CheckContext, on: LoadedFooting, a: Actions, rec?: Recorder)
     rec?.step({
       symbol: 'Wnet',
       meaning: 'weight of the concrete less the soil it displaces',
-      formula: 'Wc − Ws',
+      formula: 'Wc − Wd',
       substituted: `${w.concrete.toFixed(0)} − ${(w.concrete - w.net).toFixed(0)}`,
       value: w.net,
       unit: 'lb',
@@ -42,8 +36,7 @@ function under(ctx: CheckContext, on: LoadedFooting, a: Actions, rec?: Recorder)
     // A footing that is lifted presses on nothing; uplift is another check.
     return a.P + w.net <= 0 ? { q: 0, tips: false } : { q: evenPressure(on, a.P + w.net, rec), tips: false };
   }
-  const weight = w.concrete + w.soilOver;
-  const c = contactUnder(on, a, weight, rec);
+  const c = contactUnder(on, a, w, rec);
   if (c.q === undefined) return { q: 0, tips: c.N > 0 };
   const before = ((a.dead * (w.concrete - w.net + w.soilOver)) / on.footing.bearingArea) * 144;
   rec?.step({
@@ -94,6 +87,7 @@ export const soilBearing: Check = {
         clause: combination.clause,
         from: [footing.path],
       });
+    recordWeights(ctx, footing, rec);
     const p = under(ctx, on, a, rec);
     const raise = raiseToStatics(ctx, (about) => about.startsWith(`${footing.id} under `));
     const q = raised(p.q, 'qmax', 'psf', raise, rec);

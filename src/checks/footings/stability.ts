@@ -5,7 +5,7 @@ import type { Check, CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, ratioOf } from '../finding.js';
 import { noForces } from '../members/subjects.js';
 import { type Actions, actionsUnder, groundBeside, NO_FORCE, NO_MOMENT, recordActions, sourced } from './actions.js';
-import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings } from './footing.js';
+import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings, recordWeights } from './footing.js';
 import { sidewaysOf } from './sideways.js';
 
 interface Answer {
@@ -45,6 +45,7 @@ function worstOf(ctx: CheckContext, mark: string, clause: string, ask: Ask): Wor
 
 /** Whole load on the base with the dead factor of the combination on concrete and soil over it. */
 function onBase(ctx: CheckContext, { footing }: LoadedFooting, a: Actions, rec?: Recorder): number {
+  recordWeights(ctx, footing, rec);
   const w = footingWeights(ctx, footing);
   const N = a.P + a.dead * (w.concrete + w.soilOver);
   rec?.step({
@@ -112,7 +113,7 @@ const sliding: Ask = (ctx, on, a, rec) => {
     symbol: 'V',
     meaning: 'side force',
     formula: '√(Vx² + Vy²)',
-    substituted: `√(${a.Vx.toFixed(1)}² + ${a.Vy.toFixed(1)}²)`,
+    substituted: `√(${Math.abs(a.Vx).toFixed(1)}² + ${Math.abs(a.Vy).toFixed(1)}²)`,
     value: a.V,
     unit: 'lb',
     clause: 'statics',

@@ -7,7 +7,7 @@ import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, ratioOf } from '../finding.js';
 import { noForces } from '../members/subjects.js';
 import { groundBeside, sourced } from './actions.js';
-import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings } from './footing.js';
+import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings, recordWeights } from './footing.js';
 
 const CLAUSE = 'ASCE 7-16 2.4.1 (7)';
 
@@ -90,6 +90,7 @@ export const footingUplift: Check = {
       clause: CLAUSE,
       from: [footing.path],
     });
+    if (!footing.onSlab) recordWeights(ctx, footing, rec);
     return measured(
       {
         demand: worst.up,

@@ -15,6 +15,9 @@ export interface FootingPressure {
   readonly contact: number;
 }
 
+/** Share of a side under which an eccentricity counts as none: it moves the pressure by less than the last printed digit. */
+const ONE_WAY = 1e-6;
+
 /** Resultant so near the edge that the pressure has no sensible value: the footing counts as overturned. */
 const EDGE_MARGIN = 1e-6;
 
@@ -40,10 +43,11 @@ export function rectangularFootingPressure(
   if (kern <= 1) {
     result = { qMax: mean * (1 + kern), qMin: mean * (1 - kern), contact: 1 };
     formula = 'P/(B·L) · (1 + 6·ex/B + 6·ey/L)';
-  } else if (x === 0 || y === 0) {
+  } else if (x < ONE_WAY * B || y < ONE_WAY * L) {
     // One-way beyond the kern: a triangle of pressure three times the edge distance long.
-    const side = x > 0 ? B : L;
-    const length = 3 * (side / 2 - Math.max(x, y));
+    const alongX = x / B >= y / L;
+    const side = alongX ? B : L;
+    const length = 3 * (side / 2 - (alongX ? x : y));
     result = { qMax: (2 * mean * side) / length, qMin: 0, contact: length / side };
     formula = '2·P/(3·b·(side/2 − e))';
   } else {
@@ -75,6 +79,9 @@ export function rectangularFootingPressure(
   return result;
 }
 
+/** Digits enough for the differences below. */
+const fine = (x: number): string => String(Number(x.toPrecision(8)));
+
 /** Steps that let a reader put the found plane to the test: it must give back P, ex and ey. */
 function recordCorner(B: number, L: number, { a, b, c }: Plane, rec: Recorder): void {
   const q = a + (b * B) / 2 + (c * L) / 2;
@@ -92,7 +99,7 @@ function recordCorner(B: number, L: number, { a, b, c }: Plane, rec: Recorder): 
     symbol: 'x0',
     meaning: `${meaning}, found by trial`,
     formula: 'P, ex and ey below agree',
-    substituted: `along x, u = max(0, 1 − B/x0) = ${say(u)}`,
+    substituted: `along x, u = max(0, 1 − B/x0) = ${fine(u)}`,
     value: x0,
     unit: 'in',
     clause: 'statics',
@@ -101,7 +108,7 @@ function recordCorner(B: number, L: number, { a, b, c }: Plane, rec: Recorder): 
     symbol: 'y0',
     meaning: `${meaning}, found by trial`,
     formula: 'P, ex and ey below agree',
-    substituted: `along y, w = max(0, 1 − L/y0) = ${say(w)}`,
+    substituted: `along y, w = max(0, 1 − L/y0) = ${fine(w)}`,
     value: y0,
     unit: 'in',
     clause: 'statics',
@@ -110,7 +117,7 @@ function recordCorner(B: number, L: number, { a, b, c }: Plane, rec: Recorder): 
     symbol: 'P',
     meaning: 'volume of the pressure pyramid less the parts beyond the base: must be the load',
     formula: 'q·x0·y0/6 · (1 − u³ − w³), q = qmax/144',
-    substituted: `${say(q)} · ${say(x0)} · ${say(y0)}/6 · (1 − ${say(u)}³ − ${say(w)}³)`,
+    substituted: `${fine(q)} · ${fine(x0)} · ${fine(y0)}/6 · (1 − ${fine(u)}³ − ${fine(w)}³)`,
     value: P,
     unit: 'lb',
     clause: 'statics',
@@ -119,7 +126,7 @@ function recordCorner(B: number, L: number, { a, b, c }: Plane, rec: Recorder): 
     symbol: 'ex',
     meaning: 'its centroid from the middle of the base: must be the eccentricity',
     formula: 'B/2 − (q·x0·y0/6)·(x0/4 − u³·(B + (x0 − B)/4) − w⁴·x0/4)/P',
-    substituted: `${say(B)}/2 − ${say(solid)} · (${say(x0)}/4 − ${say(u)}³ · (${say(B)} + (${say(x0)} − ${say(B)})/4) − ${say(w)}⁴ · ${say(x0)}/4)/${say(P)}`,
+    substituted: `${say(B)}/2 − ${fine(solid)} · (${fine(x0)}/4 − ${fine(u)}³ · (${say(B)} + (${fine(x0)} − ${say(B)})/4) − ${fine(w)}⁴ · ${fine(x0)}/4)/${fine(P)}`,
     value: B / 2 - mx / P,
     unit: 'in',
     clause: 'statics',
@@ -128,7 +135,7 @@ function recordCorner(B: number, L: number, { a, b, c }: Plane, rec: Recorder): 
     symbol: 'ey',
     meaning: 'the same along y',
     formula: 'L/2 − (q·x0·y0/6)·(y0/4 − w³·(L + (y0 − L)/4) − u⁴·y0/4)/P',
-    substituted: `${say(L)}/2 − ${say(solid)} · (${say(y0)}/4 − ${say(w)}³ · (${say(L)} + (${say(y0)} − ${say(L)})/4) − ${say(u)}⁴ · ${say(y0)}/4)/${say(P)}`,
+    substituted: `${say(L)}/2 − ${fine(solid)} · (${fine(y0)}/4 − ${fine(w)}³ · (${say(L)} + (${fine(y0)} − ${say(L)})/4) − ${fine(u)}⁴ · ${fine(y0)}/4)/${fine(P)}`,
     value: L / 2 - my / P,
     unit: 'in',
     clause: 'statics',
