@@ -52,7 +52,11 @@ const turned = fc.tuple(
   fc.double({ min: -1e5, max: 1e5, noNaN: true }),
 );
 type Load = { readonly f: readonly [number, number, number]; readonly m: readonly [number, number] };
-const loads = fc.array(fc.record({ f: triple, m: turned }), { minLength: 3, maxLength: 3 });
+/** Light loads among them, so that some stand. */
+const scale = fc.constantFrom(0.02, 0.1, 1);
+const loads = fc
+  .tuple(scale, fc.array(fc.record({ f: triple, m: turned }), { minLength: 3, maxLength: 3 }))
+  .map(([k, rows]) => rows.map(({ f, m }): Load => ({ f: [k * f[0], k * f[1], k * f[2]], m: [k * m[0], k * m[1]] })));
 
 /** `quarter` turns every load a quarter round the post. */
 const under = (rows: readonly Load[], change: Parameters<typeof pad>[0], quarter = false) =>
@@ -101,22 +105,21 @@ describe.each(Object.entries(SHAPES))('%s', (_name, change) => {
     );
   });
 
-  it('is never better off under a larger push', () => {
+  it('what stands a larger push stands a smaller one', () => {
     fc.assert(
       fc.property(loads, (rows) => {
         const more = rows.map(
           ({ f: [x, y, z], m: [p, q] }): Load => ({ f: [1.3 * x, 1.3 * y, z], m: [1.3 * p, 1.3 * q] }),
         );
-        const worst = (r: readonly Load[]): number =>
-          Math.max(
-            ...[soilBearing, footingOverturning, footingSliding, embedment].map((c) => {
-              const f = runFirst(c, under(r, change));
-              return f.status === 'outside-scope' ? 99 : f.ratio;
-            }),
-          );
-        expect(worst(more)).toBeGreaterThanOrEqual(worst(rows) * (1 - 1e-6));
+        // The ratios themselves may fall where the base takes over from the soil beside the shaft; the answer may not.
+        const stands = (r: readonly Load[]): boolean =>
+          [soilBearing, footingOverturning, footingSliding, embedment, pierStrength].every((c) => {
+            const { status } = runFirst(c, under(r, change));
+            return status === 'pass' || status === 'not-applicable';
+          });
+        if (stands(more)) expect(stands(rows)).toBe(true);
       }),
-      { numRuns: 40 },
+      { numRuns: 80 },
     );
   });
 });

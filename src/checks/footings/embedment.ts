@@ -96,7 +96,7 @@ export const embedment: Check = {
       unit: 'lb·in',
       clause: 'statics',
     });
-    const factor = poleFactor(ctx, a);
+    const factor = poleFactor(ctx, footing, a);
     rec?.step({
       symbol: 'S',
       meaning:

@@ -141,6 +141,8 @@ describe('embedment', () => {
     const soil = { lateral: said(75), halfInchMotion: said(true) };
     expect(runFirst(embedment, under(wind, turn, PIER, { soil })).demand).toBeCloseTo(root(500, 8, 1, 150), 3);
     expect(runFirst(embedment, under(force, moment, PIER, { soil })).demand).toBeCloseTo(root(500, 8, 1, 75), 3);
+    const held = under(wind, turn, { ...PIER, slabHolds: true }, { soil, slabs: [SLAB] });
+    expect(runFirst(embedment, held).demand).toBeCloseTo(12 * Math.cbrt((4.25 * 500 * 8) / 75), 6);
     const bare = { lateral: said(75), halfInchMotion: said(true, '') };
     expect(runFirst(embedment, under(wind, turn, PIER, { soil: bare })).demand).toBeCloseTo(root(500, 8, 1, 75), 3);
   });

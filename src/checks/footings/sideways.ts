@@ -33,9 +33,15 @@ function heldBySlab(ctx: CheckContext, f: Footing): boolean {
   return ctx.structure.slabs.some((s) => s.state !== 'removed' && round.every((p) => contains(s.outline, p)));
 }
 
-/** 2 where the user says, with a source, that 1/2 in of motion does no harm, for wind on a cover not tied to the house. */
-export const poleFactor = (ctx: CheckContext, a: Actions): number =>
-  a.wind && ctx.structure.attachment === 'free-standing' && sourced(ctx.project.basis.soil.halfInchMotion) === true
+/**
+ * 2 where the user says, with a source, that 1/2 in of motion does no harm, for wind on a cover not tied to the house. A
+ * post that a slab holds does not move, and is not doubled.
+ */
+export const poleFactor = (ctx: CheckContext, f: Footing, a: Actions): number =>
+  a.wind &&
+  !heldBySlab(ctx, f) &&
+  ctx.structure.attachment === 'free-standing' &&
+  sourced(ctx.project.basis.soil.halfInchMotion) === true
     ? ISOLATED_POLE_FACTOR
     : 1;
 
@@ -46,7 +52,7 @@ export const atGrade = (ctx: CheckContext, { footing }: LoadedFooting, a: Action
   P: a.V,
   Mg: momentAt(a, groundBeside(ctx, footing) - footing.bottom),
   b: shaftWidth(footing),
-  lateral: ctx.project.basis.soil.lateral.value * poleFactor(ctx, a),
+  lateral: ctx.project.basis.soil.lateral.value * poleFactor(ctx, footing, a),
 });
 
 const made = new WeakMap<FootingForces, Sideways>();
