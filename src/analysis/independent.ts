@@ -114,8 +114,12 @@ function groundAt(project: Project, at: { x: number; y: number }): number {
   return slab ? slab.topAtHouse - slab.fall * at.y : project.patio.grade.atHouse - project.patio.grade.fall * at.y;
 }
 
-/** Top of the concrete above (or below) the surface beside it. */
-const concreteTop = (f: FootingChoice): number => (f.kind === 'square-pad' ? f.thickness - f.bottom : f.top);
+/** Foot of the post above (or below) the surface beside it: on its base, or down in its hole. */
+function postFootOver(f: FootingChoice, standoff: number): number {
+  if (f.kind === 'embedded-post') return f.under - f.bottom;
+  if (f.kind === 'slab') return standoff;
+  return (f.kind === 'square-pad' ? f.thickness - f.bottom : f.top) + standoff;
+}
 
 /** Height of a beam's top, from the roof that bears on it. */
 function beamTop(project: Project, mark: string, facts: SectionFacts): number {
@@ -168,7 +172,7 @@ function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: Sect
       };
       const footing = project.choices.footings[post.footing];
       if (!footing) continue;
-      const bottom = groundAt(project, at) + concreteTop(footing) + project.choices.standoff;
+      const bottom = groundAt(project, at) + postFootOver(footing, project.choices.standoff);
       sum += per(post.section) * (underside - bottom);
     }
     for (const [end, along] of [

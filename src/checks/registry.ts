@@ -9,9 +9,16 @@ import { sheathingSpan } from './cladding/sheathing-span.js';
 import { windComponents } from './cladding/wind-components.js';
 import type { Check } from './contract.js';
 import { durability } from './durability/durability.js';
+import { anchor } from './footings/anchor.js';
+import { baseBearing } from './footings/base-bearing.js';
+import { embedment } from './footings/embedment.js';
+import { houseFooting } from './footings/house-footing.js';
+import { pierStrength } from './footings/pier.js';
 import { footingFlexure, footingShear } from './footings/plain-concrete.js';
 import { footingSize, frostDepth, postFoot } from './footings/sizes.js';
+import { slabPost } from './footings/slab-post.js';
 import { soilBearing } from './footings/soil-bearing.js';
+import { footingOverturning, footingSliding } from './footings/stability.js';
 import { footingUplift } from './footings/uplift.js';
 import { existingBuilding } from './house/existing-building.js';
 import { houseConnection } from './house/house-connection.js';
@@ -110,10 +117,18 @@ export const CHECKS: readonly Check[] = [
 
   soilBearing,
   footingUplift,
+  footingOverturning,
+  footingSliding,
+  embedment,
   frostDepth,
   footingSize,
   footingFlexure,
   footingShear,
+  pierStrength,
+  baseBearing,
+  anchor,
+  slabPost,
+  houseFooting,
   postFoot,
 
   durability,

@@ -104,6 +104,13 @@ export interface Basis {
     readonly bearing: Office<Psf>;
     /** Lateral bearing, psf per foot of depth. */
     readonly lateral: Office<number>;
+    /** Friction between concrete and soil, and cohesion: counted against sliding only when the office or a report gives them. */
+    readonly friction?: Office<number> | undefined;
+    readonly cohesion?: Office<Psf> | undefined;
+    /** Friction of soil on concrete cast against it, allowable, counted against uplift only when given. */
+    readonly skinFriction?: Office<Psf> | undefined;
+    /** Whether 1/2 in of motion at the ground surface does the cover no harm (IBC 1806.3.4). */
+    readonly halfInchMotion?: Office<boolean> | undefined;
     readonly density: Pcf;
     readonly description: string;
   };
@@ -226,6 +233,14 @@ export interface House {
   readonly openings: readonly Opening[];
   readonly roofs: readonly HouseRoof[];
   readonly stories: number;
+  /** The footing the house wall stands on; absent until someone has looked. */
+  readonly footing?: HouseFooting | undefined;
+}
+
+export interface HouseFooting {
+  /** Underside below the finished grade at the house, and how far the footing stands out past the wall line. */
+  readonly bottom: Office<Inches>;
+  readonly projection: Office<Inches>;
 }
 
 export type WorkState = 'existing' | 'new' | 'removed';
@@ -305,6 +320,8 @@ export type FootingChoice =
       readonly diameter: Inches;
       readonly bottom: Inches;
       readonly top: Inches;
+      /** The owner says a rigid slab is poured against it all round, so that it cannot move at the surface. */
+      readonly slabHolds?: boolean | undefined;
       readonly fc: number;
       readonly steel: string;
     }
@@ -323,6 +340,26 @@ export type FootingChoice =
       readonly thickness: Inches;
       readonly bottom: Inches;
       readonly top: Inches;
+      readonly slabHolds?: boolean | undefined;
+      readonly fc: number;
+      readonly steel: string;
+    }
+  | {
+      /** A post set in a drilled hole. */
+      readonly kind: 'embedded-post';
+      /** Diameter of the hole. */
+      readonly diameter: Inches;
+      readonly bottom: Inches;
+      /** Concrete under the foot of the post; 0 when it stands on the soil. */
+      readonly under: Inches;
+      readonly backfill: 'concrete' | 'sand' | 'soil';
+      readonly slabHolds?: boolean | undefined;
+      readonly fc: number;
+      readonly steel: string;
+    }
+  | {
+      /** No footing: the post base stands on the patio slab (patio-cover appendix). */
+      readonly kind: 'slab';
       readonly fc: number;
       readonly steel: string;
     };
@@ -330,6 +367,17 @@ export type FootingChoice =
 // stands above that surface (0 = flush). A square pad without pier carries its post base at `bottom - thickness`.
 
 export type FootingKind = FootingChoice['kind'];
+
+/** One headed bolt cast in the middle of the footing. */
+export interface AnchorChoice {
+  /** Nominal diameter. */
+  readonly bolt: Inches;
+  /** Effective embedment: from the concrete's surface to the bearing face of the head. */
+  readonly embedment: Inches;
+  /** Specified tensile and yield strength of the bolt's steel. */
+  readonly fu: Psi;
+  readonly fy: Psi;
+}
 
 export interface PostSpec {
   readonly mark: string;
@@ -710,6 +758,8 @@ export interface JointProduct {
 export interface Choices {
   readonly sections: Readonly<Record<string, SectionChoice>>;
   readonly footings: Readonly<Record<string, FootingChoice>>;
+  /** Cast-in anchor bolts of post bases, by the name of the footing choice they stand in. */
+  readonly anchors?: Readonly<Record<string, AnchorChoice>> | undefined;
   /** Gap between post end and concrete made by the post base. */
   readonly standoff: Inches;
   /** Deflection limits as span divisors. */

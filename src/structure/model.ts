@@ -3,7 +3,7 @@
  * Nothing here knows a load; nothing after this stage branches on a roof or framing kind, it reads these properties.
  */
 import type { Vec2, Vec3 } from '../base/vec.js';
-import type { Opening, WorkState } from '../project/model.js';
+import type { FootingKind, Opening, WorkState } from '../project/model.js';
 
 /** Convex solid; faces list vertex indices counter-clockwise seen from outside. */
 export interface Solid {
@@ -249,7 +249,7 @@ export interface RoofPlaced {
 export interface Footing {
   readonly id: string;
   readonly mark: string;
-  readonly kind: 'round-pier' | 'square-pad' | 'pier-on-pad';
+  readonly kind: FootingKind;
   readonly at: Vec2;
   /** Top of concrete (pier top, or pad top), bottom of concrete, adjacent grade or slab surface: z, inches. */
   readonly top: number;
@@ -264,10 +264,28 @@ export interface Footing {
   /** Concrete volume in cubic inches; soil resting on the pad, cubic inches. */
   readonly concrete: number;
   readonly soilOver: number;
+  /** A post that runs down into the hole: its foot, the width that presses sideways on the soil, what surrounds it. */
+  readonly embedded?: EmbeddedFoot | undefined;
+  /** Slab that carries the post without a footing, and its thickness. */
+  readonly onSlab?: { readonly slab: string; readonly thickness: number } | undefined;
+  /** The owner's statement that a rigid slab holds it at the surface. */
+  readonly slabHolds?: boolean | undefined;
   readonly fc: number;
   readonly steel: string;
   readonly choice: string;
   readonly path: string;
+}
+
+export interface EmbeddedFoot {
+  /** z of the post's foot, inches. */
+  readonly foot: number;
+  /** Diameter of cast concrete, or the diagonal of the post in other backfill, inches. */
+  readonly width: number;
+  /** Diagonal of the post, inches. */
+  readonly diagonal: number;
+  /** Concrete is cast round the post, so that it hangs on it; else sand or soil is tamped in. */
+  readonly cast: boolean;
+  readonly backfill: 'concrete' | 'sand' | 'soil';
 }
 
 /** z = z0 + gx·x + gy·y */

@@ -43,7 +43,8 @@ describe('soil pressure', () => {
   });
 
   it('fails a footing that tips', () => {
-    const f = runFirst(soilBearing, under([v(0, 0, 1000), NONE, NONE], [v(0, 20000, 0), NONE, NONE]));
+    // 1000 + 600 + 400 lb, 26 000 lb·in: 13 in off centre of a base 24 in wide.
+    const f = runFirst(soilBearing, under([v(0, 0, 1000), NONE, NONE], [v(0, 26000, 0), NONE, NONE]));
     expect(f.status).toBe('fail');
     expect(f.note).toContain('tip');
   });

@@ -2,9 +2,10 @@
  * The part of the pad that stands out beyond pier or post, as plain concrete under the strength combinations. Bars shown
  * in the pad are not counted on. ACI 318-14 14.5.
  */
-import { combineVector } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
+import { CONCRETE_PCF } from '../../catalog/index.js';
 import type { Combination } from '../../loads/model.js';
+import type { Footing } from '../../structure/model.js';
 import {
   effectiveThickness,
   equivalentSquare,
@@ -15,15 +16,21 @@ import {
   sectionModulus,
   squareFootingActions,
 } from '../codes/aci-318-14/index.js';
-import type { Check, CheckContext } from '../contract.js';
-import { measured, notApplicable } from '../finding.js';
+import { weightOf } from '../codes/statics/index.js';
+import type { Check, CheckContext, Finding } from '../contract.js';
+import { failed, measured, notApplicable } from '../finding.js';
 import { noForces } from '../members/subjects.js';
-import { footingSubjects, type LoadedFooting, loadedFootings, pressureUnder } from './footing.js';
+import { type Actions, actionsUnder, recordActions } from './actions.js';
+import { contactUnder, evenPressure } from './contact.js';
+import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings, recordWeights } from './footing.js';
+import { sidewaysOf } from './sideways.js';
 
 const CLAUSE = 'ACI 318-14 14.5';
 
 interface Pad {
   readonly on: LoadedFooting;
+  readonly a: Actions;
+  readonly tips: boolean;
   readonly combination: Combination;
   readonly qu: number;
   readonly B: number;
@@ -39,29 +46,111 @@ function columnSide(ctx: CheckContext, { footing }: LoadedFooting): number {
   return post ? Math.min(post.section.width, post.section.depth) : 0;
 }
 
-/** Pad with its greatest factored pressure; undefined where nothing stands out. Its own weight makes no bending. */
-function worstPad(ctx: CheckContext, loaded: readonly LoadedFooting[]): Pad | undefined {
+/** Weight of the pad itself and of the soil on it, which bends the pad the other way where the soil lets go. */
+const padWeight = (ctx: CheckContext, f: Footing): number =>
+  weightOf(f.size ** 2 * f.padThickness, CONCRETE_PCF) + footingWeights(ctx, f).soilOver;
+
+interface Bending {
+  readonly qu: number;
+  readonly down: boolean;
+  readonly tips: boolean;
+}
+
+/**
+ * Even pressure, psf, that bends the pad at least as hard as the truth: the greatest soil pressure less pad and soil over
+ * it, or where the base lifts the weight of pad and soil hanging on the pier.
+ */
+function bendingUnder(ctx: CheckContext, on: LoadedFooting, a: Actions, rec?: Recorder): Bending {
+  const { footing } = on;
+  const hangs = a.dead * padWeight(ctx, footing);
+  if (sidewaysOf(ctx, on).by !== 'base') {
+    // The pad's own weight goes straight into the soil and makes no bending, until the pier lifts it.
+    if (a.P >= 0) return { qu: a.P > 0 ? evenPressure(on, a.P, rec) : 0, down: false, tips: false };
+    const qu = (Math.min(-a.P, hangs) / footing.bearingArea) * 144;
+    rec?.step({
+      symbol: 'qu',
+      meaning: 'pad and soil hanging on the lifted pier, no more than lifts it',
+      formula: 'min(U, γ·W)/A · 144',
+      substituted: `min(${(-a.P).toFixed(0)}, ${hangs.toFixed(0)})/${footing.bearingArea.toFixed(0)} · 144`,
+      value: qu,
+      unit: 'psf',
+      clause: 'statics',
+    });
+    return { qu, down: true, tips: false };
+  }
+  const w = footingWeights(ctx, footing);
+  const c = contactUnder(on, a, w, rec);
+  if (c.q === undefined) return { qu: 0, down: false, tips: true };
+  const relief = (hangs / footing.bearingArea) * 144;
+  const up = c.q - relief;
+  const down = c.lifts && relief > up;
+  rec?.step({
+    symbol: 'qu',
+    meaning: down
+      ? 'weight on the lifted side'
+      : 'greatest pressure less pad and soil over it, taken over the whole pad',
+    formula: down ? 'γ·W/A · 144' : 'qmax − γ·W/A · 144',
+    substituted: `${down ? '' : `${c.q.toFixed(0)} − `}${hangs.toFixed(0)}/${footing.bearingArea.toFixed(0)} · 144`,
+    value: down ? relief : up,
+    unit: 'psf',
+    clause: 'statics',
+  });
+  return { qu: down ? relief : Math.max(up, 0), down, tips: false };
+}
+
+const found = new WeakMap<CheckContext, Map<string, Pad | undefined>>();
+
+/** Pad of a mark with the pressure that bends it hardest; undefined where nothing stands out. Two checks ask. */
+function worstPad(ctx: CheckContext, mark: string, loaded: readonly LoadedFooting[]): Pad | undefined {
+  let pads = found.get(ctx);
+  if (!pads) {
+    pads = new Map();
+    found.set(ctx, pads);
+  }
+  if (!pads.has(mark)) pads.set(mark, searchPad(ctx, loaded));
+  return pads.get(mark);
+}
+
+function searchPad(ctx: CheckContext, loaded: readonly LoadedFooting[]): Pad | undefined {
   let worst: Pad | undefined;
   for (const on of loaded) {
     const { footing } = on;
     const B = footing.round ? equivalentSquare(footing.size) : footing.size;
     const c = columnSide(ctx, on);
-    if (footing.padThickness <= 0 || c >= B - 1e-6) continue;
-    for (const combination of ctx.loads.strength) {
-      if (combineVector(on.forces.force, combination).z <= 0) continue;
-      const p = pressureUnder(on, combination, 0);
-      // A load outside the base is the soil check's failure; the pad then sees all of it on a strip: taken as tipping there.
-      if (!p || (worst && p.qMax <= worst.qu)) continue;
-      worst = { on, combination, qu: p.qMax, B, c, h: effectiveThickness(footing.padThickness) };
+    if (footing.padThickness <= 0 || footing.onSlab || c >= B - 1e-6) continue;
+    for (const a of actionsUnder(ctx, on, ctx.loads.strength)) {
+      const { qu, tips } = bendingUnder(ctx, on, a);
+      if (worst && (worst.tips || (!tips && qu <= worst.qu))) continue;
+      worst = { on, a, combination: a.combination, tips, qu, B, c, h: effectiveThickness(footing.padThickness) };
     }
   }
   return worst;
 }
 
-function record(pad: Pad, a: FootingActions, rec?: Recorder): void {
+/** The resultant leaves the base under a strength combination: no pressure balances it. */
+const overturned = (pad: Pad): Finding =>
+  failed(
+    CLAUSE,
+    `${pad.on.footing.id} would tip over under ${pad.combination.id}, before its pad is asked: make its base wider.`,
+  );
+
+function record(ctx: CheckContext, pad: Pad, a: FootingActions, rec?: Recorder): void {
   const { footing } = pad.on;
   rec?.heading(`${footing.id}: pad ${footing.size} in, ${footing.padThickness} in thick, ${pad.combination.id}`);
-  pressureUnder(pad.on, pad.combination, 0, rec);
+  recordActions(ctx, pad.on, pad.a, rec);
+  if (sidewaysOf(ctx, pad.on).by === 'base') recordWeights(ctx, footing, rec);
+  bendingUnder(ctx, pad.on, pad.a, rec);
+  if (footing.pierDiameter > 0)
+    rec?.step({
+      symbol: 'c',
+      meaning: 'side of the square equal to the pier',
+      formula: 'D·√π/2',
+      substituted: `${footing.pierDiameter} · √π/2`,
+      value: pad.c,
+      unit: 'in',
+      clause: 'ACI 318-14 13.2.7.3',
+      from: [footing.path],
+    });
   rec?.step({
     symbol: 'h',
     meaning: 'thickness that counts: 2 in against the soil left out',
@@ -90,10 +179,11 @@ export const footingFlexure: Check = {
   run(subject, ctx, rec) {
     const loaded = loadedFootings(ctx, subject.id);
     if (!loaded) return noForces(CLAUSE);
-    const pad = worstPad(ctx, loaded);
+    const pad = worstPad(ctx, subject.id, loaded);
     if (!pad) return notApplicable(CLAUSE, 'no pad stands out beyond the pier or post');
+    if (pad.tips) return overturned(pad);
     const a = squareFootingActions(pad.B, pad.c, pad.h, pad.qu);
-    record(pad, a, rec);
+    record(ctx, pad, a, rec);
     return measured(
       {
         demand: a.Mu,
@@ -116,11 +206,12 @@ export const footingShear: Check = {
   run(subject, ctx, rec) {
     const loaded = loadedFootings(ctx, subject.id);
     if (!loaded) return noForces(CLAUSE);
-    const pad = worstPad(ctx, loaded);
+    const pad = worstPad(ctx, subject.id, loaded);
     if (!pad) return notApplicable(CLAUSE, 'no pad stands out beyond the pier or post');
+    if (pad.tips) return overturned(pad);
     const a = squareFootingActions(pad.B, pad.c, pad.h, pad.qu);
     const { fc } = pad.on.footing;
-    record(pad, a, rec);
+    record(ctx, pad, a, rec);
     const oneWay = a.Vu1 / Math.max(plainOneWayShear(fc, pad.B, pad.h), 1e-9);
     const twoWay = a.Vu2 / Math.max(plainTwoWayShear(fc, a.bo, pad.h, 1), 1e-9);
     const punching = twoWay >= oneWay;

@@ -1,18 +1,17 @@
 /** Depth, size and material limits of footings that need no load. IRC 2018 R403, IBC 2018 1809, ACI 318-14 chapter 14. */
 import { contains } from '../../base/plane.js';
-import type { Footing } from '../../structure/model.js';
+import type { Footing, Member } from '../../structure/model.js';
 import { MIN_FC, MIN_PLAIN_THICKNESS } from '../codes/aci-318-14/index.js';
 import { IRC_MIN_FOOTING_WIDTH, ircFootingDepth, ircFootingThickness } from '../codes/irc-2018/index.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
-import { measured, notEvaluated, ratioOf } from '../finding.js';
+import { failed, measured, notApplicable, notEvaluated, ratioOf } from '../finding.js';
+import { groundBeside } from './actions.js';
 import { footingSubjects } from './footing.js';
 
 const ofMark = (ctx: CheckContext, mark: string): readonly Footing[] =>
   ctx.structure.footings.filter((f) => f.mark === mark);
 
-/** Ground beside a footing: the finished grade, or the slab top where that is lower. Frost is counted from the lower. */
-const ground = (ctx: CheckContext, f: Footing): number =>
-  Math.min(f.surface, ctx.structure.grade.z0 + ctx.structure.grade.gx * f.at.x + ctx.structure.grade.gy * f.at.y);
+const ON_SLAB = 'no footing: the slab carries the post by rule, see the slab check';
 
 export const frostDepth: Check = {
   id: 'frost-depth',
@@ -22,7 +21,8 @@ export const frostDepth: Check = {
     const clause = 'IRC 2018 R403.1.4';
     const [first, ...rest] = ofMark(ctx, subject.id);
     if (!first) return notEvaluated(clause, 'no such footing');
-    const depth = (q: Footing): number => ground(ctx, q) - q.bottom;
+    if (first.onSlab) return notApplicable(clause, ON_SLAB);
+    const depth = (q: Footing): number => groundBeside(ctx, q) - q.bottom;
     const f = rest.reduce((least, q) => (depth(q) < depth(least) ? q : least), first);
     const { frost } = ctx.project.basis;
     // The exemption of small free-standing structures is the office's to grant; it is never taken here.
@@ -31,7 +31,7 @@ export const frostDepth: Check = {
       symbol: 'd',
       meaning: 'underside of the footing below the finished grade beside it',
       formula: 'z(grade) − z(bottom)',
-      substituted: `${ground(ctx, f).toFixed(1)} − ${f.bottom.toFixed(1)}`,
+      substituted: `${groundBeside(ctx, f).toFixed(1)} − ${f.bottom.toFixed(1)}`,
       value: depth(f),
       unit: 'in',
       clause,
@@ -64,6 +64,16 @@ function limits(f: Footing): readonly Limit[] {
     { what: 'width', need: IRC_MIN_FOOTING_WIDTH, have: f.size, unit: 'in', clause: 'IRC 2018 R403.1.1' },
     { what: 'concrete strength', need: MIN_FC, have: f.fc, unit: 'psi', clause: 'ACI 318-14 19.2.1.1' },
   ];
+  // A post set in the ground with no more than concrete under its foot has a plain footing there.
+  const plug = f.embedded && !f.embedded.cast ? f.embedded.foot - f.bottom : 0;
+  if (plug > 0)
+    list.push({
+      what: 'concrete under the post',
+      need: MIN_PLAIN_THICKNESS,
+      have: plug,
+      unit: 'in',
+      clause: 'ACI 318-14 14.3.2.1',
+    });
   if (f.padThickness > 0) {
     const projection = Math.max((f.size - f.pierDiameter) / 2, 0);
     // Where no pier stands on the pad the post does, and the projection is known to flexure and shear only.
@@ -85,6 +95,7 @@ export const footingSize: Check = {
   subjects: footingSubjects,
   run(subject, ctx, rec) {
     let worst: { f: Footing; limit: Limit } | undefined;
+    if (ofMark(ctx, subject.id).some((f) => f.onSlab)) return notApplicable('IRC 2018 R403.1.1', ON_SLAB);
     for (const f of ofMark(ctx, subject.id)) {
       for (const limit of limits(f)) {
         if (!worst || ratioOf(limit.need, limit.have) > ratioOf(worst.limit.need, worst.limit.have))
@@ -123,6 +134,17 @@ export const footingSize: Check = {
 export const DRY_OVER_SLAB = 1;
 export const DRY_OVER_EARTH = 6;
 
+/** Wood in the ground lasts only when treated for it. */
+function inGround(f: Footing, post: Member): Finding {
+  const clause = 'IRC 2018 R317.1.2 (recalled)';
+  if (post.section.treatment === 'ground-contact')
+    return notApplicable(
+      clause,
+      'set in the ground, treated for ground contact: mark UC4B or better for structural posts (recalled)',
+    );
+  return failed(clause, `${post.id} runs into the ground at ${f.id}: use wood treated for ground contact.`);
+}
+
 export const postFoot: Check = {
   id: 'post-foot',
   title: 'Post foot kept dry',
@@ -133,6 +155,7 @@ export const postFoot: Check = {
     const tie = f && ctx.structure.joints.find((j) => j.ties.some((t) => t.part === f.id));
     const post = tie && ctx.structure.members.find((m) => m.role === 'post' && tie.ties.some((t) => t.part === m.id));
     if (!f || !post) return notEvaluated(clause, 'no post stands on this footing');
+    if (f.embedded) return inGround(f, post);
     const onSlab = ctx.structure.slabs.some((s) => s.state !== 'removed' && contains(s.outline, f.at));
     const clear = post.start.z - f.surface;
     const treated = post.section.treatment !== 'none';

@@ -6,6 +6,7 @@ import { type ColumnNote, noteColumn, tag } from '../annotate/index.js';
 import { type Primitive, type Rect, toPaper } from '../ir/index.js';
 import { CAMERAS, see } from '../views/camera.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
+import { footingSize, footOfPost } from './footing-words.js';
 import { DETAIL_SCALES, dims, placeView, scaleFor } from './parts.js';
 import { type Cutting, coverOnly, sectionPicture, soil } from './section-picture.js';
 
@@ -35,13 +36,13 @@ function keys(ctx: SheetContext, cut: Cutting): Key[] {
     push(
       { ...footing.at, z: footing.bottom + footing.padThickness / 2 },
       footing.mark,
-      `${footing.mark}: ${footing.kind.replaceAll('-', ' ')}, ${footing.round ? 'diameter ' : ''}${ctx.len(footing.size)}${footing.round ? '' : ' square'}${footing.padThickness ? ` x ${ctx.len(footing.padThickness)}` : ''}, f'c ${footing.fc} psi; ${footing.steel}. Bottom ${ctx.len(footing.surface - footing.bottom)} below the surface, on undisturbed soil.`,
+      `${footing.mark}: ${footing.kind.replaceAll('-', ' ')}, ${footingSize(footing, ctx.len)}, f'c ${footing.fc} psi; ${footing.steel}. Bottom ${ctx.len(footing.surface - footing.bottom)} below the surface, on undisturbed soil.`,
     );
     const base = jointAt('post-to-footing', post.id);
     push(
       { ...footing.at, z: footing.top },
       base?.mark ?? footing.mark,
-      `${base?.mark ?? ''}: post base with ${ctx.len(post.start.z - footing.top)} standoff, set in the concrete; allowable load in the joint schedule.`,
+      `${base?.mark ?? ''}: ${footOfPost(footing, post.start.z, ctx.len)}`,
     );
     if (slab)
       push(
@@ -179,13 +180,16 @@ function drawDetail(ctx: SheetContext): SheetBody[] {
   const f = chosen.footing;
   const over: Primitive[] = [];
   if (f) {
+    // The foot of a post set in the ground lies below the top of its concrete.
     const z = [
-      f.bottom,
-      ...(f.padThickness ? [f.bottom + f.padThickness] : []),
-      f.top,
-      chosen.post.start.z,
-      chosen.post.end.z,
-    ];
+      ...new Set([
+        f.bottom,
+        ...(f.padThickness ? [f.bottom + f.padThickness] : []),
+        f.top,
+        chosen.post.start.z,
+        chosen.post.end.z,
+      ]),
+    ].sort((p, q) => p - q);
     over.push(
       ...dims(ctx, { side: 'left', datum: frame.x, scale: scale.ratio, layer: 'S-ANNO-DIMS', tiers: [{ stations: z }] })
         .items,

@@ -176,6 +176,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     north: northOnPlan(lot.north),
   });
 
+  const held = structure.footings.some((f) => f.slabHolds);
   const surface = (z: number): string => (z < 0 ? `${len(-z)} below floor` : `${len(z)} above floor`);
   const layout: TableRow[] = structure.footings.map((f) => [
     { text: f.mark, mark: f.mark, path: f.path },
@@ -222,9 +223,18 @@ function draw(ctx: SheetContext): SheetBody[] {
             'Footing bottoms on undisturbed soil, clean and dry, at or below the frost depth given on the cover. Do not pour before the footing inspection.',
             ...(structure.slabs.some((p) => p.state === 'existing')
               ? [
-                  'Footings cut through the kept slab: saw the slab square round each pad, pour the pad full against undisturbed soil, backfill in layers round the pier, and patch the slab with a joint round the pier.',
+                  `Footings cut through the kept slab: saw the slab square round each pad, pour the pad full against undisturbed soil, backfill in layers round the pier, and patch the slab ${held ? 'tight against the pier, without filler: it holds the pier at the surface' : 'with a joint round the pier'}.`,
                 ]
-              : ['Pour piers before the slab, with a joint between pier and slab.']),
+              : [
+                  held
+                    ? 'Pour the slab tight against piers and posts, without filler: it holds them at the surface.'
+                    : 'Pour piers before the slab, with a joint between pier and slab.',
+                ]),
+            ...(structure.footings.some((f) => f.embedded)
+              ? [
+                  'Posts set in the ground: brace them plumb in their holes before the backfill goes in; concrete cast against undisturbed soil, or sand or soil in layers of at most 8 in, each tamped.',
+                ]
+              : []),
             'Sizes, concrete and reinforcement: footing schedule. Deep or caving holes need shoring or sloping; keep people out of them.',
           ],
         },

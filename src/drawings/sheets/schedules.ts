@@ -8,6 +8,7 @@ import type { JointKind, Member, Structure } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { durabilityBlocks } from './durability.js';
+import { footingSize, pierSize } from './footing-words.js';
 import { flowSheets } from './parts.js';
 import { tieRows } from './tie-rows.js';
 
@@ -95,8 +96,8 @@ function draw(ctx: SheetContext): SheetBody[] {
   const footings: TableRow[] = structure.footings.map((f) => [
     cell(f),
     f.kind.replaceAll('-', ' '),
-    f.round ? `${len(f.size)} dia.` : `${len(f.size)} square${f.padThickness ? ` x ${len(f.padThickness)}` : ''}`,
-    f.pierDiameter > 0 ? `${len(f.pierDiameter)} dia.` : '–',
+    footingSize(f, len),
+    pierSize(f, len),
     len(f.surface - f.bottom),
     len(f.top),
     `${f.fc} psi`,

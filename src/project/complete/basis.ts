@@ -1,5 +1,6 @@
-import type { Basis, CodeBundle, Yard } from '../model.js';
+import type { Basis, CodeBundle, Office, Yard } from '../model.js';
 import type { WrittenBasis } from '../schema/basis.js';
+import type { WrittenOffice } from '../schema/office.js';
 import { YARDS } from '../schema/words.js';
 import type { Notebook, Placeholder } from './notebook.js';
 
@@ -30,6 +31,17 @@ export const PLACEHOLDERS = {
   ),
   height: ask(180, '15 ft', 'How high may a patio cover be?'),
 } satisfies Readonly<Record<string, Placeholder<unknown>>>;
+
+/** An optional soil value: absent stays absent, so that nothing is counted on it. */
+const given = <K extends string, T>(
+  key: K,
+  note: Notebook,
+  written: WrittenOffice<T> | undefined,
+  placeholder: Placeholder<T>,
+): { readonly [P in K]?: Office<T> } =>
+  written === undefined
+    ? {}
+    : ({ [key]: note.office(written, `/basis/soil/${key}`, placeholder) } as { readonly [P in K]?: Office<T> });
 
 const SETBACKS: Readonly<Record<Yard, readonly [number, string]>> = {
   front: [360, '30 ft'],
@@ -108,6 +120,26 @@ export function completeBasis(w: WrittenBasis, codes: CodeBundle, note: Notebook
     soil: {
       bearing: note.office(w.soil.bearing, at('soil/bearing'), p.bearing),
       lateral: note.office(w.soil.lateral, at('soil/lateral'), p.lateral),
+      ...given('friction', note, w.soil.friction, {
+        value: 0,
+        shown: 'none',
+        question: 'Which friction between footing and soil may be counted against sliding?',
+      }),
+      ...given('cohesion', note, w.soil.cohesion, {
+        value: 0,
+        shown: 'none',
+        question: 'Which cohesion may be counted against sliding?',
+      }),
+      ...given('skinFriction', note, w.soil.skinFriction, {
+        value: 0,
+        shown: 'none',
+        question: 'Which skin friction may be counted against uplift?',
+      }),
+      ...given('halfInchMotion', note, w.soil.halfInchMotion, {
+        value: false,
+        shown: 'no',
+        question: 'Is 1/2 in of motion at the ground surface acceptable here (IBC 1806.3.4)?',
+      }),
       density: w.soil.density,
       description: w.soil.description,
     },

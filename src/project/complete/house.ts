@@ -52,5 +52,21 @@ export function completeHouse(w: WrittenHouse, note: Notebook): House {
       return { ...r, ridge: ridge ?? across, ...(fall ? { fall } : {}), path: `/house/roofs/${i}` };
     }),
     stories: w.stories,
+    ...(w.footing === undefined
+      ? {}
+      : {
+          footing: {
+            bottom: note.office(w.footing.bottom, '/house/footing/bottom', {
+              value: 12,
+              shown: '12 in',
+              question: 'How deep below the ground is the underside of the house footing?',
+            }),
+            projection: note.office(w.footing.projection, '/house/footing/projection', {
+              value: 6,
+              shown: '6 in',
+              question: 'How far does the house footing stand out past the wall?',
+            }),
+          },
+        }),
   };
 }

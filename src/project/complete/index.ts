@@ -59,6 +59,7 @@ function completeChoices(w: Written['choices'], note: Notebook): Choices {
   return {
     sections: w.sections,
     footings: w.footings,
+    ...(w.anchors === undefined ? {} : { anchors: w.anchors }),
     standoff: note.default(
       w.standoff,
       '/choices/standoff',

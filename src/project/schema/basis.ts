@@ -180,6 +180,36 @@ export const basis = part(
         office(areaLoad('Allowable soil bearing pressure. Office default or a soils report.', '1500 psf', 500, 12000)),
       ),
       lateral: given(office(gradient('Lateral bearing of the soil (IBC Table 1806.2).', '100 psf/ft', 25, 1200))),
+      friction: maybe(
+        office(
+          number(
+            'Coefficient of friction between concrete and soil (IBC Table 1806.2, sands and gravels). Left out: none is counted against sliding.',
+            0.25,
+            0.05,
+            0.6,
+          ),
+        ),
+      ),
+      cohesion: maybe(
+        office(areaLoad('Cohesion of clay (IBC Table 1806.2). Left out: none is counted.', '130 psf', 10, 1000)),
+      ),
+      skinFriction: maybe(
+        office(
+          areaLoad(
+            'Allowable friction of the soil on concrete cast against it. Left out: none is counted against uplift.',
+            '100 psf',
+            10,
+            500,
+          ),
+        ),
+      ),
+      halfInchMotion: maybe(
+        office(
+          flag(
+            'Whether 1/2 in of motion at the ground surface does this cover no harm, so that the lateral bearing may be doubled (IBC 1806.3.4). Left out: no.',
+          ),
+        ),
+      ),
       density: given(density('Weight of the soil, which holds a footing down against uplift.', '100 pcf', 80, 140)),
       description: given(text('Soil in words.', 'stiff sandy clay')),
     }),

@@ -84,9 +84,15 @@ const diameter = given(length('Diameter of the pier.', '16 in', 6, 60));
 const width = given(length('Side of the square pad.', '30 in', 8, 120));
 const thickness = given(length('Thickness of the pad.', '12 in', 6, 48));
 
+const slabHolds = maybe(
+  flag(
+    'Whether a rigid slab is poured against it all round at the surface. Counted only where a slab of this project lies there. Left out: no.',
+  ),
+);
+
 const footing = z
   .discriminatedUnion('kind', [
-    part('A round pier.', { kind: kind('round-pier', 'Round pier.'), diameter, bottom, top, ...concrete }),
+    part('A round pier.', { kind: kind('round-pier', 'Round pier.'), diameter, bottom, top, slabHolds, ...concrete }),
     part('A square pad without pier.', {
       kind: kind('square-pad', 'Square pad.'),
       width,
@@ -101,10 +107,31 @@ const footing = z
       thickness,
       bottom,
       top,
+      slabHolds,
+      ...concrete,
+    }),
+    part('A post set in a drilled hole.', {
+      kind: kind('embedded-post', 'Post set in the ground.'),
+      diameter: given(length('Diameter of the drilled hole.', '16 in', 6, 60)),
+      bottom: given(length('Bottom of the hole below the finished ground or slab beside it.', '48 in', 12, 144)),
+      under: given(length('Concrete under the foot of the post; 0 in when it stands on the soil.', '8 in', 0, 48)),
+      backfill: given(choice('What the hole is filled with round the post.', ['concrete', 'sand', 'soil'], 'concrete')),
+      slabHolds,
+      ...concrete,
+    }),
+    part('No footing: the post base stands on the patio slab, where the patio-cover appendix allows it.', {
+      kind: kind('slab', 'On the slab.'),
       ...concrete,
     }),
   ])
   .meta({ description: 'A footing that posts name.' });
+
+const anchor = part('One headed anchor bolt cast in the middle of the footing under the post base.', {
+  bolt: given(length('Nominal diameter of the bolt: 1/2, 5/8, 3/4, 7/8 or 1 in.', '5/8 in', 0.5, 1)),
+  embedment: given(length('From the surface of the concrete to the bearing face of the head.', '8 in', 4, 25)),
+  fu: given(stress('Specified tensile strength of the bolt.', '58000 psi', 40000, 150000)),
+  fy: given(stress('Specified yield strength of the bolt.', '36000 psi', 30000, 130000)),
+});
 
 const divisor = (load: string, usual: number) =>
   maybe(number(`Span divisor for ${load} load: 360 means L/360.`, usual, 120, 1000));
@@ -125,6 +152,7 @@ export const choices = part('Materials and sizes the cover names.', {
   }).optional(),
   sections: named('Sections by name.', section),
   footings: named('Footings by name.', footing),
+  anchors: named('Cast-in anchors of post bases, by the name of the footing they stand in.', anchor).optional(),
   joints: list('What serves each joint, with its published allowable loads.', jointProduct).max(200).optional(),
 });
 

@@ -71,6 +71,10 @@ export const house = part(
     walls: list('Outside walls in order, clockwise as seen from above.', wall).min(3).max(200),
     openings: list('Openings in those walls.', opening).max(500),
     roofs: list('Roofs of the house.', roof).min(1).max(50),
+    footing: part('The footing under the house wall, as dug up or drawn. Left out: to be verified on site.', {
+      bottom: given(office(length('Underside below the finished grade at the house.', '30 in', 4, 180))),
+      projection: given(office(length('How far it stands out past the face of the wall.', '4 in', 0, 48))),
+    }).optional(),
   },
 );
 

@@ -107,8 +107,9 @@ const choices = (sections: readonly string[], fascia: string): string => {
 ${rows.join(',\n')}
     },
     "footings": {
-      // "bottom" is the depth of its underside below the ground or slab beside it, "top" what stands above.
-      "pier": { "kind": "pier-on-pad", "diameter": "16 in", "width": "36 in", "thickness": "12 in", "bottom": "54 in", "top": "0 in", "fc": "3000 psi", "steel": "(4) #4 each way in pad; (4) #4 vertical with #3 ties at 10 in in pier" }
+      // "bottom" is the depth of its underside below the ground or slab beside it, "top" what stands above. Other kinds:
+      // "round-pier", "square-pad", "embedded-post" (set in the ground), "slab" (only where the office has adopted that rule).
+      "pier": { "kind": "pier-on-pad", "diameter": "16 in", "width": "36 in", "thickness": "12 in", "bottom": "54 in", "top": "0 in", "fc": "3000 psi", "steel": "(4) #4 each way in pad; (4) #5 vertical with #3 ties at 10 in in pier" }
     }
   }`;
 };

@@ -63,7 +63,8 @@ export const basis = `  // What the building and zoning offices require. Every "
     "seismic": { "category": "unknown" },
     "frost": "unknown",
     "soil": {
-      // Without a soils report the office has a value it accepts, often "1500 psf" and "100 psf/ft".
+      // Without a soils report the office has a value it accepts, often "1500 psf" and "100 psf/ft". With a source you may
+      // add "friction" (or "cohesion") against sliding and "skinFriction" against uplift; left out, none is counted.
       "bearing": "unknown",
       "lateral": "unknown",
       "density": "100 pcf",

@@ -79,9 +79,14 @@ export function choiceIssues(w: WrittenChoices): Issue[] {
       );
     }
   }
+  for (const name of Object.keys(w.anchors ?? {})) {
+    if (Object.hasOwn(w.footings, name)) continue;
+    const message = `no footing is named "${name.slice(0, 40)}"`;
+    issues.push(fault('not-one-of', ['choices', 'anchors', name], message, listing(name, Object.keys(w.footings))));
+  }
   for (const [name, f] of Object.entries(w.footings)) {
     const path = ['choices', 'footings', name];
-    if (f.kind !== 'round-pier' && f.thickness > f.bottom) {
+    if ('thickness' in f && f.thickness > f.bottom) {
       issues.push(
         fault(
           'contradiction',

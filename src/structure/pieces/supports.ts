@@ -33,13 +33,15 @@ function pier(f: Footing, diameter: number, bottom: number): Solid {
 }
 
 export function footingPieces(f: Footing): Piece[] {
+  // The slab is drawn already.
+  if (f.onSlab) return [];
   const solids: Solid[] = [];
   const padTop = f.bottom + f.padThickness;
   if (!f.round) {
     const h = f.size / 2;
     solids.push(box({ x: f.at.x - h, y: f.at.y - h, z: f.bottom }, { x: f.at.x + h, y: f.at.y + h, z: padTop }));
   }
-  if (f.pierDiameter > 0) solids.push(pier(f, f.pierDiameter, f.round ? f.bottom : padTop));
+  if (f.pierDiameter > 0 && f.concrete > 0) solids.push(pier(f, f.pierDiameter, f.round ? f.bottom : padTop));
   return solids.map((solid) => ({
     part: f.id,
     mark: f.mark,

@@ -1,6 +1,6 @@
 import type { PostSpec } from '../../project/model.js';
 import { SHORTEST_POST } from '../constants.js';
-import { type Ground, surfaceAt } from '../ground.js';
+import { type Ground, slabAt, surfaceAt } from '../ground.js';
 import { error, token } from '../issues.js';
 import { type BeamPlan, type Kit, onBeam } from '../kit.js';
 import type { Footing, Member } from '../model.js';
@@ -37,7 +37,8 @@ export function placePost(
     return undefined;
   }
   const surface = surfaceAt(ground, at);
-  const shape = footingShape(choice, surface);
+  if (section === undefined) return undefined;
+  const shape = footingShape(choice, surface, { post: section, slab: slabAt(ground, at) });
   if ('code' in shape) {
     const { code, key, message, found, expected } = shape;
     kit.issues.push(
@@ -45,9 +46,8 @@ export function placePost(
     );
     return undefined;
   }
-  if (section === undefined) return undefined;
 
-  const bottom = shape.top + choices.standoff;
+  const bottom = shape.embedded?.foot ?? shape.top + choices.standoff;
   const length = underside - bottom;
   if (!(length >= SHORTEST_POST)) {
     kit.issues.push(
@@ -90,6 +90,7 @@ export function placePost(
       at,
       surface,
       ...shape,
+      ...('slabHolds' in choice && choice.slabHolds ? { slabHolds: true } : {}),
       fc: choice.fc,
       steel: choice.steel,
       choice: spec.footing,

@@ -2,6 +2,7 @@
 import type { ClauseRecord } from '../clause-record.js';
 
 export * from './ch18-embedded-posts.js';
+export * from './ch18-embedment.js';
 export * from './ch18-footings.js';
 export * from './ch18-soil.js';
 
@@ -24,6 +25,12 @@ export const IBC_2018_RECORDS: readonly ClauseRecord[] = [
     id: 'embed.constrained',
     clause: 'IBC 2018 1807.3.2.2',
     title: 'Embedded post, restrained at grade',
+    provenance: 'read',
+  },
+  {
+    id: 'embed.moment',
+    clause: 'IBC 2018 Eq. 18-1, 18-3',
+    title: 'Embedded post under shear and moment at grade',
     provenance: 'read',
   },
   {

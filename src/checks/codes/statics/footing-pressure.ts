@@ -15,6 +15,9 @@ export interface FootingPressure {
   readonly contact: number;
 }
 
+/** Share of a side under which an eccentricity counts as none: it moves the pressure by less than the last printed digit. */
+const ONE_WAY = 1e-6;
+
 /** Resultant so near the edge that the pressure has no sensible value: the footing counts as overturned. */
 const EDGE_MARGIN = 1e-6;
 
@@ -40,10 +43,11 @@ export function rectangularFootingPressure(
   if (kern <= 1) {
     result = { qMax: mean * (1 + kern), qMin: mean * (1 - kern), contact: 1 };
     formula = 'P/(B·L) · (1 + 6·ex/B + 6·ey/L)';
-  } else if (x === 0 || y === 0) {
+  } else if (x < ONE_WAY * B || y < ONE_WAY * L) {
     // One-way beyond the kern: a triangle of pressure three times the edge distance long.
-    const side = x > 0 ? B : L;
-    const length = 3 * (side / 2 - Math.max(x, y));
+    const alongX = x / B >= y / L;
+    const side = alongX ? B : L;
+    const length = 3 * (side / 2 - (alongX ? x : y));
     result = { qMax: (2 * mean * side) / length, qMin: 0, contact: length / side };
     formula = '2·P/(3·b·(side/2 − e))';
   } else {
@@ -60,6 +64,7 @@ export function rectangularFootingPressure(
       contact: plane.contact / (B * L),
     };
     formula = 'no-tension plane in equilibrium with P, P·ex, P·ey';
+    if (rec) recordCorner(B, L, plane, rec);
   }
   rec?.step({
     symbol: 'qmax',
@@ -74,8 +79,95 @@ export function rectangularFootingPressure(
   return result;
 }
 
-/** Sides of the polygon that stands for a circle of equal area beyond the kern. */
-const CIRCLE_SIDES = 96;
+/** Digits enough for the differences below. */
+const fine = (x: number): string => String(Number(x.toPrecision(8)));
+
+/** Steps that let a reader put the found plane to the test: it must give back P, ex and ey. */
+function recordCorner(B: number, L: number, { a, b, c }: Plane, rec: Recorder): void {
+  const q = a + (b * B) / 2 + (c * L) / 2;
+  // Zero line of the pressure, measured from the most loaded corner along both sides.
+  const x0 = q / b;
+  const y0 = q / c;
+  const u = Math.max(0, 1 - B / x0);
+  const w = Math.max(0, 1 - L / y0);
+  const solid = (q * x0 * y0) / 6;
+  const P = solid * (1 - u ** 3 - w ** 3);
+  const mx = solid * (x0 / 4 - u ** 3 * (B + (x0 - B) / 4) - (w ** 3 * (x0 * w)) / 4);
+  const my = solid * (y0 / 4 - w ** 3 * (L + (y0 - L) / 4) - (u ** 3 * (y0 * u)) / 4);
+  const meaning = 'from the most loaded corner to where the pressure ends';
+  rec.step({
+    symbol: 'x0',
+    meaning: `${meaning}, found by trial`,
+    formula: 'P, ex and ey below agree',
+    substituted: `along x, u = max(0, 1 − B/x0) = ${fine(u)}`,
+    value: x0,
+    unit: 'in',
+    clause: 'statics',
+  });
+  rec.step({
+    symbol: 'y0',
+    meaning: `${meaning}, found by trial`,
+    formula: 'P, ex and ey below agree',
+    substituted: `along y, w = max(0, 1 − L/y0) = ${fine(w)}`,
+    value: y0,
+    unit: 'in',
+    clause: 'statics',
+  });
+  rec.step({
+    symbol: 'P',
+    meaning: 'volume of the pressure pyramid less the parts beyond the base: must be the load',
+    formula: 'q·x0·y0/6 · (1 − u³ − w³), q = qmax/144',
+    substituted: `${fine(q)} · ${fine(x0)} · ${fine(y0)}/6 · (1 − ${fine(u)}³ − ${fine(w)}³)`,
+    value: P,
+    unit: 'lb',
+    clause: 'statics',
+  });
+  rec.step({
+    symbol: 'ex',
+    meaning: 'its centroid from the middle of the base: must be the eccentricity',
+    formula: 'B/2 − (q·x0·y0/6)·(x0/4 − u³·(B + (x0 − B)/4) − w⁴·x0/4)/P',
+    substituted: `${say(B)}/2 − ${fine(solid)} · (${fine(x0)}/4 − ${fine(u)}³ · (${say(B)} + (${fine(x0)} − ${say(B)})/4) − ${fine(w)}⁴ · ${fine(x0)}/4)/${fine(P)}`,
+    value: B / 2 - mx / P,
+    unit: 'in',
+    clause: 'statics',
+  });
+  rec.step({
+    symbol: 'ey',
+    meaning: 'the same along y',
+    formula: 'L/2 − (q·x0·y0/6)·(y0/4 − w³·(L + (y0 − L)/4) − u⁴·y0/4)/P',
+    substituted: `${say(L)}/2 − ${fine(solid)} · (${fine(y0)}/4 − ${fine(w)}³ · (${say(L)} + (${fine(y0)} − ${say(L)})/4) − ${fine(u)}⁴ · ${fine(y0)}/4)/${fine(P)}`,
+    value: L / 2 - my / P,
+    unit: 'in',
+    clause: 'statics',
+  });
+}
+
+/**
+ * Round base with a part lifted: the pressure is a wedge on the segment of half angle α. Volume and first moment of that
+ * wedge for radius 1 and edge pressure 1.
+ */
+function segmentWedge(angle: number): { readonly volume: number; readonly moment: number } {
+  const s = Math.sin(angle);
+  const c = Math.cos(angle);
+  const third = (2 / 3) * s ** 3;
+  return {
+    volume: (third - c * (angle - s * c)) / (1 - c),
+    moment: ((angle - s * c + 2 * s ** 3 * c) / 4 - c * third) / (1 - c),
+  };
+}
+
+/** Half angle of the segment in contact for a load at `share` of the radius beyond the kern. */
+function contactAngle(share: number): number {
+  let low = 1e-4;
+  let high = Math.PI;
+  for (let i = 0; i < 60; i += 1) {
+    const mid = (low + high) / 2;
+    const w = segmentWedge(mid);
+    if (w.moment / w.volume > share) low = mid;
+    else high = mid;
+  }
+  return (low + high) / 2;
+}
 
 /** Round footing of diameter `D` inches, load `P` pounds `e` inches off centre; `undefined` as above. */
 export function roundFootingPressure(D: number, P: number, e: number, rec?: Recorder): FootingPressure | undefined {
@@ -84,29 +176,43 @@ export function roundFootingPressure(D: number, P: number, e: number, rec?: Reco
   const area = (Math.PI / 4) * D * D;
   const kern = (8 * off) / D;
   const mean = (P / area) * 144;
-  let result: FootingPressure;
-  if (kern <= 1) result = { qMax: mean * (1 + kern), qMin: mean * (1 - kern), contact: 1 };
-  else {
-    const angle = (2 * Math.PI) / CIRCLE_SIDES;
-    const r = Math.sqrt(area / (0.5 * CIRCLE_SIDES * Math.sin(angle)));
-    const base = Array.from({ length: CIRCLE_SIDES }, (_, i) => ({
-      x: r * Math.cos(i * angle),
-      y: r * Math.sin(i * angle),
-    }));
-    const plane = noTensionPlane(base, P, off, 0);
-    result = { qMax: (plane.a + (plane.b * D) / 2) * 144, qMin: 0, contact: plane.contact / area };
+  const R = D / 2;
+  if (kern <= 1) {
+    const qMax = mean * (1 + kern);
+    rec?.step({
+      symbol: 'qmax',
+      meaning: 'greatest soil pressure, load inside the kern',
+      formula: 'P/A · (1 + 8·e/D)',
+      substituted: `P = ${say(P)} lb, D = ${say(D)} in, e = ${say(off)} in`,
+      value: qMax,
+      unit: 'psf',
+      clause: 'statics',
+    });
+    return { qMax, qMin: mean * (1 - kern), contact: 1 };
   }
+  const angle = contactAngle(off / R);
+  const { volume, moment } = segmentWedge(angle);
+  const qMax = (P / (volume * R * R)) * 144;
+  rec?.step({
+    symbol: 'α',
+    meaning: 'half angle of the segment in contact, found by trial (radians)',
+    formula:
+      'M(α)/V(α) = e/R, with V = [(2/3)·sin³α − cosα·(α − sinα·cosα)]/(1 − cosα), M = [(α − sinα·cosα + 2·sin³α·cosα)/4 − (2/3)·cosα·sin³α]/(1 − cosα)',
+    substituted: `M = ${say(moment)}, V = ${say(volume)}, M/V = ${say(moment / volume)}, e/R = ${say(off)}/${say(R)}`,
+    value: angle,
+    unit: '',
+    clause: 'statics',
+  });
   rec?.step({
     symbol: 'qmax',
-    meaning:
-      kern <= 1 ? 'greatest soil pressure, load inside the kern' : 'greatest soil pressure, part of the base lifts',
-    formula: kern <= 1 ? 'P/A · (1 + 8·e/D)' : 'no-tension plane in equilibrium with P and P·e',
-    substituted: `P = ${say(P)} lb, D = ${say(D)} in, e = ${say(off)} in`,
-    value: result.qMax,
+    meaning: 'greatest soil pressure, part of the base lifts',
+    formula: 'P/(V·R²) · 144',
+    substituted: `${say(P)}/(${say(volume)} · ${say(R)}²) · 144`,
+    value: qMax,
     unit: 'psf',
     clause: 'statics',
   });
-  return result;
+  return { qMax, qMin: 0, contact: (angle - Math.sin(angle) * Math.cos(angle)) / Math.PI };
 }
 
 interface Plane {
