@@ -190,7 +190,8 @@ function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: Sect
       const bottom =
         end.foot.kind === 'foundation'
           ? end.foot.top
-          : groundAt(project, at) + (footing ? concreteTop(footing) : 0) + project.choices.standoff;
+          : groundAt(project, at) +
+            (footing ? postFootOver(footing, project.choices.standoff) : project.choices.standoff);
       sum += per(end.section) * (underside - bottom);
     }
   }
