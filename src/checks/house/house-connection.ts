@@ -17,6 +17,11 @@ function withoutPlaces(ctx: CheckContext): Finding {
   const { lateral } = ctx.project.cover;
   const axes = (['x', 'y'] as const).filter((a) => lateral[a] === 'house');
   if (axes.length === 0) return notApplicable(CLAUSE, 'the cover hands no load to the house');
+  const ties = ctx.project.cover.houseTies ?? [];
+  if (ctx.structure.roofs.every((r) => ties.some((t) => t.roof === r.mark))) {
+    const marks = ties.map((t) => t.mark).join(', ');
+    return notApplicable(CLAUSE, `side load alone meets the house, by ${marks}: see the tie and the house beyond it`);
+  }
   const most = axes.map((a) => {
     let value = 0;
     for (const c of ctx.loads.combinations) {

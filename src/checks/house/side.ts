@@ -1,8 +1,7 @@
 /**
  * Side load that the house takes beyond what the joints at the house receive straight from the framing: the forces of
  * the sway restraints, in each direction whose system is the house, brought to the house by the roof as a rigid plate.
- *
- * This is the one place to switch once the roof diaphragm states its own ties to the house.
+ * A roof with a tie of its own (`cover.houseTies`) hands its side load to that tie, not to ledgers or beam ends.
  */
 import type { Vec3 } from '../../base/vec.js';
 import type { Joint, JointKind } from '../../structure/model.js';
@@ -25,8 +24,24 @@ export function sideDemand(ctx: Source, joint: string): readonly Vec3[] {
   return known.get(joint) ?? ctx.effects.cases.map(() => ({ x: 0, y: 0, z: 0 }));
 }
 
+/** Beams whose roofs all have a tie to the house of their own. */
+function tiedBeams({ project, structure }: Source): ReadonlySet<string> {
+  const tied = new Set((project.cover.houseTies ?? []).map((t) => t.roof));
+  const roofs = new Map<string, Set<string>>();
+  const roofOf = new Map(structure.members.map((m) => [m.id, m.roof]));
+  for (const j of structure.joints) {
+    const roof = roofOf.get(j.ties[0]?.part ?? '');
+    const lower = j.ties.at(-1)?.part;
+    if (roof === undefined || lower === undefined) continue;
+    roofs.set(lower, (roofs.get(lower) ?? new Set()).add(roof));
+  }
+  return new Set([...roofs].filter(([, on]) => [...on].every((r) => tied.has(r))).map(([beam]) => beam));
+}
+
 /** Equal shares along the wall; square to it the lever round the middle of the ties takes the twist. */
-function workOut({ project, structure, effects }: Source): ReadonlyMap<string, readonly Vec3[]> {
+function workOut(ctx: Source): ReadonlyMap<string, readonly Vec3[]> {
+  const { project, structure, effects } = ctx;
+  const tied = tiedBeams(ctx);
   const { lateral } = project.cover;
   const ties: readonly Joint[] = structure.joints.filter((j) => TIES.has(j.kind));
   const out = new Map<string, Vec3[]>();
@@ -42,7 +57,7 @@ function workOut({ project, structure, effects }: Source): ReadonlyMap<string, r
     let twist = 0;
     for (const r of effects.restraints) {
       const f = r.force[c];
-      if (!f) continue;
+      if (!f || tied.has(r.beam)) continue;
       const x = lateral.x === 'house' ? f.x : 0;
       const y = lateral.y === 'house' ? f.y : 0;
       fx += x;
