@@ -113,12 +113,15 @@ function frameCase(c: number, places: readonly Place[], weights: readonly Distri
   return { points, nodal, distributed };
 }
 
+/** Even divisions of a piece from support to support; of the shorter pieces between braces as well. */
+const DIVISIONS = 12;
+const DIVISIONS_FRAMED = 4;
+
 /** Stations of one piece: even divisions, both faces of every point load, and the ends. Distances from the piece's start. */
-function pieceStations(length: number, loads: readonly number[]): number[] {
-  const DIVISIONS = 12;
+function pieceStations(length: number, loads: readonly number[], divisions: number): number[] {
   const hair = 1e-9 * length;
   const at: number[] = [];
-  for (let i = 0; i <= DIVISIONS; i++) at.push((length * i) / DIVISIONS);
+  for (let i = 0; i <= divisions; i++) at.push((length * i) / divisions);
   for (const x of loads) at.push(x, x + hair);
   at.sort((p, q) => p - q);
   return at.filter((x, i) => i === 0 || x - at[i - 1]! >= hair / 2);
@@ -145,7 +148,11 @@ function beamEffects(
     const loads = beam.loads
       .map((l) => l.lowerAlong - piece.from)
       .filter((x) => x > ON_NODE && x < piece.to - piece.from - ON_NODE);
-    return { piece, x: pieceStations(piece.to - piece.from, loads), samples: makeSamples(0) };
+    return {
+      piece,
+      x: pieceStations(piece.to - piece.from, loads, arm === 0 ? DIVISIONS : DIVISIONS_FRAMED),
+      samples: makeSamples(0),
+    };
   });
   for (const part of parts) part.samples = makeSamples(part.x.length);
   const count = parts.reduce((n, p) => n + p.x.length, 0);
