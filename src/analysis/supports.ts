@@ -6,6 +6,7 @@ import { capsOf, driftOf, pressBar, pressCap } from './frame-joints.js';
 import { type BeamLineModel, idealise, type SupportFrame } from './idealise.js';
 import type { StructureIndex } from './index-structure.js';
 import type { Drift, MemberEffects } from './model.js';
+import { rollingCouples } from './rolling.js';
 import { addTo, makeRows, type Rows, rowsOf } from './rows.js';
 import {
   type CaseResult,
@@ -49,7 +50,7 @@ type Place = { readonly rows: Rows; readonly beam: string; readonly lever?: Leve
   | { readonly element: number; readonly at: number }
 );
 
-/** The beam's axis above the level the frame has it at, and its direction on plan: a push along it turns as it should. */
+/** The seat on the beam's top above the level the frame has it at, and its direction on plan: a push along it turns as it should. */
 interface Lever {
   readonly arm: number;
   readonly x: number;
@@ -59,10 +60,10 @@ interface Lever {
 function leverOf(frame: SupportFrame, { member, length }: BeamLineModel): { readonly lever?: Lever } {
   if (!frame.framed) return {};
   const dir = (k: 'x' | 'y'): number => (member.end[k] - member.start[k]) / length;
-  return { lever: { arm: member.section.depth / 2, x: dir('x'), y: dir('y') } };
+  return { lever: { arm: member.section.depth, x: dir('x'), y: dir('y') } };
 }
 
-/** Moment about the level axis square to the beam; across the beam the notional hold against rolling takes it. */
+/** Moment about the level axis square to the beam; across the beam see `rollingCouples`. */
 function leverMoment({ arm, x, y }: Lever, fx: number, fy: number): Vec3 {
   const m = arm * (fx * x + fy * y);
   return { x: -m * y, y: m * x, z: 0 };
@@ -271,7 +272,7 @@ export function analyseSupports(
     return nothing;
   }
   const { frame } = factored;
-  const places = placesOf(support, frame.lengths, framing);
+  const places = placesOf(support, frame.lengths, support.framed ? rollingCouples(index, framing) : framing);
   const weights: DistributedLoad[] = [];
   for (const { member, pieces } of support.beams) {
     for (const { element, from, to } of pieces) {
