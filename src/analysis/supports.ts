@@ -2,8 +2,9 @@
 import { distance, type Vec3 } from '../base/vec.js';
 import { barEffects } from './bent-bars.js';
 import type { Hold } from './bracing.js';
+import type { BeamLineModel } from './frame-draft.js';
 import { capsOf, driftOf, pressBar, pressCap } from './frame-joints.js';
-import { type BeamLineModel, idealise, type SupportFrame } from './idealise.js';
+import { idealise, type SupportFrame } from './idealise.js';
 import type { StructureIndex } from './index-structure.js';
 import type { Drift, MemberEffects } from './model.js';
 import { rollingCouples } from './rolling.js';
