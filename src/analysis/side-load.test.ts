@@ -1,10 +1,12 @@
 /** Side load held by the posts: the frame against hand statics, its balance, its symmetry, its failures. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildLoads } from '../loads/index.js';
 import type { LoadCase, Loads } from '../loads/model.js';
-import type { Project } from '../project/model.js';
+import type { Project, SectionChoice } from '../project/model.js';
 import type { Structure } from '../structure/model.js';
 import { place } from '../structure/place.js';
+import { shedProject } from '../structure/testing.js';
 import { bracedGable, fixedGable, KNEE, looseGable, sunk } from '../structure/testing-braced.js';
 import { analyse, BALANCE_LIMIT, type Effects } from './index.js';
 
@@ -309,6 +311,98 @@ describe('a mirrored project', () => {
         expect(most(o!.mWeak[k]!)).toBeCloseTo(most(e!.mWeak[i]!), 3);
       }
     });
+  });
+});
+
+describe('a shed on a ledger, braced along the house only', () => {
+  const cover = shedProject.cover;
+  const project: Project = {
+    ...shedProject,
+    cover: {
+      ...cover,
+      lateral: { x: 'knee-braces', y: 'house' },
+      beams: cover.beams.map((b) => ({
+        ...b,
+        posts: b.posts.map((p, i) => ({
+          ...p,
+          braces: [
+            {
+              section: 'brace',
+              run: 24,
+              rise: 24,
+              toward: i === 0 ? ('end' as const) : ('start' as const),
+              path: p.path,
+            },
+          ],
+        })),
+      })),
+    },
+    choices: {
+      ...shedProject.choices,
+      sections: { ...shedProject.choices.sections, brace: bracedGable.choices.sections.brace! },
+    },
+  };
+  const r = run(project);
+  it('closes every case, with the house holding across and the posts along', () => {
+    expect(r.effects.failure).toBeUndefined();
+    for (const b of r.effects.balance) {
+      expect(b.errorApplied).toBeLessThan(BALANCE_LIMIT);
+      expect(b.errorReactions).toBeLessThan(BALANCE_LIMIT);
+    }
+    const most = (axis: 'x' | 'y'): number =>
+      Math.max(...r.effects.restraints.flatMap((q) => q.force.map((f) => Math.abs(f[axis]))));
+    expect(most('x')).toBe(0);
+    expect(Math.max(...r.effects.drift!.flatMap((d) => d.move.map((m) => Math.abs(m.y))))).toBe(0);
+    expect(Math.max(...r.effects.drift!.flatMap((d) => d.move.map((m) => Math.abs(m.x))))).toBeGreaterThan(0.01);
+  });
+});
+
+describe('any sizes of braces and posts', () => {
+  it('close, stay finite, and hold the post of each brace in balance about its cap', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          run: fc.integer({ min: 18, max: 60 }),
+          rise: fc.integer({ min: 18, max: 60 }),
+          bearing: fc.integer({ min: 96, max: 150 }),
+          size: fc.constantFrom('6x6', '8x8'),
+        }),
+        ({ run: reach, rise, bearing, size }) => {
+          const { cover, choices } = bracedGable;
+          const r = run({
+            ...bracedGable,
+            cover: {
+              ...cover,
+              roofs: cover.roofs.map((q) => ({ ...q, bearing })),
+              beams: cover.beams.map((b) => ({
+                ...b,
+                posts: b.posts.map((p) => ({ ...p, braces: p.braces!.map((k) => ({ ...k, run: reach, rise })) })),
+              })),
+            },
+            choices: {
+              ...choices,
+              sections: {
+                ...choices.sections,
+                post: { ...(choices.sections.post as Extract<SectionChoice, { kind: 'solid' }>), size },
+              },
+            },
+          });
+          expect(r.effects.failure).toBeUndefined();
+          for (const b of r.effects.balance) expect(b.errorReactions).toBeLessThan(BALANCE_LIMIT);
+          for (const brace of r.structure.members.filter((m) => m.role === 'brace' && m.path.includes('/beams/'))) {
+            const joint = r.structure.joints.find((j) => j.kind === 'brace-to-post' && j.ties[0]!.part === brace.id)!;
+            const post = r.structure.members.find((m) => m.id === joint.ties[1]!.part)!;
+            r.loads.cases.forEach((_c, i) => {
+              const V = shearOf(r, post.id, 'y', i);
+              const Hb = r.effects.joints.get(joint.id)!.force[i]!.y;
+              const size = Math.max(1, Math.abs(V * (post.end.z - post.start.z)));
+              expect(Math.abs(V * (post.end.z - post.start.z) - Hb * rise) / size).toBeLessThan(1e-3);
+            });
+          }
+        },
+      ),
+      { numRuns: 12 },
+    );
   });
 });
 
