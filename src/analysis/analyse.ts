@@ -103,7 +103,7 @@ export function analyse(project: Project, structure: Structure, loads: Loads): O
   const ledgers = analyseLedgers(index, terms, joints);
 
   // 2. Beams on posts.
-  const supports = analyseSupports(index, terms, joints, holdOf(project.cover.lateral));
+  const supports = analyseSupports(index, terms, joints, holdOf(project.cover.lateral, structure));
   failures.push(...ledgers.failures, ...supports.failures);
   const framingJoints = new Map(joints);
   for (const [id, rows] of ledgers.joints) joints.set(id, rows);

@@ -6,7 +6,7 @@ import type { MemberEffects } from './model.js';
 import { type CaseResult, type FactoredFrame, type FrameCase, makeSamples, sampleElement } from './solver/index.js';
 
 /** Nothing but its own weight acts between the ends of a piece, so few stations tell its curves. */
-const DIVISIONS = 6;
+const DIVISIONS = 2;
 
 /**
  * `pieces` lie in a row; what lies beyond the member's ends (inside a post, a beam, the ground) is left out, except in the

@@ -4,7 +4,7 @@
  */
 import type { Vec3 } from '../base/vec.js';
 import type { LateralSystem } from '../project/model.js';
-import type { Joint, Member } from '../structure/model.js';
+import type { Joint, Member, Structure } from '../structure/model.js';
 import type { StructureIndex } from './index-structure.js';
 
 /** Directions in which a notional restraint stands for a system outside the posts. */
@@ -13,12 +13,29 @@ export interface Hold {
   readonly y: boolean;
 }
 
-const BY_POSTS: ReadonlySet<LateralSystem> = new Set(['knee-braces', 'fixed-posts']);
+/** Whether anything of the system named for a direction is placed there at all. */
+const PRESENT: Readonly<Record<LateralSystem, (structure: Structure, axis: 'x' | 'y') => boolean>> = {
+  'knee-braces': ({ members }, axis) =>
+    members.some((m) => {
+      const [dx, dy] = [Math.abs(m.end.x - m.start.x), Math.abs(m.end.y - m.start.y)];
+      return m.role === 'brace' && (axis === 'x' ? dx > dy : dy > dx);
+    }),
+  'fixed-posts': ({ members }) => members.some((m) => m.foot !== undefined && m.foot.kind !== 'pinned'),
+  house: () => false,
+  none: () => false,
+  unknown: () => false,
+};
 
-/** Where the posts hold the roof the restraint goes; where it is the house, or open, it stays. */
-export const holdOf = (lateral: { readonly x: LateralSystem; readonly y: LateralSystem }): Hold => ({
-  x: !BY_POSTS.has(lateral.x),
-  y: !BY_POSTS.has(lateral.y),
+/**
+ * Where the posts hold the roof the restraint goes; where it is the house, or open, it stays. It also stays where nothing
+ * of the named system is placed yet, so that gravity can be looked at meanwhile: the sway check fails that direction.
+ */
+export const holdOf = (
+  lateral: { readonly x: LateralSystem; readonly y: LateralSystem },
+  structure: Structure,
+): Hold => ({
+  x: !PRESENT[lateral.x](structure, 'x'),
+  y: !PRESENT[lateral.y](structure, 'y'),
 });
 
 export interface Knee {

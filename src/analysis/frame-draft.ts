@@ -17,6 +17,21 @@ export interface BeamPiece {
   readonly to: number;
 }
 
+export interface BeamLineModel {
+  readonly member: Member;
+  readonly length: number;
+  readonly pieces: readonly BeamPiece[];
+  /** Where it is held: along, node, and the joint it is held by. */
+  readonly held: readonly {
+    readonly along: number;
+    readonly node: number;
+    readonly bearing: Bearing;
+    readonly on: 'post' | 'house';
+  }[];
+  /** Framing joints above, with their places. */
+  readonly loads: readonly Bearing[];
+}
+
 export interface PostModel {
   readonly member: Member;
   /** From the foot up; places are distances from the member's start and may lie beyond its ends. */

@@ -4,6 +4,7 @@ import type { Joint, Member } from '../structure/model.js';
 import { alongMet, type Bracing, type Knee, metBy, type Pair } from './bracing.js';
 import {
   type BarModel,
+  type BeamLineModel,
   type BeamPiece,
   type Draft,
   elementOf,
@@ -12,7 +13,6 @@ import {
   type PostModel,
   SAME,
 } from './frame-draft.js';
-import type { BeamLineModel } from './idealise.js';
 import type { Bearing } from './index-structure.js';
 
 /** Ends that turn freely; the second end of a pinned bar gives up twist too, or nothing would hold it. */

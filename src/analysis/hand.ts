@@ -134,7 +134,8 @@ export function handChecks(
             statics + own,
             footings.get(foot.lower)!.force[k]!.z,
             'lb',
-            reason,
+            // A brace brings its share down the same post.
+            continuity(held, i - 1, i + 1),
           ),
         );
       });

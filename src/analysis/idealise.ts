@@ -17,6 +17,7 @@ import type { Member } from '../structure/model.js';
 import { bracingOf, type Hold, isFramed, pairsOf } from './bracing.js';
 import {
   type BarModel,
+  type BeamLineModel,
   type BeamPiece,
   Draft,
   elementOf,
@@ -28,21 +29,6 @@ import {
 import { bentPost, kneeBar, linkBeams, NodesOnParts, pinnedPost, strutBar } from './frame-posts.js';
 import type { Bearing, StructureIndex } from './index-structure.js';
 import type { FrameModel } from './solver/index.js';
-
-export interface BeamLineModel {
-  readonly member: Member;
-  readonly length: number;
-  readonly pieces: readonly BeamPiece[];
-  /** Where it is held: along, node, and the joint it is held by. */
-  readonly held: readonly {
-    readonly along: number;
-    readonly node: number;
-    readonly bearing: Bearing;
-    readonly on: 'post' | 'house';
-  }[];
-  /** Framing joints above, with their places. */
-  readonly loads: readonly Bearing[];
-}
 
 export interface SupportFrame {
   readonly model: FrameModel;

@@ -1,26 +1,18 @@
 /** Tier 2 solved: beams and posts case by case, their curves, and what they hand to posts, footings, house and sway. */
 import { distance, type Vec3 } from '../base/vec.js';
+import { beamEffects } from './beam-effects.js';
 import { barEffects } from './bent-bars.js';
 import type { Hold } from './bracing.js';
+import type { BeamLineModel } from './frame-draft.js';
 import { capsOf, driftOf, pressBar, pressCap } from './frame-joints.js';
-import { type BeamLineModel, idealise, type SupportFrame } from './idealise.js';
+import { frameCase, type Place, placesOf } from './frame-loads.js';
+import { idealise } from './idealise.js';
 import type { StructureIndex } from './index-structure.js';
 import type { Drift, MemberEffects } from './model.js';
+import { rollingCouples } from './rolling.js';
 import { addTo, makeRows, type Rows, rowsOf } from './rows.js';
-import {
-  type CaseResult,
-  type DistributedLoad,
-  type FactoredFrame,
-  type FrameCase,
-  factorFrame,
-  type MemberPointLoad,
-  makeSamples,
-  type NodalLoad,
-  sampleElement,
-  solveCase,
-} from './solver/index.js';
+import { type CaseResult, type DistributedLoad, type FactoredFrame, factorFrame, solveCase } from './solver/index.js';
 import type { Terms } from './terms.js';
-import { makeSpans } from './two-bearings.js';
 
 export interface Supports {
   readonly members: ReadonlyMap<string, MemberEffects>;
@@ -41,160 +33,6 @@ export interface Supports {
   readonly applied: Rows;
   readonly freedoms: number;
   readonly failures: readonly string[];
-}
-
-/** Where one framing joint acts: on an element, or right on a node. */
-type Place = { readonly rows: Rows; readonly beam: string; readonly lever?: Lever } & (
-  | { readonly node: number }
-  | { readonly element: number; readonly at: number }
-);
-
-/** The beam's axis above the level the frame has it at, and its direction on plan: a push along it turns as it should. */
-interface Lever {
-  readonly arm: number;
-  readonly x: number;
-  readonly y: number;
-}
-
-function leverOf(frame: SupportFrame, { member, length }: BeamLineModel): { readonly lever?: Lever } {
-  if (!frame.framed) return {};
-  const dir = (k: 'x' | 'y'): number => (member.end[k] - member.start[k]) / length;
-  return { lever: { arm: member.section.depth / 2, x: dir('x'), y: dir('y') } };
-}
-
-/** Moment about the level axis square to the beam; across the beam the notional hold against rolling takes it. */
-function leverMoment({ arm, x, y }: Lever, fx: number, fy: number): Vec3 {
-  const m = arm * (fx * x + fy * y);
-  return { x: -m * y, y: m * x, z: 0 };
-}
-
-/** Nearer than this to a node a load acts on the node, inches. */
-const ON_NODE = 1e-6;
-
-function placesOf(frame: SupportFrame, lengths: Float64Array, framing: ReadonlyMap<string, Rows>): Place[] {
-  const places: Place[] = [];
-  for (const beam of frame.beams) {
-    const lever = leverOf(frame, beam);
-    for (const load of beam.loads) {
-      const rows = framing.get(load.joint.id);
-      if (!rows) continue;
-      const along = Math.min(Math.max(load.lowerAlong, 0), beam.length);
-      const piece = beam.pieces.find((p) => along <= p.to) ?? beam.pieces.at(-1)!;
-      const { start, end } = frame.model.elements[piece.element]!;
-      if (along - piece.from < ON_NODE) places.push({ rows, beam: beam.member.id, node: start, ...lever });
-      else if (piece.to - along < ON_NODE) places.push({ rows, beam: beam.member.id, node: end, ...lever });
-      else
-        places.push({
-          rows,
-          beam: beam.member.id,
-          ...lever,
-          element: piece.element,
-          at: Math.min(along - piece.from, lengths[piece.element]!),
-        });
-    }
-  }
-  return places;
-}
-
-function frameCase(c: number, places: readonly Place[], weights: readonly DistributedLoad[], self: number): FrameCase {
-  const points: MemberPointLoad[] = [];
-  const nodal: NodalLoad[] = [];
-  for (const p of places) {
-    const x = p.rows[3 * c]!;
-    const y = p.rows[3 * c + 1]!;
-    const z = p.rows[3 * c + 2]!;
-    if (x === 0 && y === 0 && z === 0) continue;
-    const moment = p.lever ? { moment: leverMoment(p.lever, x, y) } : {};
-    if ('node' in p) nodal.push({ node: p.node, force: { x, y, z }, ...moment });
-    else points.push({ element: p.element, at: p.at, force: { x, y, z }, ...moment });
-  }
-  if (self === 0) return { points, nodal };
-  const distributed = weights.map((w) => ({ ...w, startForce: { x: 0, y: 0, z: w.startForce.z * self } }));
-  return { points, nodal, distributed };
-}
-
-/** Stations of one piece: even divisions, both faces of every point load, and the ends. Distances from the piece's start. */
-function pieceStations(length: number, loads: readonly number[]): number[] {
-  const DIVISIONS = 12;
-  const hair = 1e-9 * length;
-  const at: number[] = [];
-  for (let i = 0; i <= DIVISIONS; i++) at.push((length * i) / DIVISIONS);
-  for (const x of loads) at.push(x, x + hair);
-  at.sort((p, q) => p - q);
-  return at.filter((x, i) => i === 0 || x - at[i - 1]! >= hair / 2);
-}
-
-/** `arm`: the axis above the level the frame has the beam at. The force along that level turns about the axis. */
-function beamEffects(
-  beam: BeamLineModel,
-  arm: number,
-  frame: FactoredFrame,
-  cases: readonly FrameCase[],
-  results: readonly CaseResult[],
-): MemberEffects {
-  const supports = [...beam.held].sort((p, q) => p.along - q.along);
-  const spans = makeSpans(
-    beam.length,
-    supports.map((s) => s.along),
-  );
-  const spanAt = (x: number): number => {
-    const i = spans.findIndex((s) => x < s.to);
-    return i < 0 ? spans.length - 1 : i;
-  };
-  const parts = beam.pieces.map((piece) => {
-    const loads = beam.loads
-      .map((l) => l.lowerAlong - piece.from)
-      .filter((x) => x > ON_NODE && x < piece.to - piece.from - ON_NODE);
-    return { piece, x: pieceStations(piece.to - piece.from, loads), samples: makeSamples(0) };
-  });
-  for (const part of parts) part.samples = makeSamples(part.x.length);
-  const count = parts.reduce((n, p) => n + p.x.length, 0);
-  const stations = new Float64Array(count);
-  const spanOf = new Int32Array(count);
-  let k = 0;
-  for (const { piece, x } of parts) {
-    const span = spanAt((piece.from + piece.to) / 2);
-    for (const at of x) {
-      stations[k] = piece.from + at;
-      spanOf[k++] = span;
-    }
-  }
-  const row = (): Float64Array[] => cases.map(() => new Float64Array(count));
-  const out = { m: row(), v: row(), n: row(), mWeak: row(), vWeak: row(), sag: row() };
-  const up = beam.member.up;
-  cases.forEach((c, i) => {
-    const result = results[i]!;
-    let at = 0;
-    for (const { piece, x, samples: s } of parts) {
-      sampleElement(frame, c, result, piece.element, x, s);
-      for (let j = 0; j < x.length; j++, at++) {
-        out.m[i]![at] = arm === 0 ? s.mz[j]! : s.mz[j]! + arm * s.n[j]!;
-        out.v[i]![at] = -s.vy[j]!;
-        out.n[i]![at] = s.n[j]!;
-        out.mWeak[i]![at] = s.my[j]!;
-        out.vWeak[i]![at] = s.vz[j]!;
-        out.sag[i]![at] = -s.dy[j]!;
-      }
-    }
-    // Sag counts from the line through the supports of its span; past the ends that line runs on.
-    const sunk = supports.map(({ node }) => {
-      const u = result.displacements;
-      return -(u[6 * node]! * up.x + u[6 * node + 1]! * up.y + u[6 * node + 2]! * up.z);
-    });
-    const sag = out.sag[i]!;
-    // Stations come in order, so the next support is found once.
-    let b = 0;
-    for (let j = 0; j < count; j++) {
-      const x = stations[j]!;
-      while (b < supports.length - 1 && x > supports[b]!.along) b++;
-      const a = Math.max(0, b - 1);
-      const hi = supports.length > 1 ? Math.max(b, 1) : 0;
-      const run = supports[hi]!.along - supports[a]!.along;
-      const t = run > 0 ? (x - supports[a]!.along) / run : 0;
-      sag[j] = sag[j]! - (sunk[a]! + t * (sunk[hi]! - sunk[a]!));
-    }
-  });
-  return { member: beam.member.id, stations, spanOf, spans, ...out };
 }
 
 /** One end of an element, as its place in the end forces and in the axes. */
@@ -264,7 +102,7 @@ export function analyseSupports(
     return nothing;
   }
   const { frame } = factored;
-  const places = placesOf(support, frame.lengths, framing);
+  const places = placesOf(support, frame.lengths, support.framed ? rollingCouples(index, framing) : framing);
   const weights: DistributedLoad[] = [];
   for (const { member, pieces } of support.beams) {
     for (const { element, from, to } of pieces) {

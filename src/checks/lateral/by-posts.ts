@@ -4,34 +4,12 @@
  * that the roof does not move too far, and that the weight on the leaning posts does not matter.
  */
 import type { Recorder } from '../../base/trace.js';
-import type { Member } from '../../structure/model.js';
 import type { CheckContext, Finding } from '../contract.js';
 import { failed, measured, notEvaluated, RATIO_CAP } from '../finding.js';
+import { bracedPosts, heldPosts, holdsIn, membersById } from './holding.js';
 import { overloadOf, recordOverload } from './p-delta.js';
 import { type Moved, movedMost, recordMoved } from './roof-drift.js';
 import { ALONG, type Axis, SWAY_CLAUSE, type SwaySystem } from './system.js';
-
-/** A direction nearer than 45° to an axis holds in it. */
-const holdsIn = (axis: Axis, dx: number, dy: number): boolean =>
-  axis === 'x' ? Math.abs(dx) > Math.abs(dy) : Math.abs(dy) > Math.abs(dx);
-
-const membersById = (ctx: CheckContext): ReadonlyMap<string, Member> =>
-  new Map(ctx.structure.members.map((m) => [m.id, m]));
-
-/** Posts that a knee brace keeps upright in this direction. */
-function bracedPosts(ctx: CheckContext, axis: Axis): ReadonlySet<string> {
-  const members = membersById(ctx);
-  const out = new Set<string>();
-  for (const j of ctx.structure.joints) {
-    const brace = j.kind === 'brace-to-post' ? members.get(j.ties[0]!.part) : undefined;
-    const post = j.ties.at(-1)?.part;
-    if (brace && post && holdsIn(axis, brace.end.x - brace.start.x, brace.end.y - brace.start.y)) out.add(post);
-  }
-  return out;
-}
-
-const heldPosts = (ctx: CheckContext): ReadonlySet<string> =>
-  new Set(ctx.structure.members.filter((m) => m.foot !== undefined && m.foot.kind !== 'pinned').map((m) => m.id));
 
 /** Beam lines none of whose posts holds. */
 const linesWithout = (ctx: CheckContext, holding: ReadonlySet<string>): readonly string[] =>

@@ -1,12 +1,14 @@
 /**
- * Second-order effect of the weight on a roof that has moved sideways: stability coefficient θ = P·Δ/(H·h), amplification
- * 1/(1 − θ). ASCE 7-16 12.8.7 leaves the effect out up to θ = 0.10; that bound, written for earthquakes, is taken as the limit
+ * Second-order effect of the weight on a roof that has moved sideways: stability coefficient θ = P·Δ/(H·L), amplification
+ * 1/(1 − θ), with L the height over which the posts lean (`leanOf`), which is less than the storey height of the clause and
+ * so on the safe side. ASCE 7-16 12.8.7 leaves the effect out up to θ = 0.10; that bound, written for earthquakes, is taken as the limit
  * here, so the amplification left out of braces, joints and footings is never over 11 %. In the posts it is in Eq. 3.9-3.
  */
 
 import { combineComponent } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { CheckContext } from '../contract.js';
+import { leanOf } from './holding.js';
 import { softest } from './roof-drift.js';
 import type { Axis } from './system.js';
 
@@ -30,7 +32,7 @@ export interface Overload {
 }
 
 /** How much one pound of side load moves the roof: the softest of the cases with a push worth reading. */
-function flexibilityOf(ctx: CheckContext, axis: Axis): { readonly value: number; readonly case: string } {
+export function flexibilityOf(ctx: CheckContext, axis: Axis): { readonly value: number; readonly case: string } {
   const drift = ctx.effects.drift ?? [];
   const push = ctx.effects.cases.map((_, c) => {
     let sum = 0;
@@ -57,7 +59,7 @@ export function overloadOf(ctx: CheckContext, axis: Axis): Overload {
     P = sum;
     combination = c.id;
   }
-  const height = (ctx.effects.drift ?? []).reduce((least, d) => Math.min(least, d.height), Number.MAX_VALUE);
+  const height = leanOf(ctx, axis);
   const { value, case: from } = flexibilityOf(ctx, axis);
   const flexibility = softest(ctx) * value;
   const theta = (P * flexibility) / height;
@@ -98,7 +100,7 @@ export function recordOverload(o: Overload, rec?: Recorder): void {
   rec.step({
     symbol: 'θ',
     meaning: `stability coefficient, limit ${o.limit}`,
-    formula: 'P·(Δ/H) / h',
+    formula: 'P·(Δ/H) / L, L from foot to knee brace, or to the top',
     substituted: `${o.P.toFixed(0)}·${o.flexibility.toExponential(3)} / ${o.height.toFixed(1)}`,
     value: o.theta,
     unit: '',

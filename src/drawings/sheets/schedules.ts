@@ -6,6 +6,7 @@ import { productFor } from '../../checks/joints/rating.js';
 import type { JointProduct, UnitChoice } from '../../project/model.js';
 import type { JointKind, Member, Structure } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
+import { bracingTable, sideText } from './bracing-table.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { durabilityBlocks } from './durability.js';
 import { footingSize, pierSize } from './footing-words.js';
@@ -64,16 +65,6 @@ function productText(p: JointProduct | undefined, u: UnitChoice): string {
   return `(${p.count}) ${p.product}: ${rated.join(', ')} each, CD ${p.duration}, G ${p.G} or more; ${p.source}`;
 }
 
-/** Whether the side load is in the joint forces: where posts hold it both ways it is. */
-function sideText({ input: { project, effects } }: SheetContext): string {
-  const { x, y } = project.cover.lateral;
-  const byPosts = [x, y].filter((s) => s === 'knee-braces' || s === 'fixed-posts').length;
-  if (byPosts === 2 && effects.failure === undefined) return 'side load included.';
-  return byPosts > 0
-    ? 'side load included only in the direction the posts hold: what is held otherwise adds to these and is listed on the cover until worked out.'
-    : 'without sway: the side-load system adds to these and is listed on the cover until worked out.';
-}
-
 function draw(ctx: SheetContext): SheetBody[] {
   const { structure, project, results } = ctx.input;
   const { area, style, len } = ctx;
@@ -125,16 +116,6 @@ function draw(ctx: SheetContext): SheetBody[] {
     wood(m),
     len(m.length),
     formatForce(Math.ceil(m.section.weight * m.length), u, 0),
-    worst(m),
-  ]);
-  const bracing: TableRow[] = first(of('strut', 'brace')).map((m) => [
-    cell(m),
-    m.role === 'strut' ? 'cross member' : 'knee brace',
-    m.section.label,
-    wood(m),
-    String(structure.members.filter((o) => o.mark === m.mark).length),
-    len(m.length),
-    m.cuts.join('; '),
     worst(m),
   ]);
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
@@ -251,26 +232,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       ],
       rows: beams,
     },
-    ...(bracing.length
-      ? [
-          { kind: 'gap' as const },
-          {
-            kind: 'table' as const,
-            title: 'Knee brace and cross member schedule',
-            columns: [
-              { head: 'Mark' },
-              { head: 'What' },
-              { head: 'Section' },
-              { head: 'Condition' },
-              { head: 'Count', align: 'right' as const },
-              { head: 'Cut length', align: 'right' as const },
-              { head: 'Cuts' },
-              { head: 'Nearest limit', grow: true },
-            ],
-            rows: bracing,
-          },
-        ]
-      : []),
+    ...bracingTable(ctx, wood, worst),
     { kind: 'gap' },
     ...(rafters.length
       ? [

@@ -23,12 +23,21 @@ interface Post {
   readonly footing: string;
 }
 
-/** A beam with its posts, numbered on from `first`. */
-function beam(mark: string, from: string, to: string, posts: readonly Post[], first: number): string {
-  const rows = posts.map(
-    ({ at, footing }, i) =>
-      `          { "mark": "P${first + i}", "at": "${at}", "section": "post", "footing": "${footing}", "footingMark": "F${first + i}" }`,
-  );
+const KNEE = '"section": "brace", "run": "2 ft 6 in", "rise": "2 ft 4 in"';
+
+/** Knee braces of the post at a place in its row: toward its neighbours. */
+const braces = (i: number, count: number): string =>
+  (['start', 'end'] as const)
+    .filter((toward) => (toward === 'start' ? i > 0 : i + 1 < count))
+    .map((toward) => `{ "toward": "${toward}", ${KNEE} }`)
+    .join(', ');
+
+/** A beam with its posts, numbered on from `first`; free-standing ones are braced to it. */
+function beam(mark: string, from: string, to: string, posts: readonly Post[], first: number, braced = false): string {
+  const rows = posts.map(({ at, footing }, i) => {
+    const knees = braced ? `,\n            "braces": [${braces(i, posts.length)}]` : '';
+    return `          { "mark": "P${first + i}", "at": "${at}", "section": "${braced ? 'braced-post' : 'post'}", "footing": "${footing}", "footingMark": "F${first + i}"${knees} }`;
+  });
   return `      {
         "mark": "${mark}", "from": ${from}, "to": ${to}, "section": "beam",
         // "at" is from the start of the beam to the centre of the post.
@@ -44,11 +53,26 @@ const finish = (pitched: boolean): string => `        "finish": {
           "allowance": "1 psf", "fascia": "${pitched ? '2x6' : '2x10'}", "gutter": true
         }`;
 
+/** Cross members between facing posts, braced at both ends. */
+const struts = (pairs: readonly (readonly [string, string])[]): string => {
+  if (pairs.length === 0) return '';
+  const rows = pairs.map(
+    ([from, to], i) =>
+      `      { "mark": "ST${i + 1}", "from": "${from}", "to": "${to}", "section": "strut", "braces": { ${KNEE} } }`,
+  );
+  return `    // Cross members under the beams, so that the posts are braced square to the beams too.
+    "struts": [
+${rows.join(',\n')}
+    ],
+`;
+};
+
 const cover = (
   attached: boolean,
   beams: readonly string[],
   ledger: string | undefined,
   roof: string,
+  pairs: readonly (readonly [string, string])[] = [],
 ): string => `  "cover": {
     "attachment": "${attached ? 'attached' : 'free-standing'}",
     "use": "recreation",
@@ -58,16 +82,16 @@ const cover = (
 ${beams.join(',\n')}
     ],
     "ledgers": [${ledger ?? ''}],
-    "roofs": [
+${struts(pairs)}    "roofs": [
 ${roof}
     ]
   }`;
 
-const gableRoof = (from: string, to: string): string => `      {
+const gableRoof = (from: string, to: string, bearing = '8 ft 4 in'): string => `      {
         // The left beam first, looking along the ridge. "from" and "to" are the first and last truss.
         "mark": "R1", "kind": "gable", "beams": ["B1", "B2"], "ridge": "y", "from": "${from}", "to": "${to}",
         // "bearing" is the top of the beams above the finished floor.
-        "pitch": "4/12", "bearing": "8 ft 4 in", "eave": "16 in", "rake": "9 in",
+        "pitch": "4/12", "bearing": "${bearing}", "eave": "16 in", "rake": "9 in",
         // The truss plant's own engineer designs and seals the trusses; this is what you order.
         "framing": {
           "kind": "common-truss", "spacing": "16 in", "chord": "2x4", "heel": "5 1/2 in", "weight": "6 plf",
@@ -76,11 +100,11 @@ const gableRoof = (from: string, to: string): string => `      {
 ${finish(true)}
       }`;
 
-const shedRoof = (high: string, highOverhang: string): string => `      {
+const shedRoof = (high: string, highOverhang: string, bearing = '9 ft 11 in'): string => `      {
         // Falls away from the house. "from" and "to" are the first and last rafter.
         "mark": "R1", "kind": "shed", "high": ${high}, "low": "B1", "from": "-9 ft 11-1/4 in", "to": "9 ft 11-1/4 in",
         // "bearing" is the top of the high side's bearing above the finished floor.
-        "pitch": "2/12", "bearing": "9 ft 11 in", "eave": "12 in", "rake": "8 in", "highOverhang": "${highOverhang}",
+        "pitch": "2/12", "bearing": "${bearing}", "eave": "12 in", "rake": "8 in", "highOverhang": "${highOverhang}",
         "framing": { "kind": "rafter", "spacing": "12 in", "section": "rafter" },
 ${finish(false)}
       }`;
@@ -89,7 +113,11 @@ const WOOD = '"species": "Douglas Fir-Larch"';
 const SECTIONS: Readonly<Record<string, string>> = {
   beam: '{ "kind": "glulam", "combination": "24F-V4", "width": "5-1/2 in", "depth": "12 in", "treatment": "none", "service": "dry" }',
   post: `{ "kind": "solid", "size": "6x6", ${WOOD}, "grade": "No. 1", "treatment": "above-ground", "incised": true, "service": "dry" }`,
+  // Posts that hold a free-standing cover sideways bend.
+  'braced-post': `{ "kind": "solid", "size": "8x8", ${WOOD}, "grade": "No. 1", "treatment": "above-ground", "incised": true, "service": "dry" }`,
   rafter: `{ "kind": "solid", "size": "2x10", ${WOOD}, "grade": "No. 2", "treatment": "none", "incised": false, "service": "dry" }`,
+  brace: `{ "kind": "solid", "size": "4x4", ${WOOD}, "grade": "No. 1", "treatment": "none", "incised": false, "service": "dry" }`,
+  strut: `{ "kind": "solid", "size": "6x8", ${WOOD}, "grade": "No. 1", "treatment": "none", "incised": false, "service": "dry" }`,
   ledger: `{ "kind": "solid", "size": "2x12", ${WOOD}, "grade": "No. 2", "treatment": "above-ground", "incised": true, "service": "dry" }`,
 };
 
@@ -138,13 +166,17 @@ export const gableFree = [
   cover(
     false,
     [
-      beam('B1', '["-9 ft", "11 ft"]', '["-9 ft", "25 ft"]', TWO, 1),
-      beam('B2', '["9 ft", "11 ft"]', '["9 ft", "25 ft"]', TWO, 3),
+      beam('B1', '["-9 ft", "11 ft"]', '["-9 ft", "25 ft"]', TWO, 1, true),
+      beam('B2', '["9 ft", "11 ft"]', '["9 ft", "25 ft"]', TWO, 3, true),
     ],
     undefined,
-    gableRoof('11 ft 3 in', '24 ft 9 in'),
+    gableRoof('11 ft 3 in', '24 ft 9 in', '8 ft 10 in'),
+    [
+      ['P1', 'P3'],
+      ['P2', 'P4'],
+    ],
   ),
-  choices(['beam', 'post'], '2x6'),
+  choices(['beam', 'braced-post', 'brace', 'strut'], '2x6'),
 ];
 
 export const shedAttached = [
@@ -162,9 +194,14 @@ export const shedFree = [
   patio('10 ft', '24 ft', '11 ft'),
   cover(
     false,
-    [beam('B1', ...along('22 ft'), THREE, 1), beam('B2', ...along('12 ft'), THREE, 4)],
+    [beam('B1', ...along('22 ft'), THREE, 1, true), beam('B2', ...along('12 ft'), THREE, 4, true)],
     undefined,
-    shedRoof('{ "beam": "B2" }', '12 in'),
+    shedRoof('{ "beam": "B2" }', '12 in', '10 ft 8 in'),
+    [
+      ['P1', 'P4'],
+      ['P2', 'P5'],
+      ['P3', 'P6'],
+    ],
   ),
-  choices(['beam', 'post', 'rafter'], '2x10'),
+  choices(['beam', 'braced-post', 'brace', 'strut', 'rafter'], '2x10'),
 ];

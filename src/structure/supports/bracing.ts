@@ -116,6 +116,7 @@ function placeKnee(d: Draft, corner: Corner, knee: KneeSpec, path: string): void
     strips: [],
     notch: 0,
     cuts: [
+      `run ${inches(knee.run)}, rise ${inches(knee.rise)}`,
       `${degrees(shape.bevelAtPost)} off square at the post`,
       `${degrees(shape.bevelAtBeam)} off square at the top`,
     ],
