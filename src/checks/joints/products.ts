@@ -1,15 +1,23 @@
 /** Each joint needs a product with a published allowable load, or a calculated connection; a named product is compared. */
 import type { Recorder } from '../../base/trace.js';
-import type { JointProduct } from '../../project/model.js';
+import type { JointProduct, LateralSystem } from '../../project/model.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, type Measured, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
-import { swayX, swayY } from '../lateral/sway.js';
 import { memberOf } from './bearing.js';
-import { type Demand, demandText, type JointDemand, jointDemands, TRACE } from './demands.js';
+import { type Demand, demandText, type JointDemand, jointDemands } from './demands.js';
 import { JOINT_TRAITS } from './kinds.js';
 import { lieOf, misfit, productFor, recordWorst, WAY, worstOf } from './rating.js';
 
 const CLAUSE = 'NDS 2018 chapter 11';
+
+/** Whether the word names something that holds the cover sideways. */
+const RESISTS: Readonly<Record<LateralSystem, boolean>> = {
+  house: true,
+  'knee-braces': true,
+  'fixed-posts': true,
+  none: false,
+  unknown: false,
+};
 
 function record(symbol: string, meaning: string, d: Demand, path: string, rec?: Recorder): void {
   rec?.step({
@@ -24,20 +32,18 @@ function record(symbol: string, meaning: string, d: Demand, path: string, rec?: 
   });
 }
 
-/** Directions whose side load the joint forces do not hold yet: sway not answered, or held by a notional restraint. */
+/**
+ * Directions whose side load the joint forces do not hold yet. They hold it down to where the beam is kept from moving
+ * sideways, so an axis is complete once a real system is named for it; whether that system holds is its own check's
+ * question. Where none is named, nothing is known of the path and the axis stays open.
+ */
 export function openSides(ctx: CheckContext): readonly ('along' | 'across')[] {
+  const { lateral } = ctx.project.cover;
   const axes = [
-    ['along', swayX, 'x'],
-    ['across', swayY, 'y'],
+    ['along', lateral.x],
+    ['across', lateral.y],
   ] as const;
-  return axes.flatMap(([way, check, axis]) => {
-    const settled = check.subjects(ctx).every((s) => {
-      const { status } = check.run(s, ctx);
-      return status === 'pass' || status === 'not-applicable';
-    });
-    const held = ctx.effects.sway.some((s) => s.force.some((f) => Math.abs(f[axis]) >= TRACE));
-    return settled && !held ? [] : [way];
-  });
+  return axes.flatMap(([way, system]) => (RESISTS[system] ? [] : [way]));
 }
 
 /** A named product against one mark; `open` lists the directions whose side load is still missing. */
@@ -50,7 +56,7 @@ export function assessProduct(
 ): Finding {
   const pending =
     open.length > 0
-      ? ` Side load not included yet: ${open.map((w) => WAY[w]).join(' and ')}, see the sway checks.`
+      ? ` Side load not included yet: ${open.map((w) => WAY[w]).join(' and ')}, name under "lateral" what holds it.`
       : '';
   const lie = lieOf(ctx, product);
   if (lie === 'turned') {

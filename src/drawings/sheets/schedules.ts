@@ -277,7 +277,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     },
     {
       kind: 'para',
-      text: 'Largest force on any one joint of the mark, allowable-stress level, without sway: the side-load system adds to these and is listed on the cover until worked out. Choose connectors whose published allowable loads, for this wood and load duration, are at least these; all directions act together.',
+      text: 'Largest force on any one joint of the mark, allowable-stress level, with the side load down to where the beam is held sideways: what that place asks of braces, posts or house is checked apart. Choose connectors whose published allowable loads, for this wood and load duration, are at least these; all directions act together.',
     },
     { kind: 'gap' },
     {
