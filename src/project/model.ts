@@ -5,6 +5,7 @@
  */
 import type { Inches, Mph, Pcf, Pounds, Psf, Psi, Radians } from '../base/units.js';
 import type { Vec2 } from '../base/vec.js';
+import type { Connection } from './connections.js';
 
 /**
  * A value the building department (or the site) decides. `unknown` keeps a stated placeholder in `value` so that a
@@ -492,6 +493,7 @@ export interface Choices {
   /** Deflection limits as span divisors. */
   readonly deflection: { readonly live: number; readonly total: number };
   readonly joints: readonly JointProduct[];
+  readonly connections: readonly Connection[];
 }
 
 export interface Log {

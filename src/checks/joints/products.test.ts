@@ -8,7 +8,7 @@ import { bar, contextFor, type Given, joint, NONE, pad, postBar, timber, VALUES,
 import { jointDemands } from './demands.js';
 import { JOINT_TRAITS } from './kinds.js';
 import { assessProduct, jointProducts, openSides } from './products.js';
-import { productFor } from './rating.js';
+import { servedBy } from './serving.js';
 
 /** Two pieces: 1600 down, 1000 up, 400 along, 200 across at CD 1.6. */
 const tie = (given: Partial<JointProduct> = {}): JointProduct => ({
@@ -238,9 +238,10 @@ describe('the check', () => {
 
   it('prefers the row of the mark to the row of the kind', () => {
     const kind = tie({ serves: ['beam-to-post'], product: 'cap' });
-    expect(productFor([kind, tie()], 'J1', 'beam-to-post')?.product).toBe('side plates');
-    expect(productFor([kind, tie()], 'J2', 'beam-to-post')?.product).toBe('cap');
-    expect(productFor([kind, tie()], 'J2', 'truss-to-beam')).toBeUndefined();
+    const choices = withRows(kind, tie()).choices;
+    expect(servedBy(choices, 'J1', 'beam-to-post')).toMatchObject({ product: { product: 'side plates' } });
+    expect(servedBy(choices, 'J2', 'beam-to-post')).toMatchObject({ product: { product: 'cap' } });
+    expect(servedBy(choices, 'J2', 'truss-to-beam')).toBeUndefined();
     expect(row([kind], 'J1').note).toContain('2 × cap');
     expect(row([tie({ serves: ['truss-to-beam'] })], 'J1').note).toContain('no product');
   });

@@ -4,9 +4,11 @@ import type { JointProduct, LateralSystem } from '../../project/model.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, type Measured, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { memberOf } from './bearing.js';
+import { assessConnection } from './connections/assess.js';
 import { type Demand, demandText, type JointDemand, jointDemands } from './demands.js';
 import { JOINT_TRAITS } from './kinds.js';
-import { lieOf, misfit, productFor, recordWorst, WAY, worstOf } from './rating.js';
+import { lieOf, misfit, recordWorst, WAY, worstOf } from './rating.js';
+import { servedBy } from './serving.js';
 
 const CLAUSE = 'NDS 2018 chapter 11';
 
@@ -46,6 +48,11 @@ export function openSides(ctx: CheckContext): readonly ('along' | 'across')[] {
   return axes.flatMap(([way, system]) => (RESISTS[system] ? [] : [way]));
 }
 
+const pendingText = (open: readonly ('along' | 'across')[]): string =>
+  open.length > 0
+    ? ` Side load not included yet: ${open.map((w) => WAY[w]).join(' and ')}, name under "lateral" what holds it.`
+    : '';
+
 /** A named product against one mark; `open` lists the directions whose side load is still missing. */
 export function assessProduct(
   ctx: CheckContext,
@@ -54,10 +61,7 @@ export function assessProduct(
   open: readonly ('along' | 'across')[],
   rec?: Recorder,
 ): Finding {
-  const pending =
-    open.length > 0
-      ? ` Side load not included yet: ${open.map((w) => WAY[w]).join(' and ')}, name under "lateral" what holds it.`
-      : '';
+  const pending = pendingText(open);
   const lie = lieOf(ctx, product);
   if (lie === 'turned') {
     return outsideScope(
@@ -112,7 +116,7 @@ export function assessProduct(
 
 /** Rows that serve a mark no joint has: a slip that would leave the joint meant without its product. */
 const strays = (ctx: CheckContext) =>
-  ctx.project.choices.joints.flatMap((row) =>
+  [...ctx.project.choices.joints, ...ctx.project.choices.connections].flatMap((row) =>
     row.serves
       .filter((name) => /^J\d/.test(name) && !ctx.structure.joints.some((j) => j.mark === name))
       .map((id) => ({ id, path: row.path })),
@@ -129,7 +133,10 @@ export const jointProducts: Check = {
     const d = jointDemands(ctx).find((q) => q.mark === subject.id);
     if (!d) {
       return strays(ctx).some((s) => s.id === subject.id)
-        ? failed(CLAUSE, `A product is named for ${subject.id}, and no joint has that mark: see the joint schedule.`)
+        ? failed(
+            CLAUSE,
+            `A product or connection is named for ${subject.id}, and no joint has that mark: see the joint schedule.`,
+          )
         : notEvaluated(CLAUSE, 'no joint of this mark was placed');
     }
     if (!JOINT_TRAITS[d.kind].carries) {
@@ -140,8 +147,9 @@ export const jointProducts: Check = {
     record('Pu', 'allowable load needed upward', d.up, d.path, rec);
     record('Px', 'allowable load needed along the house wall', d.alongX, d.path, rec);
     record('Py', 'allowable load needed square to the house wall', d.alongY, d.path, rec);
-    const product = productFor(ctx.project.choices.joints, d.mark, d.kind);
-    if (product) return assessProduct(ctx, d, product, openSides(ctx), rec);
+    const served = servedBy(ctx.project.choices, d.mark, d.kind);
+    if (served?.by === 'product') return assessProduct(ctx, d, served.product, openSides(ctx), rec);
+    if (served) return assessConnection(ctx, d, served.connection, pendingText(openSides(ctx)), rec);
     const most = [d.down, d.up, d.alongX, d.alongY].reduce((a, b) => (b.value > a.value ? b : a));
     return {
       ...notEvaluated(CLAUSE, `This joint ${demandText(d)}; no product or calculated connection is named for it yet.`),

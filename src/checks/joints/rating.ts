@@ -4,13 +4,14 @@
  */
 import type { Recorder } from '../../base/trace.js';
 import type { JointProduct } from '../../project/model.js';
-import type { Joint, JointKind } from '../../structure/model.js';
+import type { Joint } from '../../structure/model.js';
 import type { CheckContext, Finding } from '../contract.js';
 import { RATIO_CAP, ratioOf } from '../finding.js';
 import { type Raise, raised } from '../hand.js';
 import { type Action, actionsOf, type Cause } from './actions.js';
 import { bearsOnWood, memberOf } from './bearing.js';
 import { type Demand, TRACE } from './demands.js';
+import { servedBy } from './serving.js';
 
 export type Way = 'down' | 'up' | 'along' | 'across';
 
@@ -23,10 +24,6 @@ export const WAY: Readonly<Record<Way, string>> = {
 };
 
 const SYMBOL: Readonly<Record<Way, string>> = { down: 'd', up: 'u', along: 'x', across: 'y' };
-
-/** The product that serves a mark: a row naming the mark, else one naming its kind. */
-export const productFor = (rows: readonly JointProduct[], mark: string, kind: JointKind): JointProduct | undefined =>
-  rows.find((r) => r.serves.includes(mark)) ?? rows.find((r) => r.serves.includes(kind));
 
 /** How a joint lies in plan: 0 along the house wall, 1 square to it, undefined when turned out of both. */
 function lies(ctx: CheckContext, joint: Joint): 0 | 1 | undefined {
@@ -48,7 +45,8 @@ export function lieOf(ctx: CheckContext, product: JointProduct): Lie {
   let first: 0 | 1 | undefined;
   let lie: Lie = 'alike';
   for (const joint of ctx.structure.joints) {
-    if (productFor(ctx.project.choices.joints, joint.mark, joint.kind) !== product) continue;
+    const served = servedBy(ctx.project.choices, joint.mark, joint.kind);
+    if (served?.by !== 'product' || served.product !== product) continue;
     const way = lies(ctx, joint);
     if (way === undefined) return 'turned';
     first ??= way;

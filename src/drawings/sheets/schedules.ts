@@ -1,8 +1,9 @@
 /** Schedules: every marked part once, with what it takes to buy, cut, place and connect it. */
 import { formatForce } from '../../base/quantity/index.js';
+import { connectionWords } from '../../checks/joints/connections/assess.js';
 import { type Demand, type JointDemand, jointDemands } from '../../checks/joints/demands.js';
-import { productFor } from '../../checks/joints/rating.js';
-import type { JointProduct, UnitChoice } from '../../project/model.js';
+import { type Served, servedBy } from '../../checks/joints/serving.js';
+import type { UnitChoice } from '../../project/model.js';
 import type { JointKind, Member, Structure } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
@@ -41,8 +42,10 @@ function tied(structure: Structure, mark: string): string {
 }
 
 /** `(2) strap tie: 600 lb up, 115 lb along house each, CD 1.6, G 0.5 or more; report, Table 3`. */
-function productText(p: JointProduct | undefined, u: UnitChoice): string {
-  if (!p) return 'open: name the product';
+function servedText(served: Served | undefined, u: UnitChoice): string {
+  if (!served) return 'open: name the product';
+  if (served.by === 'connection') return `by calculation, ${connectionWords(served.connection)}`;
+  const p = served.product;
   const rated = (
     [
       [p.down, 'down'],
@@ -152,7 +155,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     lb(d.alongY),
     d.kind === 'fascia-to-framing'
       ? 'nailed by the code’s fastening schedule'
-      : productText(productFor(project.choices.joints, d.mark, d.kind), u),
+      : servedText(servedBy(project.choices, d.mark, d.kind), u),
   ]);
   const openings: TableRow[] = structure.walls.flatMap((w) =>
     w.openings.map(

@@ -2,6 +2,7 @@
 import type { Choices, CodeBundle, JointProduct, Lot, Patio, Project } from '../model.js';
 import type { Written } from '../schema/index.js';
 import { completeBasis } from './basis.js';
+import { completeConnection } from './connections.js';
 import { completeCover } from './cover.js';
 import { completeHouse } from './house.js';
 import { Notebook } from './notebook.js';
@@ -67,6 +68,7 @@ function completeChoices(w: Written['choices'], note: Notebook): Choices {
     ),
     deflection: { live: limit('live', 360), total: limit('total', 240) },
     joints: (w.joints ?? []).map(completeProduct),
+    connections: (w.connections ?? []).map(completeConnection),
   };
 }
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { GLULAM, LVL } from '../../catalog/index.js';
+import { connection } from './connections.js';
 import { jointProduct } from './joints.js';
 import { given, list, maybe, named, part } from './leaf.js';
 import { choice, flag, number, size, text } from './plain.js';
@@ -115,6 +116,7 @@ export const choices = part('Materials and sizes the cover names.', {
   sections: named('Sections by name.', section),
   footings: named('Footings by name.', footing),
   joints: list('What serves each joint, with its published allowable loads.', jointProduct).max(200).optional(),
+  connections: list('Joints proved by calculation instead of a published table.', connection).max(200).optional(),
 });
 
 export type WrittenChoices = z.output<typeof choices>;

@@ -8,7 +8,7 @@ import { JOINT_KINDS } from './words.js';
 const MARK = /^J[1-9]\d{0,3}$/;
 
 /** A joint mark of the schedule or a kind of joint. Whether the mark exists is known only once the parts are placed. */
-const served: Leaf<string> = {
+export const served: Leaf<string> = {
   example: '"J3"',
   json: {
     type: 'string',
