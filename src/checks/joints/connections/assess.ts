@@ -71,7 +71,7 @@ function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
     const ways = waysOf(place, forceOf(action));
     if (onWood && ways.down >= TRACE && !c.parts.some((p) => p.takes.includes('down'))) byBearing = true;
     const open = unheld(ways, c, onWood);
-    if (open) faults.add(`nothing holds ${Math.ceil(Math.abs(ways[open]))} lb ${open} at ${action.joint.id}`);
+    if (open) faults.add(`nothing holds ${Math.ceil(Math.abs(ways[open]) - 1e-6)} lb ${open} at ${action.joint.id}`);
     for (const part of c.parts) {
       const force = takenBy(part, place, ways);
       if (length(force) < TRACE) continue;
