@@ -22,6 +22,7 @@ import { notchCheck, shearCheck } from './members/shear.js';
 import { diaphragm, houseConnection, seismic, trussPapers } from './pending/lateral.js';
 import { snowPartial } from './pending/snow-partial.js';
 import { windAttached } from './pending/wind.js';
+import { plyFastening } from './plies/ply-fastening.js';
 import { coveringSlope } from './roof/covering-slope.js';
 import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
@@ -71,6 +72,7 @@ export const CHECKS: readonly Check[] = [
   coveringUplift,
 
   jointBearing,
+  plyFastening,
 
   postSlenderness,
   postStability,

@@ -4,6 +4,7 @@ import { connection } from './connections.js';
 import { jointProduct } from './joints.js';
 import { given, list, maybe, named, part } from './leaf.js';
 import { choice, flag, number, size, text } from './plain.js';
+import { plyFastening } from './ply-fastening.js';
 import { length, stress } from './quantities.js';
 import { SPECIES_NAMES } from './words.js';
 
@@ -40,6 +41,7 @@ const section = z
       spacers: given(number('Plywood strips between plies; they add weight and width only.', 2, 0, 4, true)),
       spacerThickness: given(length('Thickness of each strip; 0 in without strips.', '1/2 in', 0, 2)),
       fastening: given(text('How the plies are fastened to each other.', 'two rows 16d at 12 in each face')),
+      plyFastening: plyFastening.optional(),
       ...wood,
     }),
     part('Glued-laminated timber.', {
@@ -69,6 +71,7 @@ const section = z
       fastening: given(
         text('How the plies are fastened to each other; empty for one ply.', 'two rows bolts at 12 in', true),
       ),
+      plyFastening: plyFastening.optional(),
       treatment,
       service,
     }),
