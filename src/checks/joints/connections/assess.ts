@@ -2,6 +2,7 @@
 import type { Recorder } from '../../../base/trace.js';
 import { length, type Vec3 } from '../../../base/vec.js';
 import type { Connection, ConnectionPart, ConnectionWay } from '../../../project/connections.js';
+import type { Joint } from '../../../structure/model.js';
 import type { CheckContext, Finding } from '../../contract.js';
 import { failed, measured, notEvaluated, outsideScope, RATIO_CAP } from '../../finding.js';
 import { type Action, actionsOf } from '../actions.js';
@@ -23,6 +24,7 @@ interface Worst {
   readonly part: ConnectionPart;
   readonly force: Vec3;
   readonly ratio: number;
+  readonly what: string;
 }
 
 interface Review {
@@ -40,6 +42,46 @@ const reviews = new WeakMap<CheckContext['effects'], Map<string, Review>>();
 
 const forceOf = (a: Action): Vec3 => ({ x: a.x, y: a.y, z: a.z * a.raise.factor });
 
+/**
+ * Actions less than this share of another in every direction, load duration counted, cannot govern: leaving a direction
+ * out gains at most 2·√(r − 1)/r where a fastener is r times as strong one way as another, and r stays under 9.
+ */
+const SHADE = 0.6;
+const MOST_ANCHORS = 8;
+
+/** Those actions that can govern. Joints that lie differently in plan are not compared. Keeps the moving app fast. */
+function telling(ctx: CheckContext, actions: readonly Action[]): ReadonlySet<Action> {
+  const lies = new Map<Joint, number>();
+  const sides = actions.map((a) => {
+    let lie = lies.get(a.joint);
+    if (lie === undefined) {
+      lie = Math.round(1e4 * Math.abs(placeOf(ctx, a.joint, true)?.lengthwise.x ?? 0));
+      lies.set(a.joint, lie);
+    }
+    const z = (a.z * a.raise.factor) / a.combination.CD;
+    const x = Math.abs(a.x) / a.combination.CD;
+    const y = Math.abs(a.y) / a.combination.CD;
+    return { a, lie, z, x, y, total: Math.abs(z) + x + y };
+  });
+  sides.sort((p, q) => q.total - p.total);
+  const anchors: (typeof sides)[number][] = [];
+  const kept = new Set<Action>();
+  for (const s of sides) {
+    const shaded = anchors.some(
+      (k) =>
+        k.lie === s.lie &&
+        k.z * s.z >= 0 &&
+        Math.abs(s.z) <= SHADE * Math.abs(k.z) &&
+        s.x <= SHADE * k.x &&
+        s.y <= SHADE * k.y,
+    );
+    if (shaded) continue;
+    kept.add(s.a);
+    if (anchors.length < MOST_ANCHORS) anchors.push(s);
+  }
+  return kept;
+}
+
 function unheld(ways: Ways, c: Connection, onWood: boolean): ConnectionWay | undefined {
   return WAYS.find(
     (way) => Math.abs(ways[way]) >= TRACE && !(way === 'down' && onWood) && !c.parts.some((p) => p.takes.includes(way)),
@@ -56,6 +98,7 @@ function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
   let byBearing = false;
   let place: Place | undefined;
   let onWood = false;
+  const looked = telling(ctx, actions);
   for (const action of actions) {
     if (place?.joint !== action.joint) {
       place = placeOf(ctx, action.joint, c.madeDry);
@@ -72,13 +115,15 @@ function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
     if (onWood && ways.down >= TRACE && !c.parts.some((p) => p.takes.includes('down'))) byBearing = true;
     const open = unheld(ways, c, onWood);
     if (open) faults.add(`nothing holds ${Math.ceil(Math.abs(ways[open]) - 1e-6)} lb ${open} at ${action.joint.id}`);
+    if (!looked.has(action)) continue;
     for (const part of c.parts) {
       const force = takenBy(part, place, ways);
       if (length(force) < TRACE) continue;
       const held = kindOf(part).hold(part, place, force, action.combination.CD);
       for (const fault of held.faults) faults.add(fault);
       outside ??= held.outside;
-      if (!worst || held.ratio > worst.ratio) worst = { action, place, part, force, ratio: held.ratio };
+      if (!worst || held.ratio > worst.ratio)
+        worst = { action, place, part, force, ratio: held.ratio, what: held.what };
     }
   }
   return { worst, faults: [...faults].slice(0, 4), outside, byBearing, blocked: undefined };
@@ -161,7 +206,7 @@ export function assessConnection(
     clause: CLAUSE,
     formula: 'greatest use of the connection',
     note,
-    remedy: `${kindOf(worst.part).words(worst.part)} is too weak at ${worst.action.joint.id} under ${worst.action.combination.id} (${Math.ceil(demand)} lb): use more or larger fasteners${faults.length > 0 ? `; also ${faults.join('; ')}` : ''}.${open}`,
+    remedy: `${kindOf(worst.part).words(worst.part)} is too weak at ${worst.action.joint.id} under ${worst.action.combination.id} (${Math.ceil(demand)} lb); ${worst.what}${faults.length > 0 ? `; also ${faults.join('; ')}` : ''}.${open}`,
   };
   const finding = measured(measure);
   if (finding.status === 'fail' || open === '') return measured(measure, rec);

@@ -19,6 +19,8 @@ export interface Place {
 export interface Held {
   /** Demand over capacity, every limit of the part counted. */
   readonly ratio: number;
+  /** The limit that ratio belongs to, and what would help it. */
+  readonly what: string;
   /** What is out of rule and what would fit; any of it fails the joint. */
   readonly faults: readonly string[];
   /** Beyond the program's range: the joint needs a licensed professional. */

@@ -22,12 +22,17 @@ type Dowels = Bolts | DrivenDowels;
 const counted = (p: FastenerPattern): number => p.alongGrain * p.acrossGrain;
 const driven = (part: Dowels): part is DrivenDowels => part.kind !== 'bolts';
 
+const MORE = 'use more or larger fasteners';
+const EDGE = 'set the fasteners farther from the end and the edge the force runs to, or use a deeper piece';
+
 /** Uses of one limit after the other; the greatest counts. */
 class Tally {
   ratio = 0;
+  what = '';
   outside: string | undefined;
   readonly faults: string[] = [];
-  add(ratio: number | undefined, what: string, clause: string, rec?: Recorder): void {
+  /** `help` is what would lower this use. */
+  add(ratio: number | undefined, what: string, help: string, clause: string, rec?: Recorder): void {
     if (ratio === undefined) {
       this.outside = WET_REFUSED;
       return;
@@ -42,13 +47,20 @@ class Tally {
         unit: '',
         clause,
       });
-    this.ratio = Math.max(this.ratio, ratio);
+    if (ratio <= this.ratio) return;
+    this.ratio = ratio;
+    this.what = `${what}: ${help}`;
   }
   fault(text: string): void {
     if (!this.faults.includes(text)) this.faults.push(text);
   }
   get held(): Held {
-    return { ratio: this.ratio, faults: this.faults, ...(this.outside === undefined ? {} : { outside: this.outside }) };
+    return {
+      ratio: this.ratio,
+      what: this.what,
+      faults: this.faults,
+      ...(this.outside === undefined ? {} : { outside: this.outside }),
+    };
   }
 }
 
@@ -129,7 +141,7 @@ function useOf(
   const what = `${group.fastener.name}: ${group.main.name} with ${group.side.name}`;
   const pull = N / m.pulled;
   if (N < TRACE) {
-    tally.add(s.ratio, `${what}, shear`, 'NDS 2018 chapter 12', rec);
+    tally.add(s.ratio, `${what}, shear`, MORE, 'NDS 2018 chapter 12', rec);
     return;
   }
   if (!driven(part)) {
@@ -139,6 +151,7 @@ function useOf(
       tally.add(
         bolt && s.ratio + pull / bolt,
         `${what}, shear and pull added (common practice, no source)`,
+        MORE,
         'NDS 2018 chapter 12',
         rec,
       );
@@ -154,6 +167,7 @@ function useOf(
   tally.add(
     Wp <= 0 ? 99 : together(part.kind, s.ratio * s.Z, pull, s.Z, Wp, rec),
     `${what}, shear and withdrawal`,
+    MORE,
     'NDS 2018 12.4',
     rec,
   );
@@ -215,12 +229,14 @@ function throughPlates(
     tally.add(
       memberUse(main, axis, V, f.D, CD, rec),
       `${main.name} at its fasteners`,
+      EDGE,
       'NDS 2018 3.1.2, 3.4.3.3, E',
       rec,
     );
     tally.add(
       memberUse(side, axis, scale(V, 1 / plates.count), f.D, CD, rec),
       `${side.name} at its fasteners`,
+      EDGE,
       'NDS 2018 3.1.2, E',
       rec,
     );
@@ -229,6 +245,7 @@ function throughPlates(
   tally.add(
     plateUse(plates, wood, load, CD, rec),
     'plates between the two groups',
+    'use thicker or wider ones',
     'NDS 2018 3.8, AISC 360-16 D2',
     rec,
   );
@@ -253,7 +270,13 @@ function lapped(part: Dowels, place: Place, force: Vec3, CD: number, tally: Tall
   if (endGrain(side, axis))
     tally.fault(`${side.name} would be fastened through its end: turn the fasteners or name a product`);
   for (const p of [main, side])
-    tally.add(memberUse(p, axis, V, f.D, CD, rec), `${p.name} at its fasteners`, 'NDS 2018 3.1.2, 3.4.3.3, E', rec);
+    tally.add(
+      memberUse(p, axis, V, f.D, CD, rec),
+      `${p.name} at its fasteners`,
+      EDGE,
+      'NDS 2018 3.1.2, 3.4.3.3, E',
+      rec,
+    );
 }
 
 function hold(part: Dowels, place: Place, force: Vec3, CD: number, rec?: Recorder): Held {

@@ -19,7 +19,7 @@ export interface Lie {
 }
 
 /** A share under this does not make a direction of its own. */
-const SLIGHT = 0.05;
+const SLIGHT = 0.01;
 
 export const runsAlong = (lie: Lie): boolean => lie.parallel > SLIGHT;
 export const runsAcross = (lie: Lie): boolean => lie.perpendicular > SLIGHT;

@@ -34,7 +34,10 @@ export const endGrain = (p: Piece, axis: Vec3): boolean =>
 /** Angle of a force to the grain, radians; a right angle in end grain. */
 export function angleTo(p: Piece, axis: Vec3, dir: Vec3): number {
   if (!p.wood) return 0;
-  return endGrain(p, axis) ? Math.PI / 2 : Math.acos(Math.min(1, Math.abs(dot(p.wood.grain, dir))));
+  if (endGrain(p, axis)) return Math.PI / 2;
+  const c = Math.abs(dot(p.wood.grain, dir));
+  // Rounding must not make a small angle of none.
+  return c > 1 - 1e-9 ? 0 : Math.acos(c);
 }
 
 /** Dowel bearing strength under a force of direction `dir`, psi. */

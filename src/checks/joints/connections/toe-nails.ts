@@ -23,6 +23,8 @@ import { TRACE } from '../demands.js';
 import type { Held, PartKind } from './contract.js';
 import { isPlumb } from './pieces.js';
 
+const MORE = 'toe-nails: use more or larger ones, or a strap';
+
 export const toeNails: PartKind<ToeNails> = {
   words: (part) => `(${part.count}) ${findFastener(part.size)?.name ?? part.size}, toe-nailed`,
   hold(part, place, force, CD, rec?: Recorder): Held {
@@ -40,7 +42,7 @@ export const toeNails: PartKind<ToeNails> = {
     const inEnd = isPlumb(place.lower);
     if (up >= TRACE && inEnd) {
       faults.push(`toe-nails would be pulled from the end grain of ${place.lower.id}, which is not permitted`);
-      return { ratio: 0, faults };
+      return { ratio: 0, what: '', faults };
     }
     rec?.step({
       symbol: 'ls',
@@ -72,20 +74,20 @@ export const toeNails: PartKind<ToeNails> = {
       { CD, CM, Ctn: Ctn('lateral'), ...(inEnd ? { Ceg: Ceg('smooth-nail', 'lateral')! } : {}) },
       rec,
     );
-    if (up < TRACE) return { ratio: side / (part.count * ZAdj), faults };
+    if (up < TRACE) return { ratio: side / (part.count * ZAdj), what: MORE, faults };
     // A toe-nail's withdrawal takes no wet service factor, whatever the wood does (12.5.4.1).
     const Wp = adjustedW(W('smooth-nail', m.values.G, f.D, rec), { CD, Ctn: Ctn('withdrawal') }, rec) * penetration;
     rec?.step({
       symbol: "W'p",
       meaning: 'withdrawal capacity of one toe-nail',
       formula: "W'·p",
-      substituted: `… · ${say(penetration)}`,
+      substituted: `${say(Wp / penetration)}·${say(penetration)}`,
       value: Wp,
       unit: 'lb',
       clause: 'NDS 2018 12.5.4',
     });
     const R = Math.hypot(up, side) / part.count;
     const capacity = side < TRACE ? Wp : combinedLateralWithdrawal('smooth-nail', Wp, ZAdj, Math.atan2(up, side), rec);
-    return { ratio: R / capacity, faults };
+    return { ratio: R / capacity, what: MORE, faults };
   },
 };

@@ -28,10 +28,10 @@ export const woodBearing: PartKind<WoodBearing> = {
     for (const m of [place.upper, place.lower]) {
       const Fc = designValue('Fc', m.section, { CD }, rec);
       const FcPerp = designValue('FcPerp', m.section, {}, rec);
-      if (Fc === undefined || FcPerp === undefined) return { ratio: 0, faults: [], outside: WET_REFUSED };
+      if (Fc === undefined || FcPerp === undefined) return { ratio: 0, faults: [], what: '', outside: WET_REFUSED };
       const theta = Math.acos(Math.min(1, Math.abs(dot(force, grainOf(m))) / R));
       ratio = Math.max(ratio, stress / hankinson(Fc, FcPerp, theta, rec));
     }
-    return { ratio, faults: [] };
+    return { ratio, what: 'bearing: give it a larger face or harder wood', faults: [] };
   },
 };
