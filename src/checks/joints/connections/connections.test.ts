@@ -172,6 +172,57 @@ describe('lapped members', () => {
   });
 });
 
+describe('straps and wood plates', () => {
+  const strap: DrivenDowels = {
+    kind: 'nails',
+    takes: ['up'],
+    size: 'common-10d',
+    length: 3,
+    head: 'upper',
+    axis: 'crosswise',
+    plates: { material: 'steel', count: 1, thickness: 0.06, width: 1.25, end: 1, Fy: 33000, Fu: 45000 },
+    upper: { alongGrain: 1, acrossGrain: 4, spacingAlong: 0, spacingAcross: 1.5, end: 72, edge: 1.5 },
+    lower: { alongGrain: 4, acrossGrain: 1, spacingAlong: 1.5, spacingAcross: 0, end: 2, edge: 2.5 },
+    upperThickness: undefined,
+    lowerThickness: undefined,
+  };
+
+  it('nail a strap at both ends, steel and nails compared', () => {
+    // 600 lb on four 10d at each end: Z through 0.06 in of Fe 61875: 115.98; 150/(1.6·Z) = 0.8083. Steel: the lesser of
+    // 33000·0.075/1.67 and 45000·0.06·(1.25 − 0.2105)/2 = 1403.3: 0.4276.
+    const f = run(row(strap), wind(0, 0, 600));
+    expect(f.status, f.note).toBe('pass');
+    expect(f.ratio).toBeCloseTo(0.8083, 4);
+    expect(f.lines).toContainEqual(expect.objectContaining({ symbol: 'Ta', value: expect.closeTo(1403.3, 1) }));
+    // A thin strap is no strut.
+    const down = run(row({ ...strap, takes: ['down'] }), { joints: { J1: [v(0, 0, -100), NONE, NONE] } });
+    expect(down.note).toContain('buckles');
+  });
+
+  it('bolt wood plates, pushed square to them as well', () => {
+    // 1000 lb up and 200 lb crosswise. Beam: Fem⊥ 3157.6, Fes∥ 5600, Z 865.0, Cg 0.99644: shear 0.3626; each bolt
+    // pulled 100 lb, washer 2 in on Fc⊥ 625: 1808.2: 0.4179 together. One plate bent flat: 200·8/(5.5·1.5²/6) = 775.8 psi of
+    // 900·1.3·1.6, and its half of the tension on the net section: 0.4708.
+    const wood = plates({
+      takes: ['up', 'crosswise'],
+      washer: 2,
+      plates: { material: 'wood', count: 2, end: 3.5, section: 'plate' },
+    });
+    const c = row(wood);
+    const plate = { ...gableProject.choices.sections.fascia!, size: '2x6' };
+    const sections = { ...gableProject.choices.sections, plate } as typeof gableProject.choices.sections;
+    const own = change(gableProject, { choices: { ...gableProject.choices, sections, connections: [c] } });
+    const f = run(c, { ...wind(0, 200, 1000), project: own });
+    expect(f.status, f.note).toBe('pass');
+    expect(f.lines).toContainEqual(expect.objectContaining({ symbol: 'use', value: expect.closeTo(0.4179, 3) }));
+    expect(f.lines).toContainEqual(expect.objectContaining({ symbol: 'use', value: expect.closeTo(0.4708, 3) }));
+    // Without washers nothing holds them together.
+    const loose = row({ ...wood, washer: 0 });
+    const open = change(own, { choices: { ...own.choices, connections: [loose] } });
+    expect(run(loose, { ...wind(0, 200, 1000), project: open }).note).toContain('give them washers');
+  });
+});
+
 describe('toe-nails', () => {
   const rafter: Member = bar({
     id: 'RF1',

@@ -36,7 +36,12 @@ export interface Strained {
 const wet = (p: Piece): boolean => p.wood?.section.wet ?? false;
 const steel = (g: Group): boolean => !g.side.wood;
 
-const lieOf = (p: Piece, g: Group, dir: Vec3): Lie => lieAt(angleTo(p, g.axis, dir), endGrain(p, g.axis));
+/** Only a level piece knows its upper and lower edge, and only a force that does not turn runs to one of them. */
+function lieOf(p: Piece, g: Group, dir: Vec3, turns: boolean): Lie {
+  const level = p.wood !== undefined && Math.abs(p.wood.grain.z) < 0.7;
+  const toward = turns || !level ? 'either' : dir.z > 0 ? 'facing' : 'far';
+  return lieAt(angleTo(p, g.axis, dir), toward, endGrain(p, g.axis));
+}
 
 /** Group action over the rows the force makes in one piece: the least of those along and across its grain. */
 function groupAction(g: Group, p: Piece, lie: Lie, rec?: Recorder): number {
@@ -63,7 +68,7 @@ function groupAction(g: Group, p: Piece, lie: Lie, rec?: Recorder): number {
 }
 
 /** Z' of one fastener for a force of direction `dir`, lb, with what its layout breaks. */
-export function lateral(g: Group, dir: Vec3, CD: number, madeDry: boolean, rec?: Recorder): Strained {
+export function lateral(g: Group, dir: Vec3, CD: number, madeDry: boolean, turns: boolean, rec?: Recorder): Strained {
   const f = g.fastener;
   const D = f.D;
   const thetaMax = Math.max(angleTo(g.main, g.axis, dir), angleTo(g.side, g.axis, dir));
@@ -86,7 +91,7 @@ export function lateral(g: Group, dir: Vec3, CD: number, madeDry: boolean, rec?:
   let cg = 1;
   let freeToShrink = true;
   for (const p of [g.main, g.side]) {
-    const lie = lieOf(p, g, dir);
+    const lie = lieOf(p, g, dir, turns);
     const geometry = geometryOf(p, D, lie, steel(g));
     Cdelta = Math.min(Cdelta, geometry.Cdelta);
     faults.push(...geometry.faults);
@@ -134,7 +139,7 @@ export function strain(g: Group, V: Vec3, M: number, CD: number, place: Place, r
   const size = length(V);
   if (size < TRACE) return { ratio: 0, Z: 0, faults: [] };
   if (M < TRACE) {
-    const held = lateral(g, scale(V, 1 / size), CD, place.madeDry, rec);
+    const held = lateral(g, scale(V, 1 / size), CD, place.madeDry, false, rec);
     rec?.step({
       symbol: 'V/n',
       meaning: `shear on one fastener of ${g.main.name}`,
@@ -163,7 +168,7 @@ export function strain(g: Group, V: Vec3, M: number, CD: number, place: Place, r
       };
       const f = length(F);
       if (f < 1e-9) continue;
-      const held = lateral(g, scale(F, 1 / f), CD, place.madeDry);
+      const held = lateral(g, scale(F, 1 / f), CD, place.madeDry, true);
       if (!worst || f / held.Z > worst.ratio) worst = { ratio: f / held.Z, F, held };
     }
   }
@@ -178,7 +183,7 @@ export function strain(g: Group, V: Vec3, M: number, CD: number, place: Place, r
       unit: 'lb',
       clause: 'statics',
     });
-    lateral(g, scale(F, 1 / length(F)), CD, place.madeDry, rec);
+    lateral(g, scale(F, 1 / length(F)), CD, place.madeDry, true, rec);
   }
   return { ratio, Z: held.Z, faults: held.faults };
 }

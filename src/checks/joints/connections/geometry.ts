@@ -14,6 +14,8 @@ import type { Piece } from './pieces.js';
 export interface Lie {
   readonly parallel: number;
   readonly perpendicular: number;
+  /** Edge that the force runs to: the one facing the other member, the far one, or either as the force turns. */
+  readonly toward: 'facing' | 'far' | 'either';
   /** The dowel enters the end of the piece, where there is no end distance to keep. */
   readonly inEnd: boolean;
 }
@@ -28,7 +30,8 @@ const short = (p: Piece, what: string, found: number, least: number): string =>
   `${p.name}: ${what} ${formatLength(found)}, at least ${formatLength(Math.ceil(least * 16 - 1e-6) / 16)}`;
 
 /** How a force lies in a piece whose grain makes `angle` radians with it; `inEnd`: the dowel enters the end grain. */
-export const lieAt = (angle: number, inEnd: boolean): Lie => ({
+export const lieAt = (angle: number, toward: Lie['toward'], inEnd: boolean): Lie => ({
+  toward,
   parallel: Math.cos(angle),
   perpendicular: Math.sin(angle),
   inEnd,
@@ -70,10 +73,14 @@ function large(p: Piece, D: number, lie: Lie): Geometry {
     faults.push(
       `${p.name}: outer rows ${formatLength(spread)} apart across the grain, at most ${formatLength(MOST_ACROSS)}`,
     );
-  const least = minEdgeDistance(across ? 'perpendicular-loaded-edge' : 'parallel', thickness, D, pattern.spacingAcross);
   const other = depth - pattern.edge - spread;
+  const edge = (loaded: boolean): number => {
+    const words = loaded ? 'perpendicular-loaded-edge' : 'perpendicular-unloaded-edge';
+    return minEdgeDistance(across ? words : 'parallel', thickness, D, pattern.spacingAcross);
+  };
+  const least = edge(lie.toward !== 'far');
+  const far = edge(lie.toward !== 'facing');
   if (pattern.edge < least - 1e-9) faults.push(short(p, 'edge distance', pattern.edge, least));
-  const far = across ? minEdgeDistance('perpendicular-unloaded-edge', thickness, D) : least;
   if (other < far - 1e-9) faults.push(short(p, 'distance to the far edge', Math.max(0, other), far));
   return { Cdelta, faults };
 }

@@ -20,8 +20,12 @@ function splitting(p: Piece, V: Vec3, CD: number, rec?: Recorder): number | unde
   const Fv = designValue('Fv', section, { CD }, rec);
   if (Fv === undefined) return undefined;
   const spread = (p.pattern.acrossGrain - 1) * p.pattern.spacingAcross;
-  // The fasteners press toward one edge or the other: the lesser depth from the loaded edge to the farthest fastener.
-  const de = Math.min(p.depth, V.z > 0 ? p.pattern.edge + spread : p.depth - p.pattern.edge);
+  // Depth from the edge the fasteners press toward to the farthest of them. A member pulled away from the other one is
+  // pressed toward the edge that faces it; level forces press either way.
+  const facing = p.pattern.edge + spread;
+  const far = p.depth - p.pattern.edge;
+  const level = Math.abs(grain.z) > 0.7;
+  const de = Math.min(p.depth, level ? Math.min(facing, far) : V.z > 0 ? facing : far);
   return ratioOf(across, VrConnection(Fv, p.thickness, p.depth, de, p.pattern.end, rec));
 }
 
