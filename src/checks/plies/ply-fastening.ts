@@ -155,8 +155,11 @@ function post(p: Plies, m: Member, rec?: Recorder): Finding {
   const f = p.fastener!;
   const { rows, spacing, edge, end } = p.fastening!;
   const clause = 'NDS 2018 15.3.3';
-  if (p.gap > 0 || section.plies > 5)
-    return outsideScope('NDS 2018 15.3.1', 'Built-up posts have two to five plies face to face.');
+  if (p.gap > 0 || section.plies > 5 || section.plyWidth < 1.5 || !section.family.startsWith('sawn'))
+    return outsideScope(
+      'NDS 2018 15.3.1',
+      'A built-up post has two to five sawn plies, 1-1/2 in thick or more, face to face: use such a one or a solid post.',
+    );
   if (f.length === undefined)
     return outsideScope(
       'NDS 2018 15.3.4',
