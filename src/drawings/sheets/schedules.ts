@@ -43,7 +43,7 @@ function tied(structure: Structure, mark: string): string {
 
 /** `(2) strap tie: 600 lb up, 115 lb along house each, CD 1.6, G 0.5 or more; report, Table 3`. */
 function servedText(served: Served | undefined, u: UnitChoice): string {
-  if (!served) return 'open: name the product';
+  if (!served) return 'open: name a product or connection';
   if (served.by === 'connection') return `by calculation, ${connectionWords(served.connection)}`;
   const p = served.product;
   const rated = (

@@ -18,6 +18,11 @@ const CLAUSE = 'NDS 2018 chapters 11, 12';
 export const connectionWords = (c: Connection): string =>
   c.parts.map((p) => `${kindOf(p).words(p)}: ${p.takes.join(', ')}`).join('; ');
 
+const careWords = (c: Connection): string => {
+  const all = [...new Set(c.parts.map((p) => kindOf(p).care(p)))].join('; ');
+  return ` ${all[0]!.toUpperCase()}${all.slice(1)}.`;
+};
+
 interface Worst {
   readonly action: Action;
   readonly place: Place;
@@ -196,7 +201,7 @@ export function assessConnection(
   }
   if (rec) record(worst, rec);
   const demand = length(worst.force);
-  const note = `${words}.${bearing}${chord}`;
+  const note = `${words}.${bearing}${careWords(c)}${chord}`;
   const measure = {
     demand,
     capacity: worst.ratio > 0 ? demand / worst.ratio : demand * RATIO_CAP,

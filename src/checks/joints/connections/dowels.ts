@@ -301,4 +301,13 @@ function words(part: Dowels): string {
   return `${each}${driven(part) ? ', each' : ''} through (${plates.count}) ${size} plate${plates.count > 1 ? 's' : ''}`;
 }
 
-export const dowels: PartKind<Dowels> = { words, hold };
+/** NDS 2018 12.1.3, 12.1.4, 12.1.5, 12.3.7 (section numbers recalled). */
+const CARE: Readonly<Record<Dowels['kind'], string>> = {
+  bolts:
+    'bolt holes 1/32 to 1/16 in over size, washers under head and nut, threads in at most a quarter of any bearing length',
+  'lag-screws': 'lag screws turned, not driven, into lead holes, washers under their heads',
+  'wood-screws': 'wood screws turned into lead holes',
+  nails: 'nails prebored where the wood would split',
+};
+
+export const dowels: PartKind<Dowels> = { words, care: (part) => CARE[part.kind], hold };
