@@ -55,6 +55,7 @@ describe('a project with calculated connections', () => {
       const words = boxes.map((b) => b.content).join(' ');
       expect(words).toContain('by calculation, ');
       expect(words).toContain('toe-nailed');
+      expect(words).toContain('from the edge');
       for (const s of sheets) {
         expect(layout.outside(layout.textBoxes(s), sheetFrame(size))).toEqual([]);
         expect(layout.overlaps(layout.textBoxes(s))).toEqual([]);

@@ -1,6 +1,6 @@
 /** Schedules: every marked part once, with what it takes to buy, cut, place and connect it. */
 import { formatForce } from '../../base/quantity/index.js';
-import { connectionWords } from '../../checks/joints/connections/assess.js';
+import { connectionSchedule } from '../../checks/joints/connections/assess.js';
 import { type Demand, type JointDemand, jointDemands } from '../../checks/joints/demands.js';
 import { type Served, servedBy } from '../../checks/joints/serving.js';
 import type { UnitChoice } from '../../project/model.js';
@@ -44,7 +44,7 @@ function tied(structure: Structure, mark: string): string {
 /** `(2) strap tie: 600 lb up, 115 lb along house each, CD 1.6, G 0.5 or more; report, Table 3`. */
 function servedText(served: Served | undefined, u: UnitChoice): string {
   if (!served) return 'open: name a product or connection';
-  if (served.by === 'connection') return `by calculation, ${connectionWords(served.connection)}`;
+  if (served.by === 'connection') return `by calculation, ${connectionSchedule(served.connection)}`;
   const p = served.product;
   const rated = (
     [

@@ -23,6 +23,17 @@ const careWords = (c: Connection): string => {
   return ` ${all[0]!.toUpperCase()}${all.slice(1)}.`;
 };
 
+/** The connection as the joint schedule prints it, with the place of every fastener. */
+export const connectionSchedule = (c: Connection): string =>
+  c.parts
+    .map((p) => {
+      const kind = kindOf(p);
+      return [`${kind.words(p)} (${p.takes.join(', ')})`, kind.layout(p), kind.care(p)]
+        .filter((t) => t !== '')
+        .join('; ');
+    })
+    .join('. ');
+
 interface Worst {
   readonly action: Action;
   readonly place: Place;

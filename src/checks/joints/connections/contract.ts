@@ -30,6 +30,8 @@ export interface Held {
 export interface PartKind<P extends ConnectionPart> {
   /** As the schedule and notes name it. */
   words(part: P): string;
+  /** Where its fasteners sit, for the schedule; empty when the words say it all. */
+  layout(part: P): string;
   /** What the builder must keep to for the numbers to hold, one clause of a sentence. */
   care(part: P): string;
   /** Part of the fasteners' own holding power under `force`, lb, house axes, for load duration `CD`. */

@@ -301,6 +301,19 @@ function words(part: Dowels): string {
   return `${each}${driven(part) ? ', each' : ''} through (${plates.count}) ${size} plate${plates.count > 1 ? 's' : ''}`;
 }
 
+function laidOut(p: FastenerPattern): string {
+  const run = (n: number, spacing: number, way: string): string =>
+    n > 1 ? `${n} ${way} the grain at ${formatLength(spacing)}` : `1 ${way}`;
+  const grid = `${run(p.alongGrain, p.spacingAlong, 'along')}, ${run(p.acrossGrain, p.spacingAcross, 'across')}`;
+  return `${grid}, ${formatLength(p.end)} from the end, ${formatLength(p.edge)} from the edge`;
+}
+
+function layout(part: Dowels): string {
+  const level = part.axis === 'plumb' ? 'plumb' : `level, ${part.axis} to the upper part`;
+  const plates = part.plates ? `; plates ${formatLength(part.plates.end)} past the last one` : '';
+  return `${level}; upper part: ${laidOut(part.upper)}; lower part: ${laidOut(part.lower)}${plates}`;
+}
+
 /** NDS 2018 12.1.3, 12.1.4, 12.1.5, 12.3.7 (section numbers recalled). */
 const CARE: Readonly<Record<Dowels['kind'], string>> = {
   bolts:
@@ -310,4 +323,4 @@ const CARE: Readonly<Record<Dowels['kind'], string>> = {
   nails: 'nails prebored where the wood would split',
 };
 
-export const dowels: PartKind<Dowels> = { words, care: (part) => CARE[part.kind], hold };
+export const dowels: PartKind<Dowels> = { words, layout, care: (part) => CARE[part.kind], hold };

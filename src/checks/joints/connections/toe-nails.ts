@@ -27,6 +27,7 @@ const MORE = 'toe-nails: use more or larger ones, or a strap';
 
 export const toeNails: PartKind<ToeNails> = {
   words: (part) => `(${part.count}) ${findFastener(part.size)?.name ?? part.size}, toe-nailed`,
+  layout: () => '',
   care: () => 'toe-nails at 30° to the part carried, started a third of their length from its end',
   hold(part, place, force, CD, rec?: Recorder): Held {
     const f = findFastener(part.size)!;

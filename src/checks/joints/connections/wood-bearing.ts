@@ -12,6 +12,7 @@ import { grainOf } from './place.js';
 
 export const woodBearing: PartKind<WoodBearing> = {
   words: (part) => `wood on wood, ${formatLength(part.length)} x ${formatLength(part.width)}`,
+  layout: () => '',
   care: () => 'bearing faces cut square and tight',
   hold(part, place, force, CD, rec?: Recorder): Held {
     const R = length(force);
