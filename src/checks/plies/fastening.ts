@@ -27,7 +27,7 @@ export function pliesOf(ctx: CheckContext, section: Section): Plies | undefined 
   const choice = ctx.project.choices.sections[section.choice];
   const fastening = choice && 'plyFastening' in choice ? choice.plyFastening : undefined;
   // Strips are shared out over the faces; where there are fewer than faces, one face has a whole one.
-  const gap = choice?.kind === 'built-up' && choice.spacers > 0 ? choice.spacerThickness : 0;
+  const gap = choice && 'spacers' in choice && choice.spacers > 0 ? choice.spacerThickness : 0;
   return { section, fastening, fastener: fastening && findFastener(fastening.fastener), gap };
 }
 

@@ -310,8 +310,11 @@ function laidOut(p: FastenerPattern): string {
 
 function layout(part: Dowels): string {
   const level = part.axis === 'plumb' ? 'plumb' : `level, ${part.axis} to the upper part`;
-  const plates = part.plates ? `; plates ${formatLength(part.plates.end)} past the last one` : '';
-  return `${level}; upper part: ${laidOut(part.upper)}; lower part: ${laidOut(part.lower)}${plates}`;
+  const washers = !driven(part) && part.washer > 0 ? `; ${formatLength(part.washer)} round washers` : '';
+  const steel =
+    part.plates?.material === 'steel' ? `, steel of Fy ${part.plates.Fy} psi and Fu ${part.plates.Fu} psi or more` : '';
+  const plates = part.plates ? `; plates ${formatLength(part.plates.end)} past the last one${steel}` : '';
+  return `${level}; upper part: ${laidOut(part.upper)}; lower part: ${laidOut(part.lower)}${plates}${washers}`;
 }
 
 /** NDS 2018 12.1.3, 12.1.4, 12.1.5, 12.3.7 (section numbers recalled). */

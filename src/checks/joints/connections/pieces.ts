@@ -81,9 +81,9 @@ export const isPlumb = (m: Member): boolean => Math.abs(grainOf(m).z) > 0.7;
 export function plateSection(place: Place, plates: ConnectionPlates): Section | undefined {
   if (plates.material === 'steel') return undefined;
   const choice = place.ctx.project.choices.sections[plates.section];
-  if (choice?.kind !== 'solid') return undefined;
+  if (!choice) return undefined;
   const made = makeSection(choice, { choice: plates.section, path: `/choices/sections/${plates.section}` });
-  return made.ok ? made.section : undefined;
+  return made.ok && made.section.plies === 1 ? made.section : undefined;
 }
 
 /** The plate beside one member. */
