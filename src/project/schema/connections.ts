@@ -11,11 +11,11 @@ const kind = <const K extends string>(name: K, words: string) => z.literal(name)
 const ids = (rows: readonly { readonly id: string }[]): readonly string[] => rows.map((r) => r.id);
 
 const takes = list(
-  'Directions this part alone holds: down, up, lengthwise (level, along the part carried) or crosswise (level, square to it).',
+  'Directions this part alone holds: down, up, lengthwise (level, along the part carried) or crosswise (level, square to it). For a brace: push and pull, along the brace; the others are then what is left.',
   given(choice('A direction.', CONNECTION_WAYS, 'up')),
 )
   .min(1)
-  .max(4);
+  .max(6);
 
 const pattern = (member: string) =>
   part(`Fasteners in the ${member}, laid out along and across its grain.`, {

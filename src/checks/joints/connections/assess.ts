@@ -53,7 +53,9 @@ interface Review {
   readonly byBearing: boolean;
 }
 
-const WAYS: readonly ConnectionWay[] = ['down', 'up', 'lengthwise', 'crosswise'];
+const WAYS: readonly ConnectionWay[] = ['push', 'pull', 'down', 'up', 'lengthwise', 'crosswise'];
+
+const isAxial = (c: Connection): boolean => c.parts.some((p) => p.takes.includes('push') || p.takes.includes('pull'));
 const reviews = new WeakMap<CheckContext['effects'], Map<string, Review>>();
 
 const forceOf = (a: Action): Vec3 => ({ x: a.x, y: a.y, z: a.z * a.raise.factor });
@@ -114,6 +116,7 @@ function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
   let byBearing = false;
   let place: Place | undefined;
   let onWood = false;
+  const axial = isAxial(c);
   const looked = telling(ctx, actions);
   for (const action of actions) {
     if (place?.joint !== action.joint) {
@@ -127,7 +130,7 @@ function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
         : `${last} is existing construction whose wood is not in the file.`;
       return { ...nothing, blocked: why };
     }
-    const ways = waysOf(place, forceOf(action));
+    const ways = waysOf(place, forceOf(action), axial);
     if (onWood && ways.down >= TRACE && !c.parts.some((p) => p.takes.includes('down'))) byBearing = true;
     const open = unheld(ways, c, onWood);
     if (open) faults.add(`nothing holds ${Math.ceil(Math.abs(ways[open]) - 1e-6)} lb ${open} at ${action.joint.id}`);
@@ -157,10 +160,10 @@ function reviewed(ctx: CheckContext, d: JointDemand, c: Connection): Review {
   return made;
 }
 
-function record(w: Worst, rec: Recorder): void {
+function record(w: Worst, axial: boolean, rec: Recorder): void {
   const { action, part, force, place } = w;
   rec.heading(`${action.joint.id}, ${action.combination.id}: ${kindOf(part).words(part)}`);
-  const ways = waysOf(place, force);
+  const ways = waysOf(place, force, axial);
   for (const way of WAYS) {
     if (Math.abs(ways[way]) < TRACE) continue;
     rec.step({
@@ -190,7 +193,7 @@ export function assessConnection(
   if (outside !== undefined) return outsideScope(CLAUSE, `${outside}.${open}`);
   if (faults.length > 0 && (!worst || worst.ratio <= 1)) {
     const more = failed(CLAUSE, `The layout does not hold: ${faults.join('; ')}.${open}`);
-    if (worst && rec) record(worst, rec);
+    if (worst && rec) record(worst, isAxial(c), rec);
     return more;
   }
   const words = connectionWords(c);
@@ -210,7 +213,7 @@ export function assessConnection(
     const f = measured(calm, open === '' ? rec : undefined);
     return open === '' ? f : { ...f, status: 'not-evaluated', note: f.note + open };
   }
-  if (rec) record(worst, rec);
+  if (rec) record(worst, isAxial(c), rec);
   const demand = length(worst.force);
   const note = `${words}.${bearing}${careWords(c)}${chord}`;
   const measure = {

@@ -256,6 +256,41 @@ describe('toe-nails', () => {
   });
 });
 
+describe('a brace', () => {
+  // At 45° from the post up to the beam, 1000 lb along it.
+  const brace: Member = bar({
+    id: 'KB1',
+    role: 'blocking',
+    section: timber({ b: 3.5, d: 5.5, width: 3.5, depth: 5.5 }),
+    start: v(72, 0, 60),
+    end: v(108, 0, 96),
+    up: v(-Math.SQRT1_2, 0, Math.SQRT1_2),
+  });
+  const ties = [
+    { part: 'KB1', along: 0 },
+    { part: 'P1', along: 60 },
+  ];
+  const structure = { members: [brace, postBar()], joints: [joint({ ties, contact: { length: 0, width: 0 } })] };
+  const k = 1000 * Math.SQRT1_2;
+  const face: ConnectionPart = { kind: 'bearing', takes: ['push'], length: 3.5, width: 1.5 };
+  const one = { alongGrain: 1, acrossGrain: 1, spacingAlong: 0, spacingAcross: 0, end: 6, edge: 2.5 };
+  const bolt = plates({ takes: ['pull'], plates: undefined, upper: one, lower: { ...one, end: 36 } });
+
+  it('pushes into a notch and pulls on a bolt', () => {
+    // Push down and away from the beam: 1000/5.25 = 190.48 psi; brace on its end 925·1.6 (by the test timber's Fc, CD 1.6); post
+    // (Fc 1000·1.6, Fc⊥ 625) at 45°: 2·1600·625/2225 = 898.88: 190.48/898.88 = 0.2119.
+    const push = run(row(face, bolt), { ...wind(-k, 0, -k), structure });
+    expect(push.status, push.note).toBe('pass');
+    expect(push.ratio).toBeCloseTo(0.2119, 4);
+    // Pull: single shear of 1/2 in, brace along its grain (5600, 3.5 in), post at 45° (2·5600·3157.6/8757.6 = 4038, 5.5 in).
+    const pull = run(row(face, bolt), { ...wind(k, 0, k), structure });
+    expect(pull.lines).toContainEqual(expect.objectContaining({ symbol: 'Fe', value: expect.closeTo(4038.2, 0) }));
+    expect(pull.ratio).toBeCloseTo(1.0727, 4);
+    // Nobody holds the pull without the bolt.
+    expect(run(row(face), { ...wind(k, 0, k), structure }).note).toContain('nothing holds 1000 lb pull');
+  });
+});
+
 describe('wood bearing', () => {
   it('is as strong as the weaker member at its angle', () => {
     // 2000 lb level, along the beam's grain (Fc 925·1.6) and across the post's (Fc⊥ 625): on 3.5 x 1.5, 380.95 psi: 0.6095.

@@ -1,5 +1,5 @@
 /** Directions at a joint and what of a force each part of its connection takes. */
-import { cross, dot, type Vec3 } from '../../../base/vec.js';
+import { cross, distance, dot, scale, sub, type Vec3 } from '../../../base/vec.js';
 import type { ConnectionPart, ConnectionWay, FastenerAxis } from '../../../project/connections.js';
 import type { Joint, Member } from '../../../structure/model.js';
 import type { CheckContext } from '../../contract.js';
@@ -33,24 +33,42 @@ export function grainOf(m: Member): Vec3 {
   return n > 0 ? { x: d.x / n, y: d.y / n, z: d.z / n } : UP;
 }
 
-/** A joint's force split into its own ways, lb; `down` and `up` are never both. */
+/** Unit vector along the carried part toward the joint: the way it pushes. */
+function inward(place: Place): Vec3 {
+  const m = place.upper;
+  const at = place.joint.ties.find((t) => t.part === m.id)?.along ?? 0;
+  const g = grainOf(m);
+  return at > distance(m.start, m.end) / 2 ? g : scale(g, -1);
+}
+
+/** A joint's force split into its own ways, lb; of `down` and `up`, `push` and `pull` one is nothing. */
 export type Ways = Readonly<Record<ConnectionWay, number>>;
 
-export const waysOf = (place: Place, force: Vec3): Ways => ({
-  down: Math.max(0, -force.z),
-  up: Math.max(0, force.z),
-  lengthwise: dot(force, place.lengthwise),
-  crosswise: dot(force, place.crosswise),
-});
+/** `axial`: the connection names push or pull, which then come first. */
+export function waysOf(place: Place, force: Vec3, axial: boolean): Ways {
+  const toward = inward(place);
+  const along = axial ? dot(force, toward) : 0;
+  const rest = axial ? sub(force, scale(toward, along)) : force;
+  return {
+    push: Math.max(0, along),
+    pull: Math.max(0, -along),
+    down: Math.max(0, -rest.z),
+    up: Math.max(0, rest.z),
+    lengthwise: dot(rest, place.lengthwise),
+    crosswise: dot(rest, place.crosswise),
+  };
+}
 
 /** The force one part takes, house axes. */
 export function takenBy(part: ConnectionPart, place: Place, ways: Ways): Vec3 {
   const has = (way: ConnectionWay): number => (part.takes.includes(way) ? ways[way] : 0);
   const l = has('lengthwise');
   const c = has('crosswise');
+  const a = has('push') - has('pull');
+  const toward = a === 0 ? UP : inward(place);
   return {
-    x: l * place.lengthwise.x + c * place.crosswise.x,
-    y: l * place.lengthwise.y + c * place.crosswise.y,
-    z: has('up') - has('down'),
+    x: l * place.lengthwise.x + c * place.crosswise.x + a * toward.x,
+    y: l * place.lengthwise.y + c * place.crosswise.y + a * toward.y,
+    z: has('up') - has('down') + a * toward.z,
   };
 }
