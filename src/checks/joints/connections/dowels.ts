@@ -4,65 +4,23 @@ import { formatLength } from '../../../base/quantity/index.js';
 import type { Recorder } from '../../../base/trace.js';
 import { dot, length, scale, sub, type Vec3 } from '../../../base/vec.js';
 import { type Fastener, findFastener } from '../../../catalog/index.js';
-import type { Bolts, ConnectionPlates, DrivenDowels, FastenerPattern } from '../../../project/connections.js';
+import type { Bolts, ConnectionPlates, DrivenDowels } from '../../../project/connections.js';
 import { boltTension } from '../../codes/aisc-360-16/index.js';
 import { LEAST_PENETRATION, TIP_DIAMETERS } from '../../codes/nds-2018/index.js';
 import { say } from '../../codes/say.js';
-import { designValue, WET_REFUSED } from '../../members/design.js';
+import { designValue } from '../../members/design.js';
 import { TRACE } from '../demands.js';
 import type { Held, PartKind, Place } from './contract.js';
 import { type Group, reach, type Strained, strain } from './dowel-group.js';
+import { counted, type Dowels, dowelCare, dowelLayout, dowelWords, driven } from './dowel-words.js';
 import { memberUse, plateUse } from './member-limits.js';
 import { endGrain, isPlumb, memberPiece, type Piece, platePiece, plateSection } from './pieces.js';
 import { axisOf } from './place.js';
+import { Tally } from './tally.js';
 import { pullOut, together } from './withdrawal.js';
-
-type Dowels = Bolts | DrivenDowels;
-
-const counted = (p: FastenerPattern): number => p.alongGrain * p.acrossGrain;
-const driven = (part: Dowels): part is DrivenDowels => part.kind !== 'bolts';
 
 const MORE = 'use more or larger fasteners';
 const EDGE = 'set the fasteners farther from the end and the edge the force runs to, or use a deeper piece';
-
-/** Uses of one limit after the other; the greatest counts. */
-class Tally {
-  ratio = 0;
-  what = '';
-  outside: string | undefined;
-  readonly faults: string[] = [];
-  /** `help` is what would lower this use. */
-  add(ratio: number | undefined, what: string, help: string, clause: string, rec?: Recorder): void {
-    if (ratio === undefined) {
-      this.outside = WET_REFUSED;
-      return;
-    }
-    if (ratio > 0)
-      rec?.step({
-        symbol: 'use',
-        meaning: what,
-        formula: 'demand / capacity',
-        substituted: say(ratio),
-        value: ratio,
-        unit: '',
-        clause,
-      });
-    if (ratio <= this.ratio) return;
-    this.ratio = ratio;
-    this.what = `${what}: ${help}`;
-  }
-  fault(text: string): void {
-    if (!this.faults.includes(text)) this.faults.push(text);
-  }
-  get held(): Held {
-    return {
-      ratio: this.ratio,
-      what: this.what,
-      faults: this.faults,
-      ...(this.outside === undefined ? {} : { outside: this.outside }),
-    };
-  }
-}
 
 /** Dowel bearing in the main piece and penetration with its tip, inches, of a fastener that goes through `before`. */
 function depthIn(
@@ -288,42 +246,9 @@ function hold(part: Dowels, place: Place, force: Vec3, CD: number, rec?: Recorde
   return tally.held;
 }
 
-function words(part: Dowels): string {
-  const f = findFastener(part.size);
-  const name = `${f?.name ?? part.size}${driven(part) ? ` ${formatLength(part.length)}` : ''}`;
-  const { plates } = part;
-  if (!plates) return `(${counted(part.upper)}) ${name}`;
-  const each = `(${counted(part.upper)}) ${name} above, (${counted(part.lower)}) below`;
-  const size =
-    plates.material === 'wood'
-      ? plates.section
-      : `${formatLength(plates.thickness)} x ${formatLength(plates.width)} steel`;
-  return `${each}${driven(part) ? ', each' : ''} through (${plates.count}) ${size} plate${plates.count > 1 ? 's' : ''}`;
-}
-
-function laidOut(p: FastenerPattern): string {
-  const run = (n: number, spacing: number, way: string): string =>
-    n > 1 ? `${n} ${way} the grain at ${formatLength(spacing)}` : `1 ${way}`;
-  const grid = `${run(p.alongGrain, p.spacingAlong, 'along')}, ${run(p.acrossGrain, p.spacingAcross, 'across')}`;
-  return `${grid}, ${formatLength(p.end)} from the end, ${formatLength(p.edge)} from the edge`;
-}
-
-function layout(part: Dowels): string {
-  const level = part.axis === 'plumb' ? 'plumb' : `level, ${part.axis} to the upper part`;
-  const washers = !driven(part) && part.washer > 0 ? `; ${formatLength(part.washer)} round washers` : '';
-  const steel =
-    part.plates?.material === 'steel' ? `, steel of Fy ${part.plates.Fy} psi and Fu ${part.plates.Fu} psi or more` : '';
-  const plates = part.plates ? `; plates ${formatLength(part.plates.end)} past the last one${steel}` : '';
-  return `${level}; upper part: ${laidOut(part.upper)}; lower part: ${laidOut(part.lower)}${plates}${washers}`;
-}
-
-/** NDS 2018 12.1.3, 12.1.4, 12.1.5, 12.3.7 (section numbers recalled). */
-const CARE: Readonly<Record<Dowels['kind'], string>> = {
-  bolts:
-    'bolt holes 1/32 to 1/16 in over size, washers under head and nut, threads in at most a quarter of any bearing length',
-  'lag-screws': 'lag screws turned, not driven, into lead holes, washers under their heads',
-  'wood-screws': 'wood screws turned into lead holes',
-  nails: 'nails prebored where the wood would split',
+export const dowels: PartKind<Dowels> = {
+  words: dowelWords,
+  layout: dowelLayout,
+  care: dowelCare,
+  hold,
 };
-
-export const dowels: PartKind<Dowels> = { words, layout, care: (part) => CARE[part.kind], hold };
