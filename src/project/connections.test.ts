@@ -56,6 +56,14 @@ describe('choices.connections', () => {
     expect(errorsOf(both)).toMatchObject([{ code: 'contradiction', path: '/choices/connections/0/serves/0' }]);
   });
 
+  it('knows how long a nail is', () => {
+    const nails = BOLTS.replace('"bolts"', '"nails"').replace('"bolt-1-2"', '"common-10d", "length": "3-1/2 in"');
+    expect(errorsOf(file(ROW.replace(BOLTS, nails)))).toMatchObject([
+      { code: 'contradiction', path: '/choices/connections/0/parts/0/length', expected: expect.stringContaining('3"') },
+    ]);
+    expect(errorsOf(file(ROW.replace(BOLTS, nails.replace('3-1/2 in', '3 in'))))).toEqual([]);
+  });
+
   it('asks lapped members to share their fasteners, and wood plates for a solid section', () => {
     const bare = ROW.replace(/"plates": \{[^}]*\}, /, '').replace(
       '"lower": { "alongGrain": 2',

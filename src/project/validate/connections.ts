@@ -1,5 +1,7 @@
 /** What the schema of a calculated connection cannot say. */
 import type { Issue } from '../../base/issue.js';
+import { formatLength } from '../../base/quantity/index.js';
+import { findFastener } from '../../catalog/index.js';
 import { fault } from '../issues.js';
 import { listing } from '../nearest.js';
 import type { WrittenChoices } from '../schema/choices.js';
@@ -35,6 +37,14 @@ function dowelIssues(part: Dowel, sections: WrittenChoices['sections'], path: re
     issues.push(fault('not-one-of', at, 'no solid section has this name', listing(part.plates.section, solid)));
   }
   return issues;
+}
+
+/** A nail's name says its length. */
+function nailIssues(part: Extract<Part, { kind: 'nails' }>, path: readonly PathSegment[]): Issue[] {
+  const nail = findFastener(part.size);
+  if (nail?.length === undefined || Math.abs(nail.length - part.length) < 0.01) return [];
+  const expected = formatLength(nail.length);
+  return [fault('contradiction', [...path, 'length'], `a ${nail.name} has a length of its own`, expected)];
 }
 
 export function connectionIssues(w: WrittenChoices): Issue[] {
@@ -74,6 +84,7 @@ export function connectionIssues(w: WrittenChoices): Issue[] {
         held.add(way);
       }
       if ('upper' in part) issues.push(...dowelIssues(part, w.sections, at));
+      if (part.kind === 'nails') issues.push(...nailIssues(part, at));
     }
   }
   return issues;

@@ -133,6 +133,12 @@ describe('lapped members', () => {
     expect(pulled.note).toContain('end grain of RF1');
   });
 
+  it('share their fasteners, along one grain as across the other', () => {
+    const lower = { ...lags().lower, spacingAcross: 2 };
+    const f = run(row(lags({ lower })), { ...wind(0, 0, 30), structure: side });
+    expect(f.note).toContain('B1 and P1 share their fasteners');
+  });
+
   it('ask for longer fasteners where they go too shallow', () => {
     const f = run(row(lags({ length: 3 })), { ...wind(0, 0, 30), structure: side });
     expect(f.note).toContain('3/8 in. lag screw goes 1 1/2" into P1');

@@ -209,6 +209,24 @@ function throughPlates(
   );
 }
 
+/** Spacings that differ by less are the same, seen along a slope or read from a tape. */
+const SAME_SPACING = 0.25;
+
+/** Lapped members share their fasteners: what stands along the grain of one stands across the grain of the other. */
+function disagree(upper: Piece, lower: Piece): boolean {
+  const cos = Math.abs(dot(upper.wood!.grain, lower.wood!.grain));
+  if (cos > 0.3 && cos < 0.95) return false;
+  const { pattern: u } = upper;
+  const { pattern: l } = lower;
+  const [along, across] =
+    cos <= 0.3
+      ? [[l.acrossGrain, l.spacingAcross] as const, [l.alongGrain, l.spacingAlong] as const]
+      : [[l.alongGrain, l.spacingAlong] as const, [l.acrossGrain, l.spacingAcross] as const];
+  const differs = (n: number, s: number, [m, t]: readonly [number, number]): boolean =>
+    n !== m || (n > 1 && Math.abs(s - t) > SAME_SPACING);
+  return differs(u.alongGrain, u.spacingAlong, along) || differs(u.acrossGrain, u.spacingAcross, across);
+}
+
 function lapped(part: Dowels, place: Place, force: Vec3, CD: number, tally: Tally, rec?: Recorder): void {
   const f = findFastener(part.size)!;
   const axis = axisOf(place, part.axis);
@@ -220,6 +238,10 @@ function lapped(part: Dowels, place: Place, force: Vec3, CD: number, tally: Tall
     tally.fault('plumb fasteners do not hold down: leave "down" to the wood that bears');
   const N = Math.abs(along);
   const V = sub(force, scale(axis, along));
+  if (!endGrain(upper, axis) && !endGrain(lower, axis) && disagree(upper, lower))
+    tally.fault(
+      `${upper.name} and ${lower.name} share their fasteners: as many, at one spacing, along the grain of one as across that of the other`,
+    );
   rec?.heading(`${f.name}: ${side.name} to ${main.name}`);
   const made = make(part, f, axis, main, side, 1, tally);
   const s = strain(made.group, V, 0, CD, place, rec);
