@@ -88,16 +88,29 @@ export function lateral(g: Group, dir: Vec3, CD: number, madeDry: boolean, turns
   );
   const faults: string[] = [];
   let Cdelta = 1;
+  let because = '';
   let cg = 1;
   let freeToShrink = true;
   for (const p of [g.main, g.side]) {
     const lie = lieOf(p, g, dir, turns);
     const geometry = geometryOf(p, D, lie, steel(g));
+    if (because === '' || geometry.Cdelta < Cdelta) because = geometry.because;
     Cdelta = Math.min(Cdelta, geometry.Cdelta);
     faults.push(...geometry.faults);
     if (!p.wood) continue;
     cg = Math.min(cg, groupAction(g, p, lie, rec));
     if (p.pattern.acrossGrain > 1) freeToShrink = false;
+  }
+  if (D >= 0.25) {
+    rec?.step({
+      symbol: 'CΔ',
+      meaning: 'geometry factor: least share of a full end distance or spacing',
+      formula: 'distance / full distance ≤ 1',
+      substituted: because,
+      value: Cdelta,
+      unit: '',
+      clause: 'NDS 2018 12.5.1',
+    });
   }
   const moisture = { wetAtFabrication: !madeDry, wetInService: wet(g.main) || wet(g.side) };
   const inEnd = endGrain(g.main, g.axis) || endGrain(g.side, g.axis);

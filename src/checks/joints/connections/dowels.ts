@@ -8,6 +8,7 @@ import type { Bolts, ConnectionPlates, DrivenDowels } from '../../../project/con
 import { boltTension } from '../../codes/aisc-360-16/index.js';
 import { LEAST_PENETRATION, TIP_DIAMETERS } from '../../codes/nds-2018/index.js';
 import { say } from '../../codes/say.js';
+import { RATIO_CAP } from '../../finding.js';
 import { designValue } from '../../members/design.js';
 import { TRACE } from '../demands.js';
 import type { Held, PartKind, Place } from './contract.js';
@@ -99,7 +100,7 @@ function useOf(
   const what = `${group.fastener.name}: ${group.main.name} with ${group.side.name}`;
   const pull = N / m.pulled;
   if (N < TRACE) {
-    tally.add(s.ratio, `${what}, shear`, MORE, 'NDS 2018 chapter 12', rec);
+    tally.add(s.ratio, `${what}, shear`, MORE, 'NDS 2018 chapter 12', rec, `${say(s.ratio * s.Z)} / ${say(s.Z)}`);
     return;
   }
   if (!driven(part)) {
@@ -112,6 +113,7 @@ function useOf(
         MORE,
         'NDS 2018 chapter 12',
         rec,
+        `${say(s.ratio * s.Z)} / ${say(s.Z)} + ${say(pull)} / ${say(bolt ?? 0)}`,
       );
     return;
   }
@@ -122,13 +124,10 @@ function useOf(
     return;
   }
   const Wp = pullOut(part.kind, group, { L: part.length, p: m.p, CD, madeDry: place.madeDry }, rec);
-  tally.add(
-    Wp <= 0 ? 99 : together(part.kind, s.ratio * s.Z, pull, s.Z, Wp, rec),
-    `${what}, shear and withdrawal`,
-    MORE,
-    'NDS 2018 12.4',
-    rec,
-  );
+  const V = s.ratio * s.Z;
+  const use = Wp <= 0 ? RATIO_CAP : together(part.kind, V, pull, s.Z, Wp, rec);
+  const R = Math.hypot(V, pull);
+  tally.add(use, `${what}, shear and withdrawal`, MORE, 'NDS 2018 12.4', rec, `${say(R)} / ${say(R / use)}`);
 }
 
 function throughPlates(
@@ -200,12 +199,14 @@ function throughPlates(
     );
   }
   const load = { T: V.z, inPlane: level, square: N, reach: e, holes, D: f.D };
+  const plate = plateUse(plates, wood, load, CD, rec);
   tally.add(
-    plateUse(plates, wood, load, CD, rec),
-    'plates between the two groups',
+    plate,
+    'plates between the two groups: tension and bending added',
     'use thicker or wider ones',
     'NDS 2018 3.8, AISC 360-16 D2',
     rec,
+    `sum of the above, ${say(plate ?? 0)}`,
   );
 }
 

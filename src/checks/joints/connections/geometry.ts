@@ -39,6 +39,8 @@ export const lieAt = (angle: number, toward: Lie['toward'], inEnd: boolean): Lie
 
 export interface Geometry {
   readonly Cdelta: number;
+  /** What the factor comes from, as the trace prints it. */
+  readonly because: string;
   readonly faults: readonly string[];
 }
 
@@ -49,9 +51,15 @@ function large(p: Piece, D: number, lie: Lie): Geometry {
   const along = runsAlong(lie);
   const across = runsAcross(lie);
   let Cdelta = 1;
+  let because = `${p.name}: full distances`;
+  const lower = (factor: number, what: string, found: number): void => {
+    if (factor >= Cdelta) return;
+    Cdelta = factor;
+    because = `${p.name}: ${what} ${formatLength(found)} of the full ${formatLength(found / factor)}`;
+  };
   const end = lie.inEnd ? 1 : CdeltaEnd(pattern.end, D, along ? 'tension' : 'perpendicular');
   if (end === undefined) faults.push(short(p, 'end distance', pattern.end, (along ? 3.5 : 2) * D));
-  else Cdelta = Math.min(Cdelta, end);
+  else lower(end, 'end distance', pattern.end);
   for (const [n, s, own, square, rows] of [
     [pattern.alongGrain, pattern.spacingAlong, along, across, 'perpendicular'],
     [pattern.acrossGrain, pattern.spacingAcross, across, along, 'parallel'],
@@ -61,7 +69,7 @@ function large(p: Piece, D: number, lie: Lie): Geometry {
     if (own) {
       const factor = CdeltaSpacing(s, D);
       if (factor === undefined) faults.push(short(p, 'spacing in the row', s, 3 * D));
-      else Cdelta = Math.min(Cdelta, factor);
+      else lower(factor, 'spacing', s);
     }
     if (square) {
       const least = minRowSpacing(rows, thickness, D);
@@ -82,7 +90,7 @@ function large(p: Piece, D: number, lie: Lie): Geometry {
   const far = edge(lie.toward !== 'facing');
   if (pattern.edge < least - 1e-9) faults.push(short(p, 'edge distance', pattern.edge, least));
   if (other < far - 1e-9) faults.push(short(p, 'distance to the far edge', Math.max(0, other), far));
-  return { Cdelta, faults };
+  return { Cdelta, because, faults };
 }
 
 /** Nails and wood screws: no factor, and the commentary's distances against splitting. NDS 2018 12.1.5.7, 12.1.6.5. */
@@ -100,7 +108,7 @@ function small(p: Piece, D: number, lie: Lie, steelSides: boolean): Geometry {
   if (pattern.alongGrain > 1)
     want('spacing along the grain', pattern.spacingAlong, along ? rule.spacingParallel : rule.spacingPerpendicular);
   if (pattern.acrossGrain > 1) want('spacing across the grain', pattern.spacingAcross, rule.rows);
-  return { Cdelta: 1, faults };
+  return { Cdelta: 1, because: '', faults };
 }
 
 export function geometryOf(p: Piece, D: number, lie: Lie, steelSides: boolean): Geometry {
@@ -110,7 +118,7 @@ export function geometryOf(p: Piece, D: number, lie: Lie, steelSides: boolean): 
     const faults: string[] = [];
     if (p.pattern.end < least - 1e-9) faults.push(short(p, 'end distance', p.pattern.end, least));
     if (p.pattern.edge < least - 1e-9) faults.push(short(p, 'edge distance', Math.max(0, p.pattern.edge), least));
-    return { Cdelta: 1, faults };
+    return { Cdelta: 1, because: '', faults };
   }
   return D < 0.25 ? small(p, D, lie, steelSides) : large(p, D, lie);
 }

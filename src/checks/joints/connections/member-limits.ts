@@ -11,6 +11,28 @@ import { designValue } from '../../members/design.js';
 import { TRACE } from '../demands.js';
 import type { Piece } from './pieces.js';
 
+/** Demand over capacity, both shown. */
+function compared(
+  symbol: string,
+  meaning: string,
+  P: number,
+  capacity: number,
+  clause: string,
+  rec?: Recorder,
+): number {
+  const value = ratioOf(P, capacity);
+  rec?.step({
+    symbol: `${symbol}/cap`,
+    meaning,
+    formula: 'force / capacity, lb',
+    substituted: `${say(P)} / ${say(capacity)}`,
+    value,
+    unit: '',
+    clause,
+  });
+  return value;
+}
+
 /** Shear in a member that hangs on its fasteners, for dowels of 1/4 in. and more. NDS 2018 3.4.3.3. */
 function splitting(p: Piece, V: Vec3, CD: number, rec?: Recorder): number | undefined {
   const { section, grain } = p.wood!;
@@ -26,7 +48,15 @@ function splitting(p: Piece, V: Vec3, CD: number, rec?: Recorder): number | unde
   const far = p.depth - p.pattern.edge;
   const level = Math.abs(grain.z) > 0.7;
   const de = Math.min(p.depth, level ? Math.min(facing, far) : V.z > 0 ? facing : far);
-  return ratioOf(across, VrConnection(Fv, p.thickness, p.depth, de, p.pattern.end, rec));
+  const Vr = VrConnection(Fv, p.thickness, p.depth, de, p.pattern.end, rec);
+  return compared(
+    'V⊥',
+    `force across the grain of ${p.name} against its shear at the fasteners`,
+    across,
+    Vr,
+    'NDS 2018 3.4.3.3',
+    rec,
+  );
 }
 
 /** Tension at the holes, and rows or the group tearing out of the end, where the force runs along the grain. */
@@ -39,7 +69,8 @@ function tearing(p: Piece, V: Vec3, D: number, CD: number, rec?: Recorder): numb
   if (Ft === undefined || Fv === undefined) return undefined;
   const { alongGrain, acrossGrain, spacingAlong, spacingAcross, end } = p.pattern;
   const net = Ft * netSection(p.thickness, p.depth, acrossGrain, D, rec);
-  if (D < 0.25) return ratioOf(P, net);
+  const words = `force along the grain of ${p.name} against its net section${D < 0.25 ? '' : ' and tearing out'}`;
+  if (D < 0.25) return compared('P∥', words, P, net, 'NDS 2018 3.8.1', rec);
   const least = alongGrain > 1 ? Math.min(end, spacingAlong) : end;
   const row = rowTearOut(alongGrain, Fv, p.thickness, least, rec);
   let capacity = Math.min(net, row * acrossGrain);
@@ -47,7 +78,7 @@ function tearing(p: Piece, V: Vec3, D: number, CD: number, rec?: Recorder): numb
     const between = p.thickness * (acrossGrain - 1) * Math.max(0, spacingAcross - (D + 1 / 16));
     capacity = Math.min(capacity, groupTearOut(row, row, Ft, between, rec));
   }
-  return ratioOf(P, capacity);
+  return compared('P∥', words, P, capacity, 'NDS 2018 3.8.1, E.3, E.4', rec);
 }
 
 /** Greatest use of a wood piece's own strength at its fasteners; undefined where its material may not be used so. */
@@ -99,13 +130,14 @@ export function plateUse(
   if (plates.material === 'steel') {
     const hole = q.D < 0.25 ? q.D + 1 / 16 : holeWidth(q.D);
     const Ta = flatTension({ t, w, holes: q.holes, hole, Fy: plates.Fy, Fu: plates.Fu }, rec);
-    tension = ratioOf(Math.abs(q.T) / plates.count, Ta);
+    tension = compared('T', 'plumb force on one plate', Math.abs(q.T) / plates.count, Ta, 'AISC 360-16 D2', rec);
     F = plates.Fy / 1.67;
   } else {
     const Ft = designValue('Ft', wood!, { CD }, rec);
     const Fb = designValue('Fb', wood!, { CD });
     if (Ft === undefined || Fb === undefined) return undefined;
-    tension = ratioOf(Math.abs(q.T) / plates.count, Ft * netSection(t, w, q.holes, q.D, rec));
+    const net = Ft * netSection(t, w, q.holes, q.D, rec);
+    tension = compared('T', 'plumb force on one plate', Math.abs(q.T) / plates.count, net, 'NDS 2018 3.8.1', rec);
     F = Fb;
   }
   // In its plane both plates bend; pushed square to it, the one that is pressed against bends alone.

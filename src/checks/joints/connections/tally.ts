@@ -11,7 +11,7 @@ export class Tally {
   outside: string | undefined;
   readonly faults: string[] = [];
   /** `help` is what would lower this use. */
-  add(ratio: number | undefined, what: string, help: string, clause: string, rec?: Recorder): void {
+  add(ratio: number | undefined, what: string, help: string, clause: string, rec?: Recorder, shown?: string): void {
     if (ratio === undefined) {
       this.outside = WET_REFUSED;
       return;
@@ -21,7 +21,7 @@ export class Tally {
         symbol: 'use',
         meaning: what,
         formula: 'demand / capacity',
-        substituted: say(ratio),
+        substituted: shown ?? `greatest of the above, ${say(ratio)}`,
         value: ratio,
         unit: '',
         clause,

@@ -76,7 +76,19 @@ export const toeNails: PartKind<ToeNails> = {
       { CD, CM, Ctn: Ctn('lateral'), ...(inEnd ? { Ceg: Ceg('smooth-nail', 'lateral')! } : {}) },
       rec,
     );
-    if (up < TRACE) return { ratio: side / (part.count * ZAdj), what: MORE, faults };
+    const answer = (R: number, capacity: number): Held => {
+      rec?.step({
+        symbol: 'use',
+        meaning: 'force on one toe-nail over its capacity',
+        formula: 'R / n / capacity',
+        substituted: `${say(R)} / ${part.count} / ${say(capacity)}`,
+        value: R / part.count / capacity,
+        unit: '',
+        clause: 'NDS 2018 12.5.4',
+      });
+      return { ratio: R / part.count / capacity, what: MORE, faults };
+    };
+    if (up < TRACE) return answer(side, ZAdj);
     // A toe-nail's withdrawal takes no wet service factor, whatever the wood does (12.5.4.1).
     const Wp = adjustedW(W('smooth-nail', m.values.G, f.D, rec), { CD, Ctn: Ctn('withdrawal') }, rec) * penetration;
     rec?.step({
@@ -88,8 +100,7 @@ export const toeNails: PartKind<ToeNails> = {
       unit: 'lb',
       clause: 'NDS 2018 12.5.4',
     });
-    const R = Math.hypot(up, side) / part.count;
     const capacity = side < TRACE ? Wp : combinedLateralWithdrawal('smooth-nail', Wp, ZAdj, Math.atan2(up, side), rec);
-    return { ratio: R / capacity, what: MORE, faults };
+    return answer(Math.hypot(up, side), capacity);
   },
 };

@@ -32,7 +32,17 @@ export const woodBearing: PartKind<WoodBearing> = {
       const FcPerp = designValue('FcPerp', m.section, {}, rec);
       if (Fc === undefined || FcPerp === undefined) return { ratio: 0, faults: [], what: '', outside: WET_REFUSED };
       const theta = Math.acos(Math.min(1, Math.abs(dot(force, grainOf(m))) / R));
-      ratio = Math.max(ratio, stress / hankinson(Fc, FcPerp, theta, rec));
+      const F = hankinson(Fc, FcPerp, theta, rec);
+      rec?.step({
+        symbol: 'use',
+        meaning: `bearing stress over the strength of ${m.id}`,
+        formula: "fc / Fθ'",
+        substituted: `${say(stress)} / ${say(F)}`,
+        value: stress / F,
+        unit: '',
+        clause: 'NDS 2018 3.10.3',
+      });
+      ratio = Math.max(ratio, stress / F);
     }
     return { ratio, what: 'bearing: give it a larger face or harder wood', faults: [] };
   },
