@@ -1,5 +1,6 @@
 /** The only door that the apps use: text in, data out. Everything is pure and deterministic. */
 import * as aci318_14 from './checks/codes/aci-318-14/index.js';
+import * as aisc360_16 from './checks/codes/aisc-360-16/index.js';
 import * as ibc2018 from './checks/codes/ibc-2018/index.js';
 import * as irc2018 from './checks/codes/irc-2018/index.js';
 import * as nds2018 from './checks/codes/nds-2018/index.js';
@@ -45,4 +46,4 @@ export type { Footing, Joint, Member, Piece, Structure, Surface } from './struct
 export { piecesOf } from './structure/pieces/index.js';
 
 /** The clauses themselves, one function each: plain numbers in, plain numbers out. */
-export const codes = { aci318_14, asce7, ibc2018, irc2018, nds2018, statics } as const;
+export const codes = { aci318_14, aisc360_16, asce7, ibc2018, irc2018, nds2018, statics } as const;

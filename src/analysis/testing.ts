@@ -121,6 +121,7 @@ function makeProject(site: Site, cover: Project['cover']): Project {
       },
       standoff: 1,
       joints: [],
+      connections: [],
       deflection: { live: 360, total: 240 },
     },
     prices: [],

@@ -29,6 +29,7 @@ const EVERY: readonly string[] = [
   'beam-deflection-long-term',
   'joint-bearing',
   'joint-products',
+  'ply-fastening',
   'post-slenderness',
   'post-stability',
   'post-bearing',

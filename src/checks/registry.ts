@@ -41,6 +41,7 @@ import { postCombined, postShear } from './members/post-bending.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
 import { loadPathClosed } from './path/load-path.js';
+import { plyFastening } from './plies/ply-fastening.js';
 import { coveringSlope } from './roof/covering-slope.js';
 import { gutter } from './roof/gutter.js';
 import { headroom } from './roof/headroom.js';
@@ -101,6 +102,7 @@ export const CHECKS: readonly Check[] = [
   coveringUplift,
 
   jointBearing,
+  plyFastening,
 
   postSlenderness,
   postStability,

@@ -5,6 +5,8 @@
  */
 import type { Inches, Mph, Pcf, Pounds, Psf, Psi, Radians } from '../base/units.js';
 import type { Vec2 } from '../base/vec.js';
+import type { Connection } from './connections.js';
+import type { PlyFastening } from './ply-fastening.js';
 
 /**
  * A value the building department (or the site) decides. `unknown` keeps a stated placeholder in `value` so that a
@@ -292,6 +294,7 @@ export type SectionChoice =
       readonly spacers: number;
       readonly spacerThickness: Inches;
       readonly fastening: string;
+      readonly plyFastening?: PlyFastening | undefined;
     } & WoodChoice)
   | {
       readonly kind: 'glulam';
@@ -308,6 +311,7 @@ export type SectionChoice =
       readonly thickness: Inches;
       readonly depth: Inches;
       readonly fastening: string;
+      readonly plyFastening?: PlyFastening | undefined;
       readonly treatment: Treatment;
       readonly service: 'dry' | 'wet';
     };
@@ -770,6 +774,7 @@ export interface Choices {
     readonly drift?: number | undefined;
   };
   readonly joints: readonly JointProduct[];
+  readonly connections: readonly Connection[];
 }
 
 export interface Log {

@@ -296,6 +296,7 @@ export const gableProject: Project = {
   choices: {
     standoff: 1,
     joints: [],
+    connections: [],
     deflection: { live: 360, total: 240 },
     sections: {
       beam: { kind: 'glulam', combination: '24F-V4', width: 5.5, depth: 12, treatment: 'none', service: 'dry' },
@@ -492,6 +493,7 @@ export const shedProject: Project = {
   choices: {
     standoff: 1,
     joints: [],
+    connections: [],
     deflection: { live: 360, total: 240 },
     sections: {
       beam: {

@@ -2,7 +2,8 @@
 import type { CheckContext, CheckResult } from '../contract.js';
 import { RATIO_CAP } from '../finding.js';
 import type { JointDemand } from './demands.js';
-import { durationPart, lieOf, productFor, ratings, WAY, type Way } from './rating.js';
+import { durationPart, lieOf, ratings, WAY, type Way } from './rating.js';
+import { servedBy } from './serving.js';
 
 export interface WayCapacity {
   readonly way: Way;
@@ -31,7 +32,11 @@ export function jointCapacities(
   d: JointDemand,
   results: readonly CheckResult[],
 ): readonly WayCapacity[] {
-  const product = productFor(ctx.project.choices.joints, d.mark, d.kind);
+  const served = servedBy(ctx.project.choices, d.mark, d.kind);
+  const product = served?.by === 'product' ? served.product : undefined;
+  const calculated = results.find(
+    (r) => r.check === 'joint-products' && r.subject === d.mark && !product && r.ratio > 0,
+  );
   const rated = product && ratings(product, lieOf(ctx, product));
   const bearing = results.find((r) => r.check === 'joint-bearing' && r.subject === d.mark);
   return (['down', 'up', 'along', 'across'] as const).map((way): WayCapacity => {
@@ -43,6 +48,10 @@ export function jointCapacities(
     }
     if (way === 'down' && bearing && bearing.ratio > 0 && bearing.ratio < RATIO_CAP) {
       return { way, demand, capacity: demand / bearing.ratio, by: 'wood bearing on wood', check: 'joint-bearing' };
+    }
+    // The interaction of all ways together is printed for each: no way alone is nearer its limit.
+    if (calculated && demand > 0 && calculated.ratio < RATIO_CAP) {
+      return { way, demand, capacity: demand / calculated.ratio, by: 'calculated connection', check: 'joint-products' };
     }
     const by = demand > 0 ? `open: nothing named holds it ${WAY[way]}` : 'nothing asked';
     return { way, demand, capacity: undefined, by, check: 'joint-products' };

@@ -1,16 +1,14 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { makeRecorder } from '../../base/trace.js';
-import type { JointProduct } from '../../project/model.js';
+import type { JointProduct, LateralSystem } from '../../project/model.js';
 import { JOINT_KINDS } from '../../project/schema/words.js';
 import { change, gableProject } from '../../structure/testing.js';
 import type { Finding } from '../contract.js';
-import { notApplicable } from '../finding.js';
-import { swayX, swayY } from '../lateral/sway.js';
 import { bar, contextFor, type Given, joint, NONE, pad, postBar, timber, VALUES, v } from '../testing.js';
 import { jointDemands } from './demands.js';
 import { JOINT_TRAITS } from './kinds.js';
 import { assessProduct, jointProducts, openSides } from './products.js';
-import { productFor } from './rating.js';
+import { servedBy } from './serving.js';
 
 /** Two pieces: 1600 down, 1000 up, 400 along, 200 across at CD 1.6. */
 const tie = (given: Partial<JointProduct> = {}): JointProduct => ({
@@ -220,17 +218,15 @@ describe('what is not known', () => {
     expect(weak.note).toContain('Side load not included yet');
   });
 
-  it('is read from the sway checks and from the restraint', () => {
-    expect(openSides(context(tie()))).toEqual(['along', 'across']);
-    const answered = [swayX, swayY].map((c) => vi.spyOn(c, 'run').mockReturnValue(notApplicable('', 'settled')));
-    const sway = [{ roof: 'R1', force: [NONE, NONE, v(300, 0, 0)] }];
-    expect(openSides(context(tie()))).toEqual([]);
-    const held = context(tie(), { effects: { sway } });
-    // What the house holds reaches it through the restraint; what posts hold must be in the joints themselves.
-    expect(openSides(held)).toEqual([]);
-    const cover = { ...held.project.cover, lateral: { x: 'knee-braces', y: 'house' } } as const;
-    expect(openSides({ ...held, project: { ...held.project, cover } })).toEqual(['along']);
-    for (const spy of answered) spy.mockRestore();
+  it('is complete in a direction as soon as a real system is named for it', () => {
+    const named = (x: LateralSystem, y: LateralSystem) => {
+      const project = change(gableProject, { cover: { ...gableProject.cover, lateral: { x, y } } });
+      // What the model holds by a restraint has come down through the joints already.
+      return openSides(contextFor({ project, effects: { sway: [{ roof: 'R1', force: [NONE, NONE, v(300, 0, 0)] }] } }));
+    };
+    expect(named('house', 'knee-braces')).toEqual([]);
+    expect(named('fixed-posts', 'none')).toEqual(['across']);
+    expect(named('unknown', 'house')).toEqual(['along']);
   });
 });
 
@@ -242,9 +238,10 @@ describe('the check', () => {
 
   it('prefers the row of the mark to the row of the kind', () => {
     const kind = tie({ serves: ['beam-to-post'], product: 'cap' });
-    expect(productFor([kind, tie()], 'J1', 'beam-to-post')?.product).toBe('side plates');
-    expect(productFor([kind, tie()], 'J2', 'beam-to-post')?.product).toBe('cap');
-    expect(productFor([kind, tie()], 'J2', 'truss-to-beam')).toBeUndefined();
+    const choices = withRows(kind, tie()).choices;
+    expect(servedBy(choices, 'J1', 'beam-to-post')).toMatchObject({ product: { product: 'side plates' } });
+    expect(servedBy(choices, 'J2', 'beam-to-post')).toMatchObject({ product: { product: 'cap' } });
+    expect(servedBy(choices, 'J2', 'truss-to-beam')).toBeUndefined();
     expect(row([kind], 'J1').note).toContain('2 × cap');
     expect(row([tie({ serves: ['truss-to-beam'] })], 'J1').note).toContain('no product');
   });

@@ -1,16 +1,26 @@
 /** Each joint needs a product with a published allowable load, or a calculated connection; a named product is compared. */
 import type { Recorder } from '../../base/trace.js';
-import type { JointProduct } from '../../project/model.js';
+import type { JointProduct, LateralSystem } from '../../project/model.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, type Measured, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { calculatedAtHouse } from '../house/calculated.js';
-import { swayX, swayY } from '../lateral/sway.js';
 import { memberOf } from './bearing.js';
-import { type Demand, demandText, type JointDemand, jointDemands, TRACE } from './demands.js';
+import { assessConnection } from './connections/assess.js';
+import { type Demand, demandText, type JointDemand, jointDemands } from './demands.js';
 import { JOINT_TRAITS } from './kinds.js';
-import { lieOf, misfit, productFor, recordWorst, WAY, worstOf } from './rating.js';
+import { lieOf, misfit, recordWorst, WAY, worstOf } from './rating.js';
+import { servedBy } from './serving.js';
 
 const CLAUSE = 'NDS 2018 chapter 11';
+
+/** Whether the word names something that holds the cover sideways. */
+const RESISTS: Readonly<Record<LateralSystem, boolean>> = {
+  house: true,
+  'knee-braces': true,
+  'fixed-posts': true,
+  none: false,
+  unknown: false,
+};
 
 function record(symbol: string, meaning: string, d: Demand, path: string, rec?: Recorder): void {
   rec?.step({
@@ -25,22 +35,24 @@ function record(symbol: string, meaning: string, d: Demand, path: string, rec?: 
   });
 }
 
-/** Directions whose side load the joint forces do not hold yet: sway not answered, or held by a notional restraint alone. */
+/**
+ * Directions whose side load the joint forces do not hold yet. They hold it down to where the beam is kept from moving
+ * sideways, so an axis is complete once a real system is named for it; whether that system holds is its own check's
+ * question. Where none is named, nothing is known of the path and the axis stays open.
+ */
 export function openSides(ctx: CheckContext): readonly ('along' | 'across')[] {
+  const { lateral } = ctx.project.cover;
   const axes = [
-    ['along', swayX, 'x'],
-    ['across', swayY, 'y'],
+    ['along', lateral.x],
+    ['across', lateral.y],
   ] as const;
-  return axes.flatMap(([way, check, axis]) => {
-    const settled = check.subjects(ctx).every((s) => {
-      const { status } = check.run(s, ctx);
-      return status === 'pass' || status === 'not-applicable';
-    });
-    const held = ctx.effects.sway.some((s) => s.force.some((f) => Math.abs(f[axis]) >= TRACE));
-    // Restraints of a direction that the house holds are where the roof hands it over, and the joints carry that force.
-    return settled && (!held || ctx.project.cover.lateral[axis] === 'house') ? [] : [way];
-  });
+  return axes.flatMap(([way, system]) => (RESISTS[system] ? [] : [way]));
 }
+
+const pendingText = (open: readonly ('along' | 'across')[]): string =>
+  open.length > 0
+    ? ` Side load not included yet: ${open.map((w) => WAY[w]).join(' and ')}, name under "lateral" what holds it.`
+    : '';
 
 /** A named product against one mark; `open` lists the directions whose side load is still missing. */
 export function assessProduct(
@@ -50,10 +62,7 @@ export function assessProduct(
   open: readonly ('along' | 'across')[],
   rec?: Recorder,
 ): Finding {
-  const pending =
-    open.length > 0
-      ? ` Side load not included yet: ${open.map((w) => WAY[w]).join(' and ')}, see the sway checks.`
-      : '';
+  const pending = pendingText(open);
   const lie = lieOf(ctx, product);
   if (lie === 'turned') {
     return outsideScope(
@@ -108,7 +117,7 @@ export function assessProduct(
 
 /** Rows that serve a mark no joint has: a slip that would leave the joint meant without its product. */
 const strays = (ctx: CheckContext) =>
-  ctx.project.choices.joints.flatMap((row) =>
+  [...ctx.project.choices.joints, ...ctx.project.choices.connections].flatMap((row) =>
     row.serves
       .filter((name) => /^J\d/.test(name) && !ctx.structure.joints.some((j) => j.mark === name))
       .map((id) => ({ id, path: row.path })),
@@ -125,7 +134,10 @@ export const jointProducts: Check = {
     const d = jointDemands(ctx).find((q) => q.mark === subject.id);
     if (!d) {
       return strays(ctx).some((s) => s.id === subject.id)
-        ? failed(CLAUSE, `A product is named for ${subject.id}, and no joint has that mark: see the joint schedule.`)
+        ? failed(
+            CLAUSE,
+            `A product or connection is named for ${subject.id}, and no joint has that mark: see the joint schedule.`,
+          )
         : notEvaluated(CLAUSE, 'no joint of this mark was placed');
     }
     if (!JOINT_TRAITS[d.kind].carries) {
@@ -136,8 +148,9 @@ export const jointProducts: Check = {
     record('Pu', 'allowable load needed upward', d.up, d.path, rec);
     record('Px', 'allowable load needed along the house wall', d.alongX, d.path, rec);
     record('Py', 'allowable load needed square to the house wall', d.alongY, d.path, rec);
-    const product = productFor(ctx.project.choices.joints, d.mark, d.kind);
-    if (product) return assessProduct(ctx, d, product, openSides(ctx), rec);
+    const served = servedBy(ctx.project.choices, d.mark, d.kind);
+    if (served?.by === 'product') return assessProduct(ctx, d, served.product, openSides(ctx), rec);
+    if (served) return assessConnection(ctx, d, served.connection, pendingText(openSides(ctx)), rec);
     const own = calculatedAtHouse(ctx, d, rec);
     if (own) return own;
     const most = [d.down, d.up, d.alongX, d.alongY].reduce((a, b) => (b.value > a.value ? b : a));

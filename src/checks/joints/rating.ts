@@ -2,16 +2,16 @@
  * A joint product against the forces of one mark's joints. The published allowable load holds for one load duration,
  * one wood and one piece; it is taken times the pieces, lowered for longer loads and never raised.
  */
-import { combineComponent } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
-import type { Combination } from '../../loads/model.js';
 import type { JointProduct } from '../../project/model.js';
-import type { Joint, JointKind } from '../../structure/model.js';
+import type { Joint } from '../../structure/model.js';
 import type { CheckContext, Finding } from '../contract.js';
 import { RATIO_CAP, ratioOf } from '../finding.js';
-import { type Raise, raised, raiseToStatics } from '../hand.js';
+import { type Raise, raised } from '../hand.js';
+import { type Action, actionsOf, type Cause } from './actions.js';
 import { bearsOnWood, memberOf } from './bearing.js';
 import { type Demand, TRACE } from './demands.js';
+import { servedBy } from './serving.js';
 
 export type Way = 'down' | 'up' | 'along' | 'across';
 
@@ -24,10 +24,6 @@ export const WAY: Readonly<Record<Way, string>> = {
 };
 
 const SYMBOL: Readonly<Record<Way, string>> = { down: 'd', up: 'u', along: 'x', across: 'y' };
-
-/** The product that serves a mark: a row naming the mark, else one naming its kind. */
-export const productFor = (rows: readonly JointProduct[], mark: string, kind: JointKind): JointProduct | undefined =>
-  rows.find((r) => r.serves.includes(mark)) ?? rows.find((r) => r.serves.includes(kind));
 
 /** How a joint lies in plan: 0 along the house wall, 1 square to it, undefined when turned out of both. */
 function lies(ctx: CheckContext, joint: Joint): 0 | 1 | undefined {
@@ -49,7 +45,8 @@ export function lieOf(ctx: CheckContext, product: JointProduct): Lie {
   let first: 0 | 1 | undefined;
   let lie: Lie = 'alike';
   for (const joint of ctx.structure.joints) {
-    if (productFor(ctx.project.choices.joints, joint.mark, joint.kind) !== product) continue;
+    const served = servedBy(ctx.project.choices, joint.mark, joint.kind);
+    if (served?.by !== 'product' || served.product !== product) continue;
     const way = lies(ctx, joint);
     if (way === undefined) return 'turned';
     first ??= way;
@@ -83,7 +80,7 @@ interface Share {
 
 export interface Worst {
   readonly joint: Joint;
-  readonly combination: Combination;
+  readonly combination: Cause;
   readonly part: number;
   readonly raise: Raise;
   /** Force as analysed, before raising to hand statics. */
@@ -94,21 +91,17 @@ export interface Worst {
 
 /** Sum of ratios at one joint under one combination. */
 function atJoint(
-  ctx: CheckContext,
-  joint: Joint,
-  combination: Combination,
+  action: Action,
   rated: Readonly<Record<Way, number | undefined>>,
   published: number,
-  raise: Raise,
   onWood: boolean,
 ): Worst {
-  const force = ctx.effects.joints.get(joint.id)!.force;
-  const z = combineComponent(force, combination, 'z');
+  const { joint, combination, raise, x, y, z } = action;
   const part = durationPart(combination.CD, published);
   const forces: readonly (readonly [Way, number])[] = [
     [z < 0 ? 'down' : 'up', Math.abs(z) * raise.factor],
-    ['along', Math.abs(combineComponent(force, combination, 'x'))],
-    ['across', Math.abs(combineComponent(force, combination, 'y'))],
+    ['along', Math.abs(x)],
+    ['across', Math.abs(y)],
   ];
   const shares: Share[] = [];
   let ratio = 0;
@@ -129,19 +122,19 @@ const total = (w: Worst): number => w.shares.reduce((sum, s) => sum + s.P, 0);
 /** The joint and combination that ask most of the product; undefined when a joint's forces are not known. */
 export function worstOf(ctx: CheckContext, mark: string, product: JointProduct, lie: Lie): Worst | undefined {
   const rated = ratings(product, lie);
+  const actions = actionsOf(ctx, mark);
+  if (!actions) return undefined;
   let worst: Worst | undefined;
-  for (const joint of ctx.structure.joints) {
-    if (joint.mark !== mark) continue;
-    if (!ctx.effects.joints.has(joint.id)) return undefined;
-    const pair = `${joint.ties[0]?.part} on ${joint.ties.at(-1)?.part}`;
-    const raise = raiseToStatics(ctx, (about) => about === pair);
-    const onWood = bearsOnWood(ctx.structure, joint);
-    for (const combination of ctx.loads.combinations) {
-      const here = atJoint(ctx, joint, combination, rated, product.duration, raise, onWood);
-      // Where no rating exists every ratio is capped: the larger force is the one to name.
-      if (!worst || here.ratio > worst.ratio || (here.ratio === worst.ratio && total(here) > total(worst)))
-        worst = here;
+  let joint: Joint | undefined;
+  let onWood = false;
+  for (const action of actions) {
+    if (action.joint !== joint) {
+      joint = action.joint;
+      onWood = bearsOnWood(ctx.structure, joint);
     }
+    const here = atJoint(action, rated, product.duration, onWood);
+    // Where no rating exists every ratio is capped: the larger force is the one to name.
+    if (!worst || here.ratio > worst.ratio || (here.ratio === worst.ratio && total(here) > total(worst))) worst = here;
   }
   return worst;
 }

@@ -4,7 +4,8 @@ import type { Combination } from '../../loads/model.js';
 import type { Joint, Member } from '../../structure/model.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, notEvaluated } from '../finding.js';
-import { durationPart, productFor } from '../joints/rating.js';
+import { durationPart } from '../joints/rating.js';
+import { productFor } from '../joints/serving.js';
 
 const CLAUSE = 'published moment of the post base';
 
@@ -22,7 +23,7 @@ export const baseMoment: Check = {
     if (!post || !joint) return notApplicable(CLAUSE, 'no such post');
     const moment = ctx.effects.joints.get(joint.id)?.moment;
     if (!moment) return notEvaluated(CLAUSE, 'no forces were worked out for this foot, see the frame check');
-    const product = productFor(ctx.project.choices.joints, joint.mark, joint.kind);
+    const product = productFor(ctx.project.choices, joint.mark, joint.kind);
     if (product?.moment === undefined)
       return notEvaluated(
         CLAUSE,

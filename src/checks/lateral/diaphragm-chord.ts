@@ -6,7 +6,8 @@ import type { Recorder } from '../../base/trace.js';
 import type { Member } from '../../structure/model.js';
 import type { CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope, RATIO_CAP } from '../finding.js';
-import { durationPart, productFor, ratings } from '../joints/rating.js';
+import { durationPart, ratings } from '../joints/rating.js';
+import { productFor } from '../joints/serving.js';
 import { combinedFinding } from '../members/combined.js';
 import { designValue } from '../members/design.js';
 import type { Loaded } from '../members/subjects.js';
@@ -160,7 +161,7 @@ function spliceFinding(ctx: CheckContext, line: ChordLine, which: 'low' | 'high'
     if (j.kind !== 'beam-splice' || !j.ties.some((t) => ids.has(t.part))) continue;
     const { value: T, combination } = greatest(ctx, c.force(which, j.at[c.chords.along]));
     if (T < SMALL || !combination) continue;
-    const product = productFor(ctx.project.choices.joints, j.mark, j.kind);
+    const product = productFor(ctx.project.choices, j.mark, j.kind);
     const rated = product && ratings(product, 'alike')[c.chords.along === 'x' ? 'along' : 'across'];
     const path = `${j.mark} splices a chord of the roof and must hold ${Math.ceil(T)} lb of pull along the beam`;
     if (!product || rated === undefined) {

@@ -1,7 +1,8 @@
 /** Members against hand calculations; the arithmetic is written out beside each number. */
 import { describe, expect, it } from 'vitest';
 import { makeRecorder } from '../../base/trace.js';
-import { gableProject } from '../../structure/testing.js';
+import type { SectionChoice } from '../../project/model.js';
+import { change, gableProject } from '../../structure/testing.js';
 import { bar, contextFor, forcesOf, joist, LOADS, postBar, runFirst, timber, VALUES } from '../testing.js';
 import { bendingCheck } from './bending.js';
 import { combinedCheck } from './combined.js';
@@ -321,9 +322,47 @@ describe('posts', () => {
     expect(Number.isFinite(f.ratio)).toBe(true);
   });
 
-  it('refuses a built-up post', () => {
+  it('wants the plies of a built-up post fastened first', () => {
     const f = runFirst(postStability, post([[-100, -100]], { section: timber({ plies: 2 }) }));
-    expect(f.status).toBe('outside-scope');
+    expect(f.status).toBe('not-evaluated');
+    expect(f.note).toContain('plyFastening');
+  });
+
+  it('lowers CP of a nailed built-up post across its plies', () => {
+    // (2) 2x6 DF-L No. 2, 96 in: across the plies le/d = 96/3, FcE = 0.822·580000/1024 = 465.6; Fc* = 1350·0.9·1.1 = 1336.5,
+    // α 0.3484, c 0.8: 0.3186 · 0.6 = 0.1911; along them 96/5.5, FcE 1564.9, 0.7425: the lesser governs.
+    const section = joist({
+      choice: 'post',
+      plies: 2,
+      b: 3,
+      width: 3,
+      depth: 5.5,
+      d: 5.5,
+      nominal: { thickness: 2, width: 6 },
+    });
+    const made: SectionChoice = {
+      kind: 'built-up',
+      plies: 2,
+      ply: '2x6',
+      spacers: 0,
+      spacerThickness: 0,
+      fastening: 'nailed',
+      species: 'Douglas Fir-Larch',
+      grade: 'No. 2',
+      treatment: 'none',
+      incised: false,
+      service: 'dry',
+      plyFastening: { fastener: 'common-10d', rows: 2, spacing: 8, edge: 1.25, end: 2.5 },
+    };
+    const sections = { ...gableProject.choices.sections, post: made };
+    const project = change(gableProject, { choices: { ...gableProject.choices, sections } });
+    const ctx = { ...post([[-1000, -1000]], { section }), project };
+    const rec = makeRecorder();
+    const f = postStability.run(postStability.subjects(ctx)[0]!, ctx, rec);
+    const cps = rec.lines.flatMap((l) => (l.kind === 'step' && l.symbol === 'CP' ? [l.value] : []));
+    expect(cps).toHaveLength(2);
+    expect(Math.min(...cps)).toBeCloseTo(0.1911, 4);
+    expect(f.status).toBe('pass');
   });
 });
 

@@ -15,13 +15,15 @@ import {
   effectiveLength,
   FbE,
   FcE,
+  Kf,
   needsBearingPlate,
   RB,
   SLENDERNESS_LIMIT,
 } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext, Subject } from '../contract.js';
-import { measured, notApplicable, outsideScope } from '../finding.js';
+import { measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { type Raise, raised, raiseToStatics } from '../hand.js';
+import { plyFastening } from '../plies/ply-fastening.js';
 import { bucklingC, designValue, WET_REFUSED } from './design.js';
 import { postEnds, recordEnds } from './post-ends.js';
 import { combineInto, extreme, sumText } from './scan.js';
@@ -139,9 +141,25 @@ export function column(ctx: CheckContext, m: Member, CD: number, rec?: Recorder)
   const FcE1 = FcE(Emin, slender1, rec);
   const alike = s.b === s.d && one.Ke === two.Ke && one.l === two.l;
   const FcE2 = alike ? FcE1 : FcE(Emin, columnSlenderness(two.Ke, two.l, s.b, rec), rec);
-  const cp = CP(Math.min(FcE1, FcE2), FcStar, bucklingC(s), 1, rec);
+  const cp =
+    s.plies > 1
+      ? Math.min(
+          CP(FcE1, FcStar, bucklingC(s), 1, rec),
+          // Plies slip on each other where the post bends across them.
+          CP(FcE2, FcStar, bucklingC(s), Kf('nailed', true, rec), rec),
+        )
+      : CP(Math.min(FcE1, FcE2), FcStar, bucklingC(s), 1, rec);
   const FcAdj = designValue('Fc', s, { CD, CP: cp }, rec);
-  return FcAdj === undefined ? undefined : { FcAdj, Fb, FcE1, FcE2, FbE: lateral };
+  return FcAdj === undefined
+    ? undefined
+    : {
+        FcAdj,
+        Fb,
+        FcE1,
+        // The moment grows by the same slip as the buckling load falls.
+        FcE2: s.plies > 1 ? FcE2 * Kf('nailed', true) : FcE2,
+        FbE: lateral,
+      };
 }
 
 /** Interaction with the load off centre by a sixth of the size, worse of the two directions. */
@@ -184,10 +202,13 @@ export const postStability: Check = {
     if (!loaded) return noForces(clause);
     const first = loaded[0]!.member;
     if (first.section.plies > 1) {
-      return outsideScope(
-        'NDS 2018 15.3',
-        `${first.id} is a built-up post, which is outside the program’s range: use a solid one.`,
-      );
+      const joined = plyFastening.run({ id: first.mark, path: first.section.path }, ctx);
+      if (joined.status === 'outside-scope') return joined;
+      if (joined.status !== 'pass')
+        return notEvaluated(
+          'NDS 2018 15.3',
+          `The plies of ${first.id} are not joined as the rules ask. ${joined.note}`,
+        );
     }
     const known = new Map<number, Column>();
     let refused = false;

@@ -46,9 +46,8 @@ export function bracingTable(
 /** Whether the side load is in the joint forces: where posts hold it both ways it is. */
 export function sideText({ input: { project, effects } }: SheetContext): string {
   const { x, y } = project.cover.lateral;
-  const byPosts = [x, y].filter((s) => s === 'knee-braces' || s === 'fixed-posts').length;
-  if (byPosts === 2 && effects.failure === undefined) return 'side load included.';
-  return byPosts > 0
-    ? 'side load included only in the direction the posts hold: what is held otherwise adds to these and is listed on the cover until worked out.'
-    : 'without sway: the side-load system adds to these and is listed on the cover until worked out.';
+  const named = [x, y].every((s) => s !== 'none' && s !== 'unknown');
+  return named && effects.failure === undefined
+    ? 'with the side load down to where the beam is held sideways: what that place asks of braces, posts or the house is checked apart.'
+    : 'without the side load in a direction for which nothing is named that holds it: see the cover.';
 }

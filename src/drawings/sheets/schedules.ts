@@ -1,9 +1,10 @@
 /** Schedules: every marked part once, with what it takes to buy, cut, place and connect it. */
 import { formatForce } from '../../base/quantity/index.js';
 import { calculatedText } from '../../checks/house/calculated.js';
+import { connectionSchedule } from '../../checks/joints/connections/assess.js';
 import { type Demand, type JointDemand, jointDemands } from '../../checks/joints/demands.js';
-import { productFor } from '../../checks/joints/rating.js';
-import type { JointProduct, UnitChoice } from '../../project/model.js';
+import { type Served, servedBy } from '../../checks/joints/serving.js';
+import type { UnitChoice } from '../../project/model.js';
 import type { JointKind, Member, Structure } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import { bracingTable, sideText } from './bracing-table.js';
@@ -52,8 +53,10 @@ function tied(structure: Structure, mark: string): string {
 }
 
 /** `(2) strap tie: 600 lb up, 115 lb along house each, CD 1.6, G 0.5 or more; report, Table 3`. */
-function productText(p: JointProduct | undefined, u: UnitChoice): string {
-  if (!p) return 'open: name the product';
+function servedText(served: Served | undefined, u: UnitChoice): string {
+  if (!served) return 'open: name a product or connection';
+  if (served.by === 'connection') return `by calculation, ${connectionSchedule(served.connection)}`;
+  const p = served.product;
   const rated = (
     [
       [p.down, 'down'],
@@ -153,8 +156,8 @@ function draw(ctx: SheetContext): SheetBody[] {
   ]);
   const demands = jointDemands(ctx.input);
   const madeOf = (d: JointDemand): string => {
-    const product = productFor(project.choices.joints, d.mark, d.kind);
-    return (product ? undefined : calculatedText(ctx.input, d.mark, len)) ?? productText(product, u);
+    const served = servedBy(project.choices, d.mark, d.kind);
+    return (served ? undefined : calculatedText(ctx.input, d.mark, len)) ?? servedText(served, u);
   };
   const joints: TableRow[] = demands.map((d: JointDemand) => [
     { text: d.mark, mark: d.mark, path: d.path },

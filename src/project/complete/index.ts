@@ -2,6 +2,7 @@
 import type { Choices, CodeBundle, JointProduct, Lot, Patio, Project } from '../model.js';
 import type { Written } from '../schema/index.js';
 import { completeBasis } from './basis.js';
+import { completeConnection } from './connections.js';
 import { completeCover } from './cover.js';
 import { completeHouse } from './house.js';
 import { Notebook } from './notebook.js';
@@ -73,6 +74,7 @@ function completeChoices(w: Written['choices'], note: Notebook): Choices {
       ...(w.deflection?.drift === undefined ? {} : { drift: w.deflection.drift }),
     },
     joints: (w.joints ?? []).map(completeProduct),
+    connections: (w.connections ?? []).map(completeConnection),
   };
 }
 

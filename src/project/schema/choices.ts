@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { GLULAM, LVL } from '../../catalog/index.js';
+import { connection } from './connections.js';
 import { jointProduct } from './joints.js';
 import { given, list, maybe, named, part } from './leaf.js';
 import { choice, flag, number, size, text } from './plain.js';
+import { plyFastening } from './ply-fastening.js';
 import { length, stress } from './quantities.js';
 import { SPECIES_NAMES } from './words.js';
 
@@ -39,6 +41,7 @@ const section = z
       spacers: given(number('Plywood strips between plies; they add weight and width only.', 2, 0, 4, true)),
       spacerThickness: given(length('Thickness of each strip; 0 in without strips.', '1/2 in', 0, 2)),
       fastening: given(text('How the plies are fastened to each other.', 'two rows 16d at 12 in each face')),
+      plyFastening: plyFastening.optional(),
       ...wood,
     }),
     part('Glued-laminated timber.', {
@@ -68,6 +71,7 @@ const section = z
       fastening: given(
         text('How the plies are fastened to each other; empty for one ply.', 'two rows bolts at 12 in', true),
       ),
+      plyFastening: plyFastening.optional(),
       treatment,
       service,
     }),
@@ -154,6 +158,7 @@ export const choices = part('Materials and sizes the cover names.', {
   footings: named('Footings by name.', footing),
   anchors: named('Cast-in anchors of post bases, by the name of the footing they stand in.', anchor).optional(),
   joints: list('What serves each joint, with its published allowable loads.', jointProduct).max(200).optional(),
+  connections: list('Joints proved by calculation instead of a published table.', connection).max(200).optional(),
 });
 
 export type WrittenChoices = z.output<typeof choices>;

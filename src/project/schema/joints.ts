@@ -8,7 +8,7 @@ import { JOINT_KINDS } from './words.js';
 const MARK = /^J[1-9]\d{0,3}$/;
 
 /** A joint mark of the schedule or a kind of joint. Whether the mark exists is known only once the parts are placed. */
-const served: Leaf<string> = {
+export const served: Leaf<string> = {
   example: '"J3"',
   json: {
     type: 'string',
@@ -42,7 +42,7 @@ function rating(way: string, example: string): Leaf<number | 'none'> {
 }
 
 export const jointProduct = part(
-  'A product at a joint. Reading its table: find the row with the fasteners you will use, take the columns for your wood (specific gravity G) and one load duration, and copy each direction as printed. Do not multiply by the duration factor, the count or a safety factor: the program does, and never upward.',
+  'A product at a joint. Reading its table: 1. Find the row of the product with the very fasteners (kind, size, number) you will use; fewer or smaller ones have a row of their own or none. 2. Take the columns of your wood: tables group species by specific gravity G, the softest wood at the joint decides. 3. Take one load duration: columns are headed 100, 115, 125, 160 or the like, percent of CD 1.0; uplift is mostly printed at 160 only. 4. Copy each direction as printed: uplift is up, bearing or download is down, and F1, F2 or lateral are sideways, which way the small picture beside the table shows. 5. See whether the table speaks of one piece or of a pair. Do not multiply by the duration factor, the count or a safety factor: the program does, and never upward.',
   {
     serves: list('Joint marks or kinds it serves. A row naming a mark outranks one naming its kind.', given(served))
       .min(1)
@@ -63,7 +63,7 @@ export const jointProduct = part(
     up: given(rating('Up (uplift).', '600 lb')),
     along: given(
       rating(
-        'Sideways, level, along the house wall. Tables speak of the plate, beam or truss: turn their direction into this one by how the joint lies on your plan.',
+        'Sideways, level, along the house wall. Tables speak of the plate, beam or truss (F1 is mostly along the plate or beam, F2 square to it): turn their direction into this one by how the joint lies on your plan.',
         '115 lb',
       ),
     ),

@@ -1,5 +1,6 @@
 /** Words of the file that the catalogue or the model fixes, in one place for schema, checks and starter. */
 import { FINISHES, ROOF_COVERINGS, SHEATHING, SPECIES } from '../../catalog/index.js';
+import type { ConnectionWay, FastenerAxis } from '../connections.js';
 import type { SiteItemKind, Yard } from '../model.js';
 
 export const YARDS = ['front', 'rear', 'left', 'right', 'street-side'] as const satisfies readonly Yard[];
@@ -20,6 +21,15 @@ export const SHEATHING_IDS: readonly string[] = SHEATHING.flatMap((p) => [`osb-$
 export const UNDERLAYMENTS: readonly string[] = ['felt-15', 'felt-30', 'self-adhering', 'synthetic'];
 export const CEILINGS: readonly string[] = FINISHES.map((f) => f.id).filter((id) => !id.startsWith('underlayment'));
 export const SPECIES_NAMES: readonly string[] = SPECIES.map((s) => s.name);
+export const CONNECTION_WAYS = [
+  'down',
+  'up',
+  'lengthwise',
+  'crosswise',
+  'push',
+  'pull',
+] as const satisfies readonly ConnectionWay[];
+export const FASTENER_AXES = ['lengthwise', 'crosswise', 'plumb'] as const satisfies readonly FastenerAxis[];
 /** Joints that carry, by what they tie. `structure` makes them; a test of the joint checks holds the two lists together. */
 export const JOINT_KINDS = [
   'rafter-to-ledger',

@@ -131,6 +131,8 @@ const choices = (sections: readonly string[], fascia: string): string => {
     // Gap between post end and concrete, from the post base you buy.
     "standoff": "1 in",
     "deflection": { "live": 360, "total": 240 },
+    // What holds each joint of the schedule comes here: under "joints" a product, with the loads copied from its maker's
+    // table, or under "connections" bolts, screws, nails or plates, which the program works out. Until then joints stay open.
     "sections": {
 ${rows.join(',\n')}
     },

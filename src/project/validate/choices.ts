@@ -6,6 +6,7 @@ import { listing } from '../nearest.js';
 import type { WrittenChoices } from '../schema/choices.js';
 import type { WrittenCover } from '../schema/cover.js';
 import type { PathSegment } from '../text/node.js';
+import { connectionIssues } from './connections.js';
 
 /** A species and grade the catalogue has design values for in this size. */
 function woodIssues(
@@ -107,7 +108,7 @@ export function choiceIssues(w: WrittenChoices): Issue[] {
       );
     }
   }
-  issues.push(...productIssues(w.joints ?? []));
+  issues.push(...productIssues(w.joints ?? []), ...connectionIssues(w));
   return issues;
 }
 

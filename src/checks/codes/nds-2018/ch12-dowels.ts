@@ -104,7 +104,11 @@ export function lateralValue(f: Dowel, shear: 'single' | 'double', rec?: Recorde
     IV: ((twice * D * D) / rd('IV')) * Math.sqrt((2 * Fem * Fyb) / (3 * (1 + Re))),
   };
   let mode: YieldMode = 'Im';
-  for (const m of YIELD_MODES) if (modes[m] < modes[mode]) mode = m;
+  for (const m of YIELD_MODES) {
+    // In double shear these two stand for IIIs and are not modes of their own.
+    if (shear === 'double' && (m === 'II' || m === 'IIIm')) continue;
+    if (modes[m] < modes[mode]) mode = m;
+  }
   const Z = modes[mode];
   rec?.step({
     symbol: 'Z',
@@ -116,7 +120,7 @@ export function lateralValue(f: Dowel, shear: 'single' | 'double', rec?: Recorde
     value: Z,
     unit: 'lb',
     clause: 'NDS 2018 Table 12.3.1A',
-    note: `D ${say(D)}, lm ${say(lm)}, ls ${say(ls)}, Fem ${say(Fem)}, Fes ${say(Fes)}, Fyb ${say(Fyb)}, Rd ${say(rd(mode))}`,
+    note: `D ${say(D)}, lm ${say(lm)}, ls ${say(ls)}, Fem ${say(Fem)}, Fes ${say(Fes)}, Fyb ${say(Fyb)}, Rd ${say(rd(mode))}, Re ${say(Re)}, k1 ${say(k1)}, k2 ${say(k2)}, k3 ${say(k3)}`,
   });
   return { Z, mode, modes };
 }

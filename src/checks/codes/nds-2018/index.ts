@@ -1,5 +1,6 @@
 /** National Design Specification for Wood Construction, 2018: one clause, one function. */
 export * from './adjusted.js';
+export * from './appendix-e.js';
 export * from './ch2-adjustment.js';
 export * from './ch3-bearing.js';
 export * from './ch3-bending.js';
@@ -12,5 +13,8 @@ export * from './ch8-scl.js';
 export * from './ch11-connections.js';
 export * from './ch12-dowels.js';
 export * from './ch12-dowels-gap.js';
+export * from './ch12-small-dowels.js';
+export * from './ch12-steel-plates.js';
 export * from './ch12-withdrawal.js';
 export * from './ch15-built-up.js';
+export * from './tr12-gap.js';

@@ -1,0 +1,58 @@
+/**
+ * Every set of forces one mark's joints must hold at the same time: each allowable-stress combination of the main
+ * system, and for the tie of a single framing member also the component uplift alone (ASCE 7-16 30.7).
+ */
+import { combineComponent } from '../../analysis/index.js';
+import type { Combination } from '../../loads/model.js';
+import type { Joint } from '../../structure/model.js';
+import type { CheckContext } from '../contract.js';
+import { type Raise, raiseToStatics } from '../hand.js';
+import { componentUplifts } from './component-uplift.js';
+import { TRACE } from './demands.js';
+
+/** Name, load duration and clause of what makes the forces. */
+export type Cause = Pick<Combination, 'id' | 'CD' | 'clause'>;
+
+export interface Action {
+  readonly joint: Joint;
+  readonly combination: Cause;
+  /** Force of the upper part on the lower, house axes, lb, as analysed. */
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  /** Applies to the vertical force. */
+  readonly raise: Raise;
+}
+
+/** Load duration of component wind (NDS 2018 Table 2.3.2). */
+const WIND = 1.6;
+const NO_RAISE: Raise = { factor: 1 };
+
+/** All actions of a mark; undefined when a joint's forces are not known. */
+export function actionsOf(ctx: CheckContext, mark: string): readonly Action[] | undefined {
+  const actions: Action[] = [];
+  const components = componentUplifts(ctx);
+  for (const joint of ctx.structure.joints) {
+    if (joint.mark !== mark) continue;
+    const force = ctx.effects.joints.get(joint.id)?.force;
+    if (!force) return undefined;
+    const pair = `${joint.ties[0]?.part} on ${joint.ties.at(-1)?.part}`;
+    const raise = raiseToStatics(ctx, (about) => about === pair);
+    for (const combination of ctx.loads.combinations) {
+      actions.push({
+        joint,
+        combination,
+        x: combineComponent(force, combination, 'x'),
+        y: combineComponent(force, combination, 'y'),
+        z: combineComponent(force, combination, 'z'),
+        raise,
+      });
+    }
+    const c = components.byJoint.get(joint.id);
+    if (c && c.up >= TRACE) {
+      const combination = { id: c.combination, CD: WIND, clause: 'ASCE 7-16 30.7' };
+      actions.push({ joint, combination, x: 0, y: 0, z: c.up, raise: NO_RAISE });
+    }
+  }
+  return actions;
+}

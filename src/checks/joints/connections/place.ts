@@ -1,0 +1,74 @@
+/** Directions at a joint and what of a force each part of its connection takes. */
+import { cross, distance, dot, scale, sub, type Vec3 } from '../../../base/vec.js';
+import type { ConnectionPart, ConnectionWay, FastenerAxis } from '../../../project/connections.js';
+import type { Joint, Member } from '../../../structure/model.js';
+import type { CheckContext } from '../../contract.js';
+import { memberOf } from '../bearing.js';
+import { type Place, UP } from './contract.js';
+
+/** Level direction of a member in plan; of a plumb one, of its depth. */
+function planOf(m: Member): Vec3 {
+  const dx = m.end.x - m.start.x;
+  const dy = m.end.y - m.start.y;
+  const plan = Math.hypot(dx, dy);
+  const [x, y, size] = plan > 1e-3 * m.length ? [dx, dy, plan] : [m.up.x, m.up.y, Math.hypot(m.up.x, m.up.y)];
+  return size > 0 ? { x: x / size, y: y / size, z: 0 } : { x: 1, y: 0, z: 0 };
+}
+
+/** The joint's own directions; undefined where it ends on something that is no member of the structure. */
+export function placeOf(ctx: CheckContext, joint: Joint, madeDry: boolean): Place | undefined {
+  const upper = memberOf(ctx.structure, joint.ties[0]?.part ?? '');
+  const lower = memberOf(ctx.structure, joint.ties.at(-1)?.part ?? '');
+  if (!upper || !lower) return undefined;
+  const lengthwise = planOf(upper);
+  return { ctx, joint, upper, lower, lengthwise, crosswise: cross(UP, lengthwise), madeDry };
+}
+
+export const axisOf = (place: Place, axis: FastenerAxis): Vec3 => (axis === 'plumb' ? UP : place[axis]);
+
+/** Unit vector of a member's grain. */
+export function grainOf(m: Member): Vec3 {
+  const d = { x: m.end.x - m.start.x, y: m.end.y - m.start.y, z: m.end.z - m.start.z };
+  const n = Math.hypot(d.x, d.y, d.z);
+  return n > 0 ? { x: d.x / n, y: d.y / n, z: d.z / n } : UP;
+}
+
+/** Unit vector along the carried part toward the joint: the way it pushes. */
+function inward(place: Place): Vec3 {
+  const m = place.upper;
+  const at = place.joint.ties.find((t) => t.part === m.id)?.along ?? 0;
+  const g = grainOf(m);
+  return at > distance(m.start, m.end) / 2 ? g : scale(g, -1);
+}
+
+/** A joint's force split into its own ways, lb; of `down` and `up`, `push` and `pull` one is nothing. */
+export type Ways = Readonly<Record<ConnectionWay, number>>;
+
+/** `axial`: the connection names push or pull, which then come first. */
+export function waysOf(place: Place, force: Vec3, axial: boolean): Ways {
+  const toward = inward(place);
+  const along = axial ? dot(force, toward) : 0;
+  const rest = axial ? sub(force, scale(toward, along)) : force;
+  return {
+    push: Math.max(0, along),
+    pull: Math.max(0, -along),
+    down: Math.max(0, -rest.z),
+    up: Math.max(0, rest.z),
+    lengthwise: dot(rest, place.lengthwise),
+    crosswise: dot(rest, place.crosswise),
+  };
+}
+
+/** The force one part takes, house axes. */
+export function takenBy(part: ConnectionPart, place: Place, ways: Ways): Vec3 {
+  const has = (way: ConnectionWay): number => (part.takes.includes(way) ? ways[way] : 0);
+  const l = has('lengthwise');
+  const c = has('crosswise');
+  const a = has('push') - has('pull');
+  const toward = a === 0 ? UP : inward(place);
+  return {
+    x: l * place.lengthwise.x + c * place.crosswise.x + a * toward.x,
+    y: l * place.lengthwise.y + c * place.crosswise.y + a * toward.y,
+    z: has('up') - has('down') + a * toward.z,
+  };
+}
