@@ -53,8 +53,8 @@ export interface SupportFrame {
   readonly model: FrameModel;
   readonly beams: readonly BeamLineModel[];
   readonly posts: readonly PostModel[];
-  /** Nodes with a notional restraint, and the beam that stands on each. */
-  readonly restrained: readonly { readonly node: number; readonly beam: string }[];
+  /** Nodes with a notional restraint, the beam that stands on each, and all beams that meet there. */
+  readonly restrained: readonly { readonly node: number; readonly beam: string; readonly beams: readonly string[] }[];
   readonly nodeNames: readonly string[];
   readonly failures: readonly string[];
 }
@@ -224,7 +224,7 @@ export function idealise(index: StructureIndex): SupportFrame {
 
 /** Supports at the beams' bearings, and pins where several beams meet on one post. */
 function holdBeams(draft: Draft, beams: readonly BeamLineModel[]): SupportFrame['restrained'] {
-  const restrained: { node: number; beam: string }[] = [];
+  const restrained: { node: number; beam: string; beams: readonly string[] }[] = [];
   const done = new Set<number>();
   for (const { member, held, pieces } of beams) {
     const alongX = Math.abs(member.end.x - member.start.x);
@@ -241,7 +241,7 @@ function holdBeams(draft: Draft, beams: readonly BeamLineModel[]): SupportFrame[
       }
       if (done.has(node)) continue;
       done.add(node);
-      if (on === 'post') restrained.push({ node, beam: member.id });
+      if (on === 'post') restrained.push({ node, beam: member.id, beams: draft.beamsAt.get(node)! });
       const house = on === 'house' ? ({ dz: 'fixed' } as const) : {};
       // A beam askew is kept from rolling by springs too weak to matter in bending.
       const weak = 1;

@@ -6,7 +6,7 @@
 import { contains } from '../base/plane.js';
 import type { Vec3 } from '../base/vec.js';
 import type { LoadCase, PlanLoad } from '../loads/model.js';
-import type { BeamLine, CoverRoof, FootingChoice, Project } from '../project/model.js';
+import type { BeamLine, CoverRoof, FootingChoice, Project, ShedRoof } from '../project/model.js';
 import type { Section, Structure } from '../structure/model.js';
 
 interface PlanRoof {
@@ -32,21 +32,28 @@ const lengthOf = (b: BeamLine): number => Math.hypot(b.to.x - b.from.x, b.to.y -
 /** Frames stand at `from`, at every spacing after it, and at `to`. */
 const frameCount = (roof: CoverRoof): number => Math.ceil((roof.to - roof.from - 1e-6) / roof.framing.spacing) + 1;
 
-/** y of the shed's high bearing and the distance its roof runs past it. */
-function shedHigh(
-  project: Project,
-  roof: Extract<CoverRoof, { kind: 'shed' }>,
-  facts: SectionFacts,
-): { y: number; past: number } {
+/** Distance of a plan point down the way a shed falls. */
+const downTo = (roof: ShedRoof, p: { x: number; y: number }): number =>
+  roof.fall === '+x' ? p.x : roof.fall === '-x' ? -p.x : p.y;
+/** The same of a beam's middle. */
+const beamDown = (roof: ShedRoof, b: BeamLine | undefined): number =>
+  b ? (downTo(roof, b.from) + downTo(roof, b.to)) / 2 : 0;
+
+/** House axis a roof's ridge (or the direction across a shed's fall) runs along. */
+const ridgeOf = (roof: CoverRoof): 'x' | 'y' =>
+  roof.kind === 'gable' ? roof.ridge : roof.fall === '+x' || roof.fall === '-x' ? 'y' : 'x';
+
+/** Place of the shed's high bearing down the fall and the distance its roof runs past it. */
+function shedHigh(project: Project, roof: ShedRoof, facts: SectionFacts): { y: number; past: number } {
   if ('ledger' in roof.high) {
     const mark = roof.high.ledger;
     const ledger = project.cover.ledgers.find((l) => l.mark === mark);
     const wall = ledger && project.house.walls[ledger.wall];
-    return { y: (wall?.start.y ?? 0) + (facts.get(ledger?.section ?? '')?.width ?? 0), past: 0 };
+    return { y: (wall ? downTo(roof, wall.start) : 0) + (facts.get(ledger?.section ?? '')?.width ?? 0), past: 0 };
   }
   const beam = beamOf(project, roof.high.beam);
   return {
-    y: beam ? (beam.from.y + beam.to.y) / 2 : 0,
+    y: beamDown(roof, beam),
     past: (facts.get(beam?.section ?? '')?.width ?? 0) / 2 + roof.highOverhang,
   };
 }
@@ -63,7 +70,7 @@ function planRoof(project: Project, roof: CoverRoof, facts: SectionFacts): PlanR
   }
   const low = beamOf(project, roof.low);
   const width = facts.get(low?.section ?? '')?.width ?? 0;
-  const lowY = low ? (low.from.y + low.to.y) / 2 : 0;
+  const lowY = beamDown(roof, low);
   const high = shedHigh(project, roof, facts);
   return { roof, across: lowY - high.y + width / 2 + roof.eave + high.past, along, frames };
 }
@@ -72,7 +79,7 @@ function planRoof(project: Project, roof: CoverRoof, facts: SectionFacts): PlanR
 function zoneTotal(p: PlanRoof, load: PlanLoad): number {
   const { zone, psf } = load;
   if (!zone) return 0;
-  const ridge = p.roof.kind === 'gable' ? p.roof.ridge : 'x';
+  const ridge = ridgeOf(p.roof);
   const across = !zone.toward.endsWith(ridge);
   const from = Math.max(0, zone.from);
   const to = Math.min(across ? p.across : p.along, zone.to);
@@ -90,14 +97,21 @@ function planForce(p: PlanRoof, load: PlanLoad): Vec3 {
   if (load.acts === 'slope') return { x: 0, y: 0, z: (-load.psf * area) / Math.cos(roof.pitch) };
   // A pressure square to the slope: p per plan area downward, p·tan(pitch) per plan area against the uphill side.
   const zone = load.zone;
-  const ridge = roof.kind === 'gable' ? roof.ridge : 'x';
+  const ridge = ridgeOf(roof);
   const acrossWind = zone !== undefined && !zone.toward.endsWith(ridge);
   const whole = acrossWind ? p.across : p.along;
   const from = zone ? Math.max(0, zone.from) : 0;
   const to = zone ? Math.min(whole, zone.to) : whole;
   const other = acrossWind ? p.along : p.across;
   const down = (load.psf * (to - from) * other) / 144;
-  if (roof.kind === 'shed') return { x: 0, y: -down * tan, z: -down };
+  if (roof.kind === 'shed') {
+    const push = -down * tan;
+    return roof.fall === '+x'
+      ? { x: push, y: 0, z: -down }
+      : roof.fall === '-x'
+        ? { x: -push, y: 0, z: -down }
+        : { x: 0, y: push, z: -down };
+  }
   if (!acrossWind || !zone) return { x: 0, y: 0, z: -down };
   // Across a gable each slope pushes toward the ridge: the windward side with the wind, the leeward side against it.
   const ridgeAt = p.across / 2;
@@ -133,7 +147,7 @@ function beamTop(project: Project, mark: string, facts: SectionFacts): number {
     // Rafters hang flush with a ledger's top, and rest on a high beam at its uphill corner.
     const onBeam = 'beam' in roof.high;
     const highWidth = onBeam ? high.past - roof.highOverhang : 0;
-    const run = (low.from.y + low.to.y) / 2 - half - (high.y - highWidth);
+    const run = beamDown(roof, low) - half - (high.y - highWidth);
     return roof.bearing - run * tan - (onBeam ? 0 : plumb);
   }
   return 0;

@@ -25,7 +25,12 @@ export interface Supports {
   /** What each footing receives at its top, house axes, per case. */
   readonly footings: ReadonlyMap<string, Rows>;
   /** What each notional restraint holds, with the beam it belongs to. */
-  readonly sway: readonly { readonly beam: string; readonly at: Vec3; readonly force: Rows }[];
+  readonly sway: readonly {
+    readonly beam: string;
+    readonly beams: readonly string[];
+    readonly at: Vec3;
+    readonly force: Rows;
+  }[];
   /** Own weight of beams and posts, per case. */
   readonly applied: Rows;
   readonly freedoms: number;
@@ -235,9 +240,10 @@ export function analyseSupports(index: StructureIndex, terms: Terms, framing: Re
 
   for (const beam of support.beams) members.set(beam.member.id, beamEffects(beam, frame, frameCases, results));
   const contacts = new Map(support.beams.map((b) => [b, contactsOf(b, frame, places)]));
-  const sway = support.restrained.map(({ node, beam }) => ({
+  const sway = support.restrained.map(({ node, beam, beams }) => ({
     node,
     beam,
+    beams,
     at: support.model.nodes[node]!,
     force: makeRows(cases),
   }));

@@ -331,12 +331,21 @@ export interface PostSpec {
   readonly path: string;
 }
 
+export interface SharedPost {
+  /** Mark of the post, listed with the beam it belongs to. */
+  readonly post: string;
+  /** Distance of its centre from this beam's start. */
+  readonly at: Inches;
+}
+
 export interface BeamLine {
   readonly mark: string;
   readonly from: Vec2;
   readonly to: Vec2;
   readonly section: string;
   readonly posts: readonly PostSpec[];
+  /** Posts of other beams that this one stands on too, such as a corner post where two beams meet. */
+  readonly shared?: readonly SharedPost[] | undefined;
   /** Distances from the start where the beam is spliced; each must be over a post. */
   readonly splices: readonly Inches[];
   readonly path: string;
@@ -346,7 +355,7 @@ export interface LedgerSpec {
   readonly mark: string;
   /** Index into house.walls. */
   readonly wall: number;
-  /** Extent along the house x axis. */
+  /** Extent along the house axis its wall runs along: x of a wall facing the yard, y of a wing's side wall. */
   readonly from: Inches;
   readonly to: Inches;
   readonly section: string;
@@ -427,12 +436,16 @@ export interface GableRoof extends RoofCommon {
   readonly to: Inches;
 }
 
+export type ShedFall = '+x' | '-x' | '+y';
+
 export interface ShedRoof extends RoofCommon {
   readonly kind: 'shed';
-  /** High side: a ledger or a beam. Low side: a beam. The roof falls along +y. */
+  /** Direction it falls in, house axes; absent = away from the rear wall, +y. */
+  readonly fall?: ShedFall | undefined;
+  /** High side: a ledger or a beam. Low side: a beam. */
   readonly high: { readonly ledger: string } | { readonly beam: string };
   readonly low: string;
-  /** First and last rafter centre along x. */
+  /** First and last rafter centre along the house axis square to the fall. */
   readonly from: Inches;
   readonly to: Inches;
   /** Overhang past the high support (beam only), horizontal. */

@@ -18,12 +18,11 @@ export function sectionLine(
 
 /**
  * Where the main section cuts: through post centers, so that the whole load path from roof to soil lies in the cut. `across`
- * is the axis along which the picture runs: across the ridge of a gable, square to the house for a shed.
+ * is the axis along which the picture runs: across the ridge of a gable, along the fall of a shed.
  */
 export function sectionPlane(structure: Structure): { readonly across: 'x' | 'y'; readonly at: number } {
   const r = structure.roofs[0]!;
-  const pitched = structure.surfaces.filter((s) => s.roof === r.mark).length > 1;
-  const across = pitched ? (r.ridgeAxis === 'y' ? 'x' : 'y') : 'y';
+  const across = r.ridgeAxis === 'y' ? 'x' : 'y';
   const posts = structure.members.filter((m) => m.role === 'post').map((m) => (across === 'x' ? m.start.y : m.start.x));
   if (posts.length === 0) return { across, at: across === 'x' ? (r.min.y + r.max.y) / 2 : (r.min.x + r.max.x) / 2 };
   if (across === 'x') return { across, at: Math.max(...posts) };

@@ -52,6 +52,7 @@ function roof(w: WrittenRoof, path: string, note: Notebook): CoverRoof {
   return {
     ...common,
     kind: 'shed',
+    ...(w.fall === undefined ? {} : { fall: w.fall }),
     high: ledger === undefined ? { beam: beam! } : { ledger },
     low: w.low,
     highOverhang: w.highOverhang,

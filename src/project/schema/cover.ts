@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { LateralSystem } from '../model.js';
+import type { LateralSystem, ShedFall } from '../model.js';
 import { given, list, maybe, part, value } from './leaf.js';
 import { place } from './lot.js';
 import { choice, flag, size, text } from './plain.js';
@@ -19,12 +19,20 @@ const post = part('A post under the beam.', {
   footingMark: mark('F1'),
 });
 
+const sharedPost = part('A post that is listed with another beam.', {
+  post: given(text('Mark of the post.', 'P3')),
+  at: given(length('From the start of this beam to the centre of the post.', '2 3/4 in', 0, FAR)),
+});
+
 const beam = part('A beam line on its posts.', {
   mark: mark('B1'),
   from: given(place),
   to: given(place),
   section: section('the beam'),
-  posts: list('Posts in order from the start of the beam.', post).min(2).max(500),
+  posts: list('Posts in order from the start of the beam; with the shared ones at least two.', post).max(500),
+  shared: list('Posts of other beams that this one stands on too, such as a corner post.', sharedPost)
+    .max(10)
+    .optional(),
   splices: list(
     'Where the beam is cut, from its start; each over a post. Left out: one piece.',
     given(length('From the start of the beam.', '10 ft', 0, FAR)),
@@ -36,8 +44,15 @@ const beam = part('A beam line on its posts.', {
 const ledger = part('A ledger fastened to the house wall.', {
   mark: mark('L1'),
   wall: given(text('Name of the house wall.', 'rear')),
-  from: given(length('Left end, along the house x axis.', '-10 ft', -FAR, FAR)),
-  to: given(length('Right end.', '10 ft', -FAR, FAR)),
+  from: given(
+    length(
+      'Start along the house x axis; along the y axis on a wall that faces sideways, such as the side of a wing.',
+      '-10 ft',
+      -FAR,
+      FAR,
+    ),
+  ),
+  to: given(length('End along the same axis, more than the start.', '10 ft', -FAR, FAR)),
   section: section('the ledger'),
 });
 
@@ -146,6 +161,8 @@ const common = {
   finish,
 };
 
+const FALLS = ['+y', '+x', '-x'] as const satisfies readonly ShedFall[];
+
 const roof = z
   .discriminatedUnion('kind', [
     part('Two slopes from a ridge to two beams.', {
@@ -163,6 +180,9 @@ const roof = z
     part('One slope from a high bearing to a low beam, falling away from the house.', {
       ...common,
       kind: z.literal('shed').meta({ description: 'Shed roof.' }),
+      fall: maybe(
+        choice('Direction it falls in: "+y" away from the rear wall, "+x" or "-x" away from a side wall.', FALLS, '+x'),
+      ),
       high: part('The high bearing: a ledger or a beam.', {
         ledger: maybe(text('Mark of the ledger.', 'L1')),
         beam: maybe(text('Mark of the beam.', 'B2')),

@@ -26,6 +26,11 @@ function references(root: Node): Reference[] {
   const walls = indices(root, 'house', 'walls').flatMap((i) => textAt(root, 'house', 'walls', i, 'name') ?? []);
   const beams = marksIn(root, 'beams');
   const ledgers = marksIn(root, 'ledgers');
+  const posts = indices(root, 'cover', 'beams').flatMap((i) =>
+    indices(root, 'cover', 'beams', i, 'posts').flatMap(
+      (j) => textAt(root, 'cover', 'beams', i, 'posts', j, 'mark') ?? [],
+    ),
+  );
 
   for (const i of indices(root, 'house', 'walls')) add('a wall build', builds, 'house', 'walls', i, 'build');
   for (const i of indices(root, 'house', 'openings')) add('a house wall', walls, 'house', 'openings', i, 'wall');
@@ -39,6 +44,8 @@ function references(root: Node): Reference[] {
       add('a section', sections, 'cover', 'beams', i, 'posts', j, 'section');
       add('a footing', footings, 'cover', 'beams', i, 'posts', j, 'footing');
     }
+    for (const j of indices(root, 'cover', 'beams', i, 'shared'))
+      add('a post', posts, 'cover', 'beams', i, 'shared', j, 'post');
   }
   for (const i of indices(root, 'cover', 'roofs')) {
     for (const j of indices(root, 'cover', 'roofs', i, 'beams')) add('a beam', beams, 'cover', 'roofs', i, 'beams', j);

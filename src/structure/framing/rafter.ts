@@ -46,7 +46,7 @@ export const rafter: Framing<'rafter'> = {
     const cos = Math.cos(roof.pitch);
     const sin = Math.sin(roof.pitch);
     const plumb = section.d / cos;
-    const uphill = (b: Bearing): number => b.at + b.section.width / 2;
+    const uphill = (b: Bearing): number => b.seat.at + b.seat.width / 2;
 
     // Top edge at the high bearing, then down the slope from there.
     const fixed =
@@ -56,7 +56,7 @@ export const rafter: Framing<'rafter'> = {
 
     const seats = profile.bearings.filter((b) => b.kind === 'beam');
     for (const b of seats) {
-      const notch = b.section.width * sin;
+      const notch = b.seat.width * sin;
       if (notch <= section.d / 4 + SLACK) continue;
       kit.issues.push(
         error(
@@ -84,23 +84,29 @@ export const rafter: Framing<'rafter'> = {
           },
         ),
       );
-    if (low.section.width < LEAST_BEARING)
-      kit.issues.push(
-        error('bearing-too-short', `${roof.path}/low`, `The rafters bear on ${inches(low.section.width)} of beam.`, {
-          subject: low.part,
-          expected: '1 1/2" or more (IRC 2018 R802.6)',
-        }),
-      );
+    for (const b of seats)
+      if (b.seat.width < LEAST_BEARING)
+        kit.issues.push(
+          error(
+            'bearing-too-short',
+            b === low ? `${roof.path}/low` : `${roof.path}/high`,
+            `The rafters bear on ${inches(b.seat.width)} of beam.`,
+            {
+              subject: b.part,
+              expected: '1 1/2" or more (IRC 2018 R802.6)',
+            },
+          ),
+        );
 
     const mark = `RF${number('RF')}`;
-    const notch = low.section.width * sin;
+    const notch = Math.max(...seats.map((b) => b.seat.width * sin));
     const cuts = [
       `plumb cut ${degrees(roof.pitch)} both ends`,
       ...seats.map(
-        (b) => `seat ${inches(b.section.width)} level, heel ${inches(b.section.width * tan)} plumb, over ${b.part}`,
+        (b) => `seat ${inches(b.seat.width)} level, heel ${inches(b.seat.width * tan)} plumb, over ${b.part}`,
       ),
     ];
-    const bearingRun = high.at - low.at;
+    const bearingRun = high.seat.at - low.seat.at;
     const sheathed = roof.finish.sheathing !== '';
     const up = toHouse(profile.axes, -sin, 0, cos);
     const members: Member[] = [];
@@ -130,8 +136,8 @@ export const rafter: Framing<'rafter'> = {
           kind: hung ? 'rafter-to-ledger' : 'rafter-to-beam',
           member: id,
           support: b.part,
-          at: toHouse(profile.axes, b.at, l, hung ? topEdge(b.at) - plumb / 2 : topEdge(uphill(b)) - plumb),
-          contact: hung ? { length: 0, width: 0 } : { length: b.section.width, width: section.b },
+          at: toHouse(profile.axes, b.seat.at, l, hung ? topEdge(b.at) - plumb / 2 : topEdge(uphill(b)) - plumb),
+          contact: hung ? { length: 0, width: 0 } : { length: b.seat.width, width: section.b },
         });
       }
     }

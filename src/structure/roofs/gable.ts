@@ -3,7 +3,8 @@ import { MEETS } from '../constants.js';
 import { error } from '../issues.js';
 import type { BeamPlan, Kit } from '../kit.js';
 import { inches } from '../text.js';
-import type { Bearing, Profile, RoofShape } from './contract.js';
+import type { Profile, RoofShape } from './contract.js';
+import { beamBearing } from './sharing.js';
 import { stationsOf } from './stations.js';
 
 interface Line {
@@ -46,14 +47,17 @@ export const gable: RoofShape<'gable'> = {
     return fits(kit, roof, left, right) ? lay(roof, left, right, stations) : undefined;
 
     function lay(r: typeof roof, lo: Line, hi: Line, at: readonly number[]): Profile {
-      const ridge = (lo.a + hi.a) / 2;
+      const [left, right] = [beamBearing(r, lo.plan, axes, 1, kit), beamBearing(r, hi.plan, axes, -1, kit)];
+      // Both slopes start at one height over the outer edges of the seats, so the ridge stands midway between these.
+      const outer = [left.seat.at - left.seat.width / 2, right.seat.at + right.seat.width / 2] as const;
+      const ridge = (outer[0] + outer[1]) / 2;
       return {
         axes,
         ridgeAxis: r.ridge,
-        bearings: [bearing(lo), bearing(hi)],
+        bearings: [left, right],
         legs: [
-          { surface: `${r.mark}-left`, eave: lo.a - lo.plan.section.width / 2 - r.eave, top: ridge },
-          { surface: `${r.mark}-right`, eave: hi.a + hi.plan.section.width / 2 + r.eave, top: ridge },
+          { surface: `${r.mark}-left`, eave: outer[0] - r.eave, top: ridge },
+          { surface: `${r.mark}-right`, eave: outer[1] + r.eave, top: ridge },
         ],
         stations: at,
         extent: [r.from - r.rake, r.to + r.rake],
@@ -62,8 +66,6 @@ export const gable: RoofShape<'gable'> = {
     }
   },
 };
-
-const bearing = (l: Line): Bearing => ({ part: l.plan.line.mark, kind: 'beam', at: l.a, section: l.plan.section });
 
 const mismatch = (kit: Kit, roof: { path: string; mark: string }, message: string, expected: string): void => {
   kit.issues.push(error('truss-wider-than-beams', `${roof.path}/beams`, message, { subject: roof.mark, expected }));

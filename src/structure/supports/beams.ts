@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../base/vec.js';
 import { SLACK } from '../constants.js';
 import { error } from '../issues.js';
-import { type BeamPlan, type Kit, onBeam } from '../kit.js';
+import { type BeamPlan, type Kit, onBeam, standsAt } from '../kit.js';
 import type { Member } from '../model.js';
 import { inches } from '../text.js';
 
@@ -35,7 +35,7 @@ export function placeBeam(plan: BeamPlan, load: BeamLoad, kit: Kit): BeamPart[] 
   checkPosts(plan, kit);
   const cuts = [...line.splices].sort((a, b) => a - b);
   const ends = [0, ...cuts, length];
-  const posts = line.posts.map((p) => p.at);
+  const posts = standsAt(line);
   const z = load.top - section.depth / 2;
   const point = (along: number): Vec3 => ({ ...onBeam(plan, along), z });
   const parts: BeamPart[] = [];
@@ -67,11 +67,12 @@ export function placeBeam(plan: BeamPlan, load: BeamLoad, kit: Kit): BeamPart[] 
 
 function checkPosts(plan: BeamPlan, kit: Kit): void {
   const { line, length } = plan;
-  if (line.posts.length < 2)
+  const centres = standsAt(line);
+  if (centres.length < 2)
     kit.issues.push(
       error('beam-needs-two-posts', `${line.path}/posts`, 'A beam stands on two posts or more.', {
         subject: line.mark,
-        found: String(line.posts.length),
+        found: String(centres.length),
       }),
     );
   for (const post of line.posts) {
@@ -84,7 +85,6 @@ function checkPosts(plan: BeamPlan, kit: Kit): void {
       }),
     );
   }
-  const centres = line.posts.map((p) => p.at).sort((a, b) => a - b);
   for (let i = 1; i < centres.length; i++) {
     if (centres[i]! - centres[i - 1]! < 12)
       kit.issues.push(
@@ -97,7 +97,7 @@ function checkPosts(plan: BeamPlan, kit: Kit): void {
   }
   for (const [i, splice] of line.splices.entries()) {
     const inside = splice > SLACK && splice < length - SLACK;
-    if (inside && line.posts.some((p) => Math.abs(p.at - splice) <= SPLICE_TOLERANCE)) continue;
+    if (inside && centres.some((at) => Math.abs(at - splice) <= SPLICE_TOLERANCE)) continue;
     kit.issues.push(
       error('splice-off-post', `${line.path}/splices/${i}`, 'A beam may be spliced over the centre of a post only.', {
         subject: line.mark,

@@ -11,6 +11,7 @@ import { feet } from '../text.js';
 import { type BeamPart, placeBeam } from './beams.js';
 import { placeLedger } from './ledgers.js';
 import { type PostPart, placePost } from './posts.js';
+import { checkSharedPosts } from './shared-posts.js';
 
 export interface LaidRoof {
   readonly roof: CoverRoof;
@@ -89,6 +90,7 @@ export function placeSupports(roofs: readonly LaidRoof[], ground: Ground, kit: K
       footings.push(part.footing);
     }
   }
+  checkSharedPosts({ beamParts, postParts }, kit);
   return { members: [...ledgers, ...beams, ...posts], footings, beamParts, postParts };
 }
 
