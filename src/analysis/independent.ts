@@ -43,6 +43,44 @@ const beamDown = (roof: ShedRoof, b: BeamLine | undefined): number =>
 const ridgeOf = (roof: CoverRoof): 'x' | 'y' =>
   roof.kind === 'gable' ? roof.ridge : roof.fall === '+x' || roof.fall === '-x' ? 'y' : 'x';
 
+/** Plan point between a roof's two bearings. */
+function middleOf(project: Project, roof: CoverRoof): { x: number; y: number } {
+  const ends = (b: BeamLine | undefined) => (b ? [b.from, b.to] : []);
+  const wallOf = (mark: string) => {
+    const ledger = project.cover.ledgers.find((l) => l.mark === mark);
+    const wall = ledger && project.house.walls[ledger.wall];
+    return wall ? [wall.start, wall.end] : [];
+  };
+  const points =
+    roof.kind === 'gable'
+      ? roof.beams.flatMap((m) => ends(beamOf(project, m)))
+      : [
+          ...ends(beamOf(project, roof.low)),
+          ...('beam' in roof.high ? ends(beamOf(project, roof.high.beam)) : wallOf(roof.high.ledger)),
+        ];
+  const mean = (axis: 'x' | 'y') => points.reduce((sum, p) => sum + p[axis], 0) / Math.max(1, points.length);
+  return { x: mean('x'), y: mean('y') };
+}
+
+/** Part of a beam's width a roof lies on: half where another roof lies on its other side over the same length. */
+function shareOf(project: Project, roof: CoverRoof, mark: string): number {
+  const beam = beamOf(project, mark);
+  if (!beam) return 1;
+  const axis = ridgeOf(roof) === 'x' ? 'y' : 'x';
+  const side = (r: CoverRoof): number => Math.sign(middleOf(project, r)[axis] - beam.from[axis]);
+  const named = (r: CoverRoof): boolean =>
+    r.kind === 'gable' ? r.beams.includes(mark) : r.low === mark || ('beam' in r.high && r.high.beam === mark);
+  const meets = project.cover.roofs.some(
+    (r) =>
+      r.mark !== roof.mark &&
+      named(r) &&
+      ridgeOf(r) === ridgeOf(roof) &&
+      side(r) === -side(roof) &&
+      Math.min(r.to + r.rake, roof.to + roof.rake) - Math.max(r.from - r.rake, roof.from - roof.rake) > 1e-6,
+  );
+  return meets ? 0.5 : 1;
+}
+
 /** Place of the shed's high bearing down the fall and the distance its roof runs past it. */
 function shedHigh(project: Project, roof: ShedRoof, facts: SectionFacts): { y: number; past: number } {
   if ('ledger' in roof.high) {
@@ -54,7 +92,8 @@ function shedHigh(project: Project, roof: ShedRoof, facts: SectionFacts): { y: n
   const beam = beamOf(project, roof.high.beam);
   return {
     y: beamDown(roof, beam),
-    past: (facts.get(beam?.section ?? '')?.width ?? 0) / 2 + roof.highOverhang,
+    past:
+      (facts.get(beam?.section ?? '')?.width ?? 0) * (shareOf(project, roof, roof.high.beam) - 0.5) + roof.highOverhang,
   };
 }
 
@@ -65,14 +104,17 @@ function planRoof(project: Project, roof: CoverRoof, facts: SectionFacts): PlanR
     const [a, b] = roof.beams.map((m) => beamOf(project, m));
     const place = (line: BeamLine | undefined): number =>
       line ? (roof.ridge === 'y' ? line.from.x + line.to.x : line.from.y + line.to.y) / 2 : 0;
-    const width = facts.get(a?.section ?? '')?.width ?? 0;
-    return { roof, across: Math.abs(place(a) - place(b)) + width + 2 * roof.eave, along, frames };
+    const outer = [a, b].reduce(
+      (sum, l) => sum + (l ? (facts.get(l.section)?.width ?? 0) * (shareOf(project, roof, l.mark) - 0.5) : 0),
+      0,
+    );
+    return { roof, across: Math.abs(place(a) - place(b)) + outer + 2 * roof.eave, along, frames };
   }
   const low = beamOf(project, roof.low);
-  const width = facts.get(low?.section ?? '')?.width ?? 0;
+  const past = (facts.get(low?.section ?? '')?.width ?? 0) * (shareOf(project, roof, roof.low) - 0.5);
   const lowY = beamDown(roof, low);
   const high = shedHigh(project, roof, facts);
-  return { roof, across: lowY - high.y + width / 2 + roof.eave + high.past, along, frames };
+  return { roof, across: lowY - high.y + past + roof.eave + high.past, along, frames };
 }
 
 /** Weight in lb of a plan load that is even, or runs straight, across a zone of the roof: mean value times plan area. */

@@ -212,7 +212,15 @@ export interface RoofPlaced {
   readonly lowestEave: number;
   /** Part of it touching the house wall line, so that wind cannot pass under that side freely. */
   readonly attached: boolean;
+  /** Other roofs of the cover whose water or slopes meet its own; absent where it stands alone. */
+  readonly neighbours?: readonly RoofNeighbour[];
   readonly path: string;
+}
+
+/** `drains-onto`: its eave sheds on the other; `valley`, `ridge`: two slopes meet low side or high side on. */
+export interface RoofNeighbour {
+  readonly roof: string;
+  readonly how: 'drains-onto' | 'valley' | 'ridge';
 }
 
 export interface Footing {

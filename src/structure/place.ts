@@ -42,6 +42,7 @@ import { makeJoints } from './joints.js';
 import { makeKit } from './kit.js';
 import { layersOf } from './layers.js';
 import type { Member, RoofPlaced, Structure, Surface } from './model.js';
+import { neighboursOf } from './roofs/neighbours.js';
 import { profileOf } from './roofs/registry.js';
 import { PRECONDITIONS, PROJECT_RULES, STRUCTURE_RULES } from './rules/registry.js';
 import { meetingsOf } from './supports/meetings.js';
@@ -103,7 +104,7 @@ export function place(project: Project, site: Site = {}): Outcome<Structure> {
   });
   const structure: Structure = {
     attachment: project.cover.attachment,
-    roofs: described,
+    roofs: described.map((r) => withNeighbours(r, surfaces)),
     members,
     joints,
     surfaces,
@@ -116,6 +117,11 @@ export function place(project: Project, site: Site = {}): Outcome<Structure> {
   // 6. Faults of the whole.
   for (const rule of STRUCTURE_RULES) issues.push(...rule({ project, structure, roofs, site }));
   return { value: structure, issues };
+}
+
+function withNeighbours(roof: RoofPlaced, surfaces: readonly Surface[]): RoofPlaced {
+  const neighbours = neighboursOf(roof.mark, surfaces);
+  return neighbours.length > 0 ? { ...roof, neighbours } : roof;
 }
 
 /** Running numbers of mark prefixes over the whole project. */

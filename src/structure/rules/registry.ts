@@ -9,6 +9,7 @@ import { marks } from './marks.js';
 import { openings } from './openings.js';
 import { postFit } from './post-fit.js';
 import { coveringSlope, pitchInRange } from './roof-slope.js';
+import { roofsMeet } from './roofs-meet.js';
 import { sheathingSpan } from './sheathing-span.js';
 import { water } from './water.js';
 
@@ -21,6 +22,7 @@ export const STRUCTURE_RULES: readonly StructureRule[] = [
   houseFootprint,
   openings,
   houseRoofs,
+  roofsMeet,
   footingsApart,
   postFit,
   headroom,
