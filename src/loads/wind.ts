@@ -48,7 +48,7 @@ function velocityPressures(project: Project, structure: Structure, ledger: Ledge
     const valley = roof.neighbours?.find((n) => n.how === 'valley');
     if (valley) {
       const why = `it meets ${valley.roof} in a valley; the free-roof figures are of roofs that stand alone (${asce(edition, '27.3.2')})`;
-      ledger.outside.push({ about: `wind on ${roof.mark}`, why: `${why}: needs a licensed professional` });
+      ledger.outside.push({ about: `wind on ${roof.mark}`, why });
     }
     const Kz = exposureKz(roof.meanHeight, wind.exposure.value, edition);
     if (isOutOfScope(Kz)) {

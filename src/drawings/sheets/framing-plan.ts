@@ -59,14 +59,12 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   // One tag and one spread for each run of equal frames.
   const marks = [...new Set(framing.map((m) => m.mark))];
   const center = (m: Member): Vec2 => ({ x: (m.start.x + m.end.x) / 2, y: (m.start.y + m.end.y) / 2 });
-  const alongX =
-    framing.length > 1 &&
-    Math.abs(center(framing[0]!).x - center(framing.at(-1)!).x) >
-      Math.abs(center(framing[0]!).y - center(framing.at(-1)!).y);
+  // Frames of a roof follow each other along its ridge axis.
+  const runsAlongX = (roof: string | undefined) => structure.roofs.find((r) => r.mark === roof)?.ridgeAxis === 'x';
   marks.forEach((mark, k) => {
-    const run = framing
-      .filter((m) => m.mark === mark)
-      .sort((p, q) => (alongX ? p.start.x - q.start.x : p.start.y - q.start.y));
+    const all = framing.filter((m) => m.mark === mark);
+    const alongX = runsAlongX(all[0]!.roof);
+    const run = all.sort((p, q) => (alongX ? p.start.x - q.start.x : p.start.y - q.start.y));
     const first = run[0]!;
     const last = run.at(-1)!;
     const t = 0.4 + 0.13 * k;
@@ -117,8 +115,11 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       y: h * 4.5,
     }),
   );
-  const stations = unique(framing.map((m) => (alongX ? center(m).x : center(m).y)));
   const roof = structure.roofs[0]!;
+  const alongX = runsAlongX(roof.mark);
+  const stationsOf = (mark: string) =>
+    unique(framing.filter((m) => m.roof === mark).map((m) => (runsAlongX(mark) ? center(m).x : center(m).y)));
+  const stations = stationsOf(roof.mark);
   const chain = alongX ? [roof.min.x, ...stations, roof.max.x] : [roof.min.y, ...stations, roof.max.y];
   const ends = alongX ? [roof.min.x, roof.max.x] : [roof.min.y, roof.max.y];
   const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
@@ -138,6 +139,15 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       tiers: [{ stations: unique(other) }, { stations: [Math.min(...other), Math.max(...other)] }],
     }).items,
   );
+  // Further roofs carry a string of their own at the edge that faces away from the first.
+  for (const r of structure.roofs.slice(1)) {
+    const x = runsAlongX(r.mark);
+    const [low, high] = x ? [r.min.x, r.max.x] : [r.min.y, r.max.y];
+    const side = x ? 'above' : r.min.x + r.max.x < roof.min.x + roof.max.x ? 'left' : 'right';
+    const datum = x ? r.max.y : side === 'left' ? r.min.x : r.max.x;
+    const tiers = [{ stations: [low, ...stationsOf(r.mark), high] }];
+    over.push(...dims(ctx, { ...common, side, datum, tiers }).items);
+  }
   for (const line of ridgeLines(structure)) {
     items.push({ kind: 'line', layer: 'A-ROOF', pen: 'profile', a: line.a, b: line.b });
     over.push({
