@@ -177,7 +177,12 @@ function beamTop(project: Project, mark: string, facts: SectionFacts): number {
   for (const roof of project.cover.roofs) {
     if (roof.kind === 'gable') {
       if (roof.beams.includes(mark)) return roof.bearing;
-      continue;
+      if (roof.ridgeBeam !== mark) continue;
+      // The rafters' bottom edge rises from the inner corner of the eave beam to the middle of the ridge beam.
+      const seat =
+        (facts.get(beamOf(project, roof.beams[0])?.section ?? '')?.width ?? 0) * shareOf(project, roof, roof.beams[0]);
+      const half = planRoof(project, roof, facts).across / 2 - roof.eave;
+      return roof.bearing + (half - seat) * Math.tan(roof.pitch);
     }
     if ('beam' in roof.high && roof.high.beam === mark) return roof.bearing;
     if (roof.low !== mark || roof.framing.kind !== 'rafter') continue;
@@ -205,7 +210,9 @@ function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: Sect
     else sum += (frames * f.weight * (across - 2 * roof.eave)) / 12;
   }
   const named = new Set(
-    roofs.flatMap(({ roof }) => (roof.kind === 'gable' ? roof.beams : [roof.low, ...Object.values(roof.high)])),
+    roofs.flatMap(({ roof }) =>
+      roof.kind === 'gable' ? [...roof.beams, roof.ridgeBeam ?? ''] : [roof.low, ...Object.values(roof.high)],
+    ),
   );
   for (const ledger of project.cover.ledgers)
     if (named.has(ledger.mark)) sum += per(ledger.section) * (ledger.to - ledger.from);

@@ -431,6 +431,8 @@ export interface GableRoof extends RoofCommon {
   /** The two beam lines it bears on, parallel to the ridge: left and right of the ridge looking along +ridge axis. */
   readonly beams: readonly [string, string];
   readonly ridge: 'x' | 'y';
+  /** Beam under the ridge that rafters bear on; absent with trusses, and with ties below a ridge board. */
+  readonly ridgeBeam?: string | undefined;
   /** First and last frame centre along the ridge axis. */
   readonly from: Inches;
   readonly to: Inches;

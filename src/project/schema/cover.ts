@@ -176,6 +176,7 @@ const roof = z
             'The two beams it bears on: left of the ridge, then right of it, looking along the positive axis.',
         }),
       ridge: given(choice('Axis the ridge runs along.', ['y', 'x'])),
+      ridgeBeam: maybe(text('Mark of the beam under the ridge, for rafters that bear on it.', 'B3')),
     }),
     part('One slope from a high bearing to a low beam, falling away from the house.', {
       ...common,

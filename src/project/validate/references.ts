@@ -50,6 +50,7 @@ function references(root: Node): Reference[] {
   for (const i of indices(root, 'cover', 'roofs')) {
     for (const j of indices(root, 'cover', 'roofs', i, 'beams')) add('a beam', beams, 'cover', 'roofs', i, 'beams', j);
     add('a beam', beams, 'cover', 'roofs', i, 'low');
+    add('a beam', beams, 'cover', 'roofs', i, 'ridgeBeam');
     add('a beam', beams, 'cover', 'roofs', i, 'high', 'beam');
     add('a ledger', ledgers, 'cover', 'roofs', i, 'high', 'ledger');
     add('a section', sections, 'cover', 'roofs', i, 'framing', 'section');

@@ -31,6 +31,21 @@ export const truss: Framing<TrussKind> = {
       );
       return undefined;
     }
+    if (profile.ridge !== undefined) {
+      kit.issues.push(
+        error(
+          'ridge-beam-under-trusses',
+          `${roof.path}/ridgeBeam`,
+          'Trusses span from eave to eave and bear on no ridge beam.',
+          {
+            subject: roof.mark,
+            found: profile.ridge[0].part,
+            expected: 'no "ridgeBeam", or rafters',
+          },
+        ),
+      );
+      return undefined;
+    }
     const made = makeSection<'solid'>(
       { kind: 'solid', size: choice.chord, ...choice.wood },
       { choice: choice.chord, path: `${roof.path}/framing/chord` },
@@ -142,6 +157,7 @@ export const truss: Framing<TrussKind> = {
     return {
       members,
       seats,
+      tails: [members, members],
       tops: new Map([
         [left.part, roof.bearing],
         [right.part, roof.bearing],

@@ -31,6 +31,8 @@ export interface Profile {
   readonly ridgeAxis: 'x' | 'y';
   readonly bearings: readonly [Bearing, Bearing];
   readonly legs: readonly Leg[];
+  /** A beam under the ridge: the half of it that each leg bears on, in the order of the legs. */
+  readonly ridge?: readonly [Bearing, Bearing];
   /** Frame centres along the ridge, and the edges of the roof (rakes). */
   readonly stations: readonly number[];
   readonly extent: readonly [number, number];
