@@ -200,14 +200,31 @@ function beamTop(project: Project, mark: string, facts: SectionFacts): number {
   return 0;
 }
 
+/** Weight of one tie: between the rafters' top edges at its own upper edge, no longer than the beams stand apart. */
+function tieWeight(project: Project, roof: CoverRoof, facts: SectionFacts): number {
+  const f = roof.framing;
+  if (roof.kind !== 'gable' || f.kind !== 'rafter' || !f.ties) return 0;
+  const tie = facts.get(f.ties.section);
+  const rafter = facts.get(f.section);
+  if (!tie || !rafter) return 0;
+  const half = planRoof(project, roof, facts).across / 2 - roof.eave;
+  const width = facts.get(beamOf(project, roof.beams[0])?.section ?? '')?.width ?? 0;
+  const inner = half - width * shareOf(project, roof, roof.beams[0]);
+  const above = rafter.d / Math.cos(roof.pitch) - f.ties.height - tie.d;
+  return tie.weight * 2 * Math.min(half, inner + above / Math.tan(roof.pitch));
+}
+
 /** Own weight of members: trusses by span, rafters by their axis, beams, ledgers and posts by the project's lengths. */
 function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: SectionFacts): number {
   const per = (name: string): number => facts.get(name)?.weight ?? 0;
   let sum = 0;
-  for (const { roof, across, frames } of roofs) {
+  for (const { roof, across, along, frames } of roofs) {
     const f = roof.framing;
-    if (f.kind === 'rafter') sum += (frames * per(f.section) * across) / Math.cos(roof.pitch);
-    else sum += (frames * f.weight * (across - 2 * roof.eave)) / 12;
+    if (f.kind === 'rafter') {
+      const board = f.ties ? (facts.get(f.ties.ridgeBoard)?.width ?? 0) : 0;
+      sum += (frames * per(f.section) * (across - board)) / Math.cos(roof.pitch);
+      if (f.ties) sum += frames * tieWeight(project, roof, facts) + per(f.ties.ridgeBoard) * along;
+    } else sum += (frames * f.weight * (across - 2 * roof.eave)) / 12;
   }
   const named = new Set(
     roofs.flatMap(({ roof }) =>

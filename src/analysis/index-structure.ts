@@ -1,5 +1,5 @@
 /** Look-up tables over the placed structure, and the joints read as "upper part bears on lower part". */
-import type { Footing, Joint, Member, Structure, Surface, WallPlaced } from '../structure/model.js';
+import type { Footing, Joint, JointKind, Member, Structure, Surface, WallPlaced } from '../structure/model.js';
 
 /** A joint between a part and what it bears on, with the places along both. */
 export interface Bearing {
@@ -22,8 +22,16 @@ export interface StructureIndex {
   readonly above: ReadonlyMap<string, readonly Bearing[]>;
 }
 
-/** Joints that hold trim only: its weight comes with the surface's edges. */
-const CARRIES_NOTHING = 'fascia-to-framing';
+/**
+ * Joints that are no bearing: trim (its weight comes with the surface's edges), splices, and what holds a pair of tied
+ * rafters together (tied-rafters.ts).
+ */
+const NO_BEARING: ReadonlySet<JointKind> = new Set<JointKind>([
+  'fascia-to-framing',
+  'beam-splice',
+  'rafter-to-ridge',
+  'tie-to-rafter',
+]);
 
 const push = (map: Map<string, Bearing[]>, key: string, b: Bearing): void => {
   const list = map.get(key);
@@ -37,7 +45,7 @@ export function indexStructure(structure: Structure): StructureIndex {
   for (const joint of structure.joints) {
     const top = joint.ties[0];
     const bottom = joint.ties.at(-1);
-    if (!top || !bottom || top === bottom || joint.kind === CARRIES_NOTHING || joint.kind === 'beam-splice') continue;
+    if (!top || !bottom || top === bottom || NO_BEARING.has(joint.kind)) continue;
     const b = { joint, upper: top.part, upperAlong: top.along, lower: bottom.part, lowerAlong: bottom.along };
     push(below, b.upper, b);
     push(above, b.lower, b);

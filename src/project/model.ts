@@ -375,7 +375,25 @@ export type FramingChoice =
       /** Weight of one truss per foot of span, as printed on the order. */
       readonly weight: number;
     }
-  | { readonly kind: 'rafter'; readonly spacing: Inches; readonly section: string };
+  | {
+      readonly kind: 'rafter';
+      readonly spacing: Inches;
+      readonly section: string;
+      /** Ties across each pair of rafters below a ridge board; absent where beams or a ledger carry both ends. */
+      readonly ties?: RafterTies | undefined;
+    };
+
+/** What keeps the feet of rafters that meet at a ridge board from spreading: one tie on each pair. */
+export interface RafterTies {
+  readonly section: string;
+  /** Underside of the tie above the top of the beams. */
+  readonly height: Inches;
+  /** Section of the ridge board the rafters meet on. */
+  readonly ridgeBoard: string;
+  /** Catalogue id of the nail, and how many at each end, driven square through the tie into the rafter. */
+  readonly nail: string;
+  readonly nails: number;
+}
 
 export type FramingKind = FramingChoice['kind'];
 

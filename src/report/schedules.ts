@@ -100,7 +100,7 @@ export function schedules(d: Derived): Schedules | undefined {
     posts: rows('post'),
     beams: rows('beam'),
     ledgers: rows('ledger'),
-    framing: rows('rafter', 'fascia', 'gutter', 'blocking'),
+    framing: rows('rafter', 'tie', 'ridge', 'fascia', 'gutter', 'blocking'),
     trusses: byMark(structure.members.filter((m) => m.truss !== undefined)).map((group) => ({
       ...memberRow(group, d.results),
       shape: group[0]!.truss!,

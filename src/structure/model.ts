@@ -82,6 +82,8 @@ export type MemberRole =
   | 'ledger'
   | 'beam'
   | 'post'
+  | 'tie'
+  | 'ridge'
   | 'fascia'
   | 'gutter'
   | 'blocking';
@@ -140,6 +142,8 @@ export type JointKind =
   | 'rafter-to-ledger'
   | 'rafter-to-beam'
   | 'truss-to-beam'
+  | 'rafter-to-ridge'
+  | 'tie-to-rafter'
   | 'beam-to-post'
   | 'beam-splice'
   | 'post-to-footing'

@@ -1,4 +1,7 @@
-/** The gable of `gableProject` framed with rafters on a ridge beam B3 whose posts stand in the gable ends. For tests. */
+/**
+ * The gable of `gableProject` framed with rafters: `ridgeProject` on a ridge beam B3 whose posts stand in the gable ends,
+ * `tiedProject` on a ridge board with ties. For tests.
+ */
 import type { GableRoof, Project } from '../project/model.js';
 import { change, gableProject } from './testing.js';
 
@@ -45,5 +48,36 @@ export const ridgeProject: Project = change(gableProject, {
         service: 'dry',
       },
     }),
+  },
+});
+
+const board = {
+  kind: 'solid',
+  species: 'Douglas Fir-Larch',
+  grade: 'No. 2',
+  treatment: 'none',
+  incised: false,
+  service: 'dry',
+} as const;
+
+export const tiedProject: Project = change(ridgeProject, {
+  cover: {
+    beams: (old) => old.slice(0, 2),
+    roofs: (old) =>
+      old.map((r): GableRoof => {
+        const { ridgeBeam: _, ...rest } = r as GableRoof;
+        return {
+          ...rest,
+          framing: {
+            kind: 'rafter',
+            spacing: 24,
+            section: 'rafter',
+            ties: { section: 'tie', height: 4, ridgeBoard: 'ridge', nail: 'common-16d', nails: 6 },
+          },
+        };
+      }),
+  },
+  choices: {
+    sections: (old) => ({ ...old, tie: { ...board, size: '2x6' }, ridge: { ...board, size: '2x12' } }),
   },
 });

@@ -12,6 +12,8 @@ export const JOINT_TRAITS: Readonly<Record<JointKind, JointTraits>> = {
   'rafter-to-ledger': { carries: true, component: true },
   'rafter-to-beam': { carries: true, component: true },
   'truss-to-beam': { carries: true, component: true },
+  'rafter-to-ridge': { carries: true, component: false },
+  'tie-to-rafter': { carries: true, component: false },
   'beam-to-post': { carries: true, component: false },
   'beam-splice': { carries: true, component: false },
   'post-to-footing': { carries: true, component: false },

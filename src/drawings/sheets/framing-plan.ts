@@ -31,6 +31,9 @@ const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = {
   fascia: 'rafter',
 };
 
+/** Drawn and listed, not tagged one by one. */
+const PLAIN_BARS: ReadonlySet<Member['role']> = new Set<Member['role']>(['tie', 'ridge', 'fascia']);
+
 function framingPlan(ctx: SheetContext): SheetBody[] {
   const { structure, lot, project } = ctx.input;
   const { style, area, len } = ctx;
@@ -55,14 +58,17 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   );
   const framing = structure.members.filter((m) => FRAMING_TAG[m.role] !== undefined && m.role !== 'fascia');
   items.push(...framing.map((m) => bar(m, 'S-FRAM', 'new')));
-  items.push(...structure.members.filter((m) => m.role === 'fascia').map((m) => bar(m, 'S-FRAM', 'new-fine')));
+  items.push(...structure.members.filter((m) => PLAIN_BARS.has(m.role)).map((m) => bar(m, 'S-FRAM', 'new-fine')));
   // One tag and one spread for each run of equal frames.
   const marks = [...new Set(framing.map((m) => m.mark))];
   const center = (m: Member): Vec2 => ({ x: (m.start.x + m.end.x) / 2, y: (m.start.y + m.end.y) / 2 });
   // Frames of a roof follow each other along its ridge axis.
   const runsAlongX = (roof: string | undefined) => structure.roofs.find((r) => r.mark === roof)?.ridgeAxis === 'x';
-  marks.forEach((mark, k) => {
-    const all = framing.filter((m) => m.mark === mark);
+  // Rafters of two slopes share a mark; each slope has its own run.
+  const runKey = (m: Member) => `${m.mark}|${m.strips.map((s) => s.surface).join(' ')}`;
+  [...new Set(framing.map(runKey))].forEach((key, k) => {
+    const all = framing.filter((m) => runKey(m) === key);
+    const { mark } = all[0]!;
     const alongX = runsAlongX(all[0]!.roof);
     const run = all.sort((p, q) => (alongX ? p.start.x - q.start.x : p.start.y - q.start.y));
     const first = run[0]!;
@@ -175,7 +181,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
   const rows: TableRow[] = [
     ...marks,
-    ...new Set(structure.members.filter((m) => m.role === 'fascia').map((m) => m.mark)),
+    ...new Set(structure.members.filter((m) => PLAIN_BARS.has(m.role)).map((m) => m.mark)),
   ].map((mark) => {
     const m = structure.members.find((x) => x.mark === mark)!;
     const what = m.truss
@@ -223,7 +229,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
                   'Set, brace and restrain trusses by the plant’s instructions. Unbraced trusses fall over: keep people from under them.',
                 ]
               : [
-                  'Rafters run in one piece from ledger to tail. Seat cuts no deeper than a quarter of the rafter depth.',
+                  'Rafters run in one piece from ledger or ridge to tail. Seat cuts no deeper than a quarter of the rafter depth.',
                 ]),
             'Sheathing with its strength axis across the framing; end joints staggered. An unsheathed roof resists no side load.',
             ...nailingNotes(project, len),

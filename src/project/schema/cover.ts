@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { LateralSystem, ShedFall } from '../model.js';
 import { given, list, maybe, part, value } from './leaf.js';
 import { place } from './lot.js';
-import { choice, flag, size, text } from './plain.js';
+import { choice, flag, number, size, text } from './plain.js';
 import { areaLoad, length, lineLoad, pitch } from './quantities.js';
 import { CEILINGS, COVERINGS, SHEATHING_IDS, SPECIES_NAMES, UNDERLAYMENTS } from './words.js';
 
@@ -79,6 +79,17 @@ const truss = {
   weight: given(lineLoad('Weight of one truss per foot of its span.', '6 plf', 1 / 12, 50 / 12)),
 };
 
+const ties = part(
+  'Ties on every pair of rafters below a ridge board. Left out where a ridge beam carries the rafters.',
+  {
+    section: section('the ties'),
+    height: given(length('Underside of the tie above the top of the beams.', '0 in', 0, 120)),
+    ridgeBoard: section('the ridge board'),
+    nail: given(text('Nail by its catalogue name.', 'common-16d')),
+    nails: given(number('Nails at each end of a tie.', 6, 1, 40, true)),
+  },
+);
+
 /** Framing by kind. A new kind is a member here, in the model, and in the structure's registry. */
 const framing = z
   .discriminatedUnion('kind', [
@@ -95,6 +106,7 @@ const framing = z
       kind: z.literal('rafter').meta({ description: 'Rafter.' }),
       spacing,
       section: section('the rafters'),
+      ties: ties.optional(),
     }),
   ])
   .meta({ description: 'What carries the roof between its bearings.' });

@@ -54,6 +54,8 @@ function references(root: Node): Reference[] {
     add('a beam', beams, 'cover', 'roofs', i, 'high', 'beam');
     add('a ledger', ledgers, 'cover', 'roofs', i, 'high', 'ledger');
     add('a section', sections, 'cover', 'roofs', i, 'framing', 'section');
+    add('a section', sections, 'cover', 'roofs', i, 'framing', 'ties', 'section');
+    add('a section', sections, 'cover', 'roofs', i, 'framing', 'ties', 'ridgeBoard');
   }
   return out;
 }

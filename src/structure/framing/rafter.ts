@@ -12,7 +12,7 @@
  *  |      _-|_____     |
  *  |___---   [beam]    heel: plumb, at the downhill face
  *
- * A ledger's top is flush with the rafter's top edge where they meet.
+ * A ledger's top is flush with the rafter's top edge where they meet. Rafters on a ridge board end at its faces (ties.ts).
  */
 import type { CoverRoof } from '../../project/model.js';
 import { toHouse } from '../axes.js';
@@ -23,13 +23,18 @@ import type { Member, Section } from '../model.js';
 import type { Bearing, Leg, Profile } from '../roofs/contract.js';
 import { degrees, inches, serial } from '../text.js';
 import type { Framed, FrameInput, Framing, Seat } from './contract.js';
+import { placeTies } from './ties.js';
 
 export const rafter: Framing<'rafter'> = {
   frame({ roof, choice, profile, number, strips, kit }: FrameInput<'rafter'>): Framed | undefined {
     const section = kit.section(choice.section, `${roof.path}/framing/section`);
-    if (profile.legs.length > 1 && profile.ridge === undefined) return noRidge(roof, kit);
+    const { ties } = choice;
+    if (profile.legs.length > 1 && profile.ridge === undefined && ties === undefined) return noRidge(roof, kit);
+    if (ties !== undefined && (profile.legs.length < 2 || profile.ridge !== undefined)) return noTies(roof, kit);
     if (section === undefined) return undefined;
-    const slopes = slopesOf(roof, profile, section);
+    const board = ties && kit.section(ties.ridgeBoard, `${roof.path}/framing/ties/ridgeBoard`);
+    if (ties && board === undefined) return undefined;
+    const slopes = slopesOf(roof, profile, section, board?.width ?? 0);
     if (!fits(roof, slopes, section, kit)) return undefined;
 
     const mark = `RF${number('RF')}`;
@@ -41,15 +46,22 @@ export const rafter: Framing<'rafter'> = {
       for (const [i, l] of profile.stations.entries()) {
         const id = `${mark}-${serial(++count)}`;
         row.push({ ...rafterAt(roof, profile, slope, section, l), id, mark, strips: [strips[i]![k]!] });
-        for (const b of [slope.low, slope.high]) seats.push(seatAt(profile, slope, b, section, l, id));
+        for (const b of bearingsOf(slope)) seats.push(seatAt(profile, slope, b, section, l, id));
       }
       tails.push(row);
     }
+    const tied = ties && board && placeTies({ roof, ties, board, section, profile, slopes, tails, number, kit });
+    if (ties && tied === undefined) return undefined;
     return {
-      members: tails.flat(),
-      seats,
+      members: [...tails.flat(), ...(tied?.members ?? [])],
+      seats: [...seats, ...(tied?.seats ?? [])],
       tails,
-      tops: new Map(slopes.flatMap((s) => [[s.low.part, s.lowTop] as const, [s.high.part, s.highTop] as const])),
+      tops: new Map(
+        slopes.flatMap((s) => [
+          [s.low.part, s.lowTop] as const,
+          ...(s.high ? [[s.high.part, s.highTop] as const] : []),
+        ]),
+      ),
       eaves: slopes.map((s) => s.topEdge(s.leg.eave)),
       plumb: section.d / Math.cos(roof.pitch),
     };
@@ -65,19 +77,34 @@ function noRidge(roof: CoverRoof, kit: Kit): undefined {
       {
         subject: roof.mark,
         found: roof.framing.kind,
-        expected: '"ridgeBeam" with the mark of a beam under the ridge, or "common-truss"',
+        expected: '"ridgeBeam" with the mark of a beam under the ridge, "ties" on the framing, or "common-truss"',
       },
     ),
   );
   return undefined;
 }
 
+function noTies(roof: CoverRoof, kit: Kit): undefined {
+  const message =
+    'Ties belong under two slopes that meet on a ridge board; here beams or a ledger carry both ends of the rafters.';
+  kit.issues.push(
+    error('ties-without-thrust', `${roof.path}/framing/ties`, message, {
+      subject: roof.mark,
+      expected: 'no "ties", or a gable without "ridgeBeam"',
+    }),
+  );
+  return undefined;
+}
+
 /** One slope as its rafters see it: `s` is 1 where it rises with roof coordinate `a`, −1 where against it. */
-interface Slope {
+export interface Slope {
   readonly leg: Leg;
   readonly s: 1 | -1;
   readonly low: Bearing;
-  readonly high: Bearing;
+  /** Absent where the rafters meet on a ridge board, which carries nothing. */
+  readonly high: Bearing | undefined;
+  /** Where the rafter's upper end is cut: the ridge line, or the face of a ridge board. */
+  readonly end: number;
   readonly lowTop: number;
   readonly highTop: number;
   /** Height of the rafter's top edge. */
@@ -86,32 +113,37 @@ interface Slope {
   uphill(b: Bearing): number;
 }
 
-function slopesOf(roof: CoverRoof, profile: Profile, section: Section): Slope[] {
+const bearingsOf = (s: Slope): Bearing[] => (s.high ? [s.low, s.high] : [s.low]);
+
+function slopesOf(roof: CoverRoof, profile: Profile, section: Section, board: number): Slope[] {
   const tan = Math.tan(roof.pitch);
   const plumb = section.d / Math.cos(roof.pitch);
   return profile.legs.map((leg, k) => {
     const s = leg.top > leg.eave ? 1 : -1;
     const low = profile.bearings[k]!;
-    const high = profile.ridge?.[k] ?? profile.bearings[1];
+    const two = profile.legs.length > 1;
+    const high = two ? profile.ridge?.[k] : profile.bearings[1];
     const uphill = (b: Bearing): number => b.seat.at + (s * b.seat.width) / 2;
     // The bearing whose height is given: the high one of a single slope, the eave beams of two.
-    const fixed = profile.ridge
-      ? { a: uphill(low), z: roof.bearing + plumb }
-      : high.kind === 'ledger'
-        ? { a: high.at, z: roof.bearing }
-        : { a: uphill(high), z: roof.bearing + plumb };
+    const fixed =
+      two || high === undefined
+        ? { a: uphill(low), z: roof.bearing + plumb }
+        : high.kind === 'ledger'
+          ? { a: high.at, z: roof.bearing }
+          : { a: uphill(high), z: roof.bearing + plumb };
     const topEdge = (a: number): number => fixed.z + s * (a - fixed.a) * tan;
     const over = (b: Bearing): number => topEdge(uphill(b)) - plumb;
-    const [lowTop, highTop] = profile.ridge ? [roof.bearing, over(high)] : [over(low), roof.bearing];
-    return { leg, s, low, high, lowTop, highTop, topEdge, uphill };
+    const [lowTop, highTop] = two ? [roof.bearing, high ? over(high) : 0] : [over(low), roof.bearing];
+    const end = leg.top - (s * board) / 2;
+    return { leg, s, low, high, end, lowTop, highTop, topEdge, uphill };
   });
 }
 
 /** Seats deep enough to bear and shallow enough to leave the rafter whole; a ledger as deep as the rafter's end. */
 function fits(roof: CoverRoof, slopes: readonly Slope[], section: Section, kit: Kit): boolean {
   const plumb = section.d / Math.cos(roof.pitch);
-  const { low, high } = slopes[0]!;
-  for (const b of [low, high]) {
+  const { high } = slopes[0]!;
+  for (const b of bearingsOf(slopes[0]!)) {
     if (b.kind === 'ledger') continue;
     const notch = b.seat.width * Math.sin(roof.pitch);
     if (notch <= section.d / 4 + SLACK) continue;
@@ -129,7 +161,7 @@ function fits(roof: CoverRoof, slopes: readonly Slope[], section: Section, kit: 
     );
     return false;
   }
-  if (high.kind === 'ledger' && high.section.depth < plumb - SLACK)
+  if (high?.kind === 'ledger' && high.section.depth < plumb - SLACK)
     kit.issues.push(
       warning(
         'ledger-too-shallow',
@@ -142,7 +174,7 @@ function fits(roof: CoverRoof, slopes: readonly Slope[], section: Section, kit: 
       ),
     );
   const keys = slopes.length > 1 ? ['beams', 'ridgeBeam'] : ['low', 'high'];
-  for (const [i, b] of [low, high].entries())
+  for (const [i, b] of bearingsOf(slopes[0]!).entries())
     if (b.kind === 'beam' && b.seat.width < LEAST_BEARING)
       kit.issues.push(
         error('bearing-too-short', `${roof.path}/${keys[i]}`, `The rafters bear on ${inches(b.seat.width)} of beam.`, {
@@ -160,18 +192,18 @@ function rafterAt(
   section: Section,
   l: number,
 ): Omit<Member, 'id' | 'mark' | 'strips'> {
-  const { leg, s, low, high, topEdge } = slope;
+  const { leg, s, low, high, end, topEdge } = slope;
   const [tan, cos, sin] = [Math.tan(roof.pitch), Math.cos(roof.pitch), Math.sin(roof.pitch)];
   const half = section.d / cos / 2;
-  const seats = [low, high].filter((b) => b.kind === 'beam');
-  const run = Math.abs(high.seat.at - low.seat.at);
+  const seats = bearingsOf(slope).filter((b) => b.kind === 'beam');
+  const run = Math.abs((high?.seat.at ?? end) - low.seat.at);
   return {
     role: 'rafter',
     section,
     start: toHouse(profile.axes, leg.eave, l, topEdge(leg.eave) - half),
-    end: toHouse(profile.axes, leg.top, l, topEdge(leg.top) - half),
+    end: toHouse(profile.axes, end, l, topEdge(end) - half),
     up: toHouse(profile.axes, -s * sin, 0, cos),
-    length: Math.abs(leg.top - leg.eave) / cos + section.d * tan,
+    length: Math.abs(end - leg.eave) / cos + section.d * tan,
     state: 'new',
     roof: roof.mark,
     notch: Math.max(...seats.map((b) => b.seat.width * sin)),

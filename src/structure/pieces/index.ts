@@ -21,6 +21,8 @@ const SHAPERS: Readonly<Record<MemberRole, Shaper>> = {
   ledger: barPieces,
   beam: barPieces,
   post: barPieces,
+  tie: barPieces,
+  ridge: barPieces,
   fascia: barPieces,
   gutter: barPieces,
   blocking: barPieces,
