@@ -71,6 +71,9 @@ const RAFTERS: readonly string[] = [
   'rafter-deflection-long-term',
 ];
 
+/** Asked where ties hold the feet of rafters. */
+const TIED: readonly string[] = ['tie-combined', 'tie-heel'];
+
 const BY_FRAMING: Readonly<Record<FramingKind, readonly string[]>> = {
   rafter: RAFTERS,
   'common-truss': ['truss-papers'],
@@ -80,17 +83,22 @@ const BY_FRAMING: Readonly<Record<FramingKind, readonly string[]>> = {
 /** Mandatory checks of one kind of structure. */
 export function mandatoryFor(
   attachment: Cover['attachment'],
-  roofs: readonly { readonly kind: RoofKind; readonly framing: FramingKind }[],
+  roofs: readonly { readonly kind: RoofKind; readonly framing: FramingKind; readonly tied?: boolean }[],
 ): ReadonlySet<string> {
   const ids = new Set([...EVERY, ...BY_ATTACHMENT[attachment]]);
   for (const roof of roofs) for (const id of [...BY_ROOF[roof.kind], ...BY_FRAMING[roof.framing]]) ids.add(id);
+  for (const id of roofs.some((r) => r.tied) ? TIED : []) ids.add(id);
   return ids;
 }
 
 export const mandatoryOf = (project: Project): ReadonlySet<string> =>
   mandatoryFor(
     project.cover.attachment,
-    project.cover.roofs.map((r) => ({ kind: r.kind, framing: r.framing.kind })),
+    project.cover.roofs.map(({ kind, framing }) => ({
+      kind,
+      framing: framing.kind,
+      tied: framing.kind === 'rafter' && framing.ties !== undefined,
+    })),
   );
 
 /** Everything any list names, for the test that each has an implementation. */
@@ -99,4 +107,5 @@ export const EVERY_MANDATORY: ReadonlySet<string> = new Set([
   ...Object.values(BY_ATTACHMENT).flat(),
   ...Object.values(BY_ROOF).flat(),
   ...Object.values(BY_FRAMING).flat(),
+  ...TIED,
 ]);

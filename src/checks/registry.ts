@@ -13,6 +13,7 @@ import { soilBearing } from './footings/soil-bearing.js';
 import { footingUplift } from './footings/uplift.js';
 import { jointBearing } from './joints/bearing.js';
 import { jointProducts } from './joints/products.js';
+import { tieHeel } from './joints/tie-heel.js';
 import { swayX, swayY } from './lateral/sway.js';
 import { bendingCheck } from './members/bending.js';
 import { combinedCheck } from './members/combined.js';
@@ -57,6 +58,9 @@ export const CHECKS: readonly Check[] = [
   deflectionCheck('rafter', 'Rafter', 'live'),
   deflectionCheck('rafter', 'Rafter', 'total'),
   deflectionCheck('rafter', 'Rafter', 'long-term'),
+
+  combinedCheck('tie', 'Rafter tie in tension, compression and bending'),
+  tieHeel,
 
   bendingCheck('beam', 'Beam bending'),
   shearCheck('beam', 'Beam shear'),

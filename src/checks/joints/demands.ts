@@ -7,6 +7,7 @@ import { type ForceEnvelope, type Governing, jointEnvelope } from '../../analysi
 import type { Joint, JointKind } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
 import { componentUplifts } from './component-uplift.js';
+import { withoutContact } from './ridge-pull.js';
 
 export interface Demand {
   /** Pounds; 0 when no combination asks for any. */
@@ -67,7 +68,7 @@ function workOut(ctx: Source): readonly JointDemand[] {
     const most: Record<Side, Demand> = { down: NOTHING, up: NOTHING, x: NOTHING, y: NOTHING };
     let known = true;
     for (const joint of joints) {
-      const e = jointEnvelope(ctx.effects, joint.id, ctx.loads.combinations);
+      const e = withoutContact(joint, jointEnvelope(ctx.effects, joint.id, ctx.loads.combinations), ctx);
       if (!e) {
         known = false;
         continue;

@@ -6,6 +6,8 @@ export interface JointTraits {
   readonly carries: boolean;
   /** Ties down a single framing member, which the larger component wind pressure lifts (ASCE 7-16 30.7). */
   readonly component: boolean;
+  /** A check of its own that answers for its fasteners. */
+  readonly own?: string;
 }
 
 export const JOINT_TRAITS: Readonly<Record<JointKind, JointTraits>> = {
@@ -13,7 +15,7 @@ export const JOINT_TRAITS: Readonly<Record<JointKind, JointTraits>> = {
   'rafter-to-beam': { carries: true, component: true },
   'truss-to-beam': { carries: true, component: true },
   'rafter-to-ridge': { carries: true, component: false },
-  'tie-to-rafter': { carries: true, component: false },
+  'tie-to-rafter': { carries: true, component: false, own: 'tie-heel' },
   'beam-to-post': { carries: true, component: false },
   'beam-splice': { carries: true, component: false },
   'post-to-footing': { carries: true, component: false },

@@ -126,6 +126,8 @@ export const jointProducts: Check = {
         ? failed(CLAUSE, `A product is named for ${subject.id}, and no joint has that mark: see the joint schedule.`)
         : notEvaluated(CLAUSE, 'no joint of this mark was placed');
     }
+    const { own } = JOINT_TRAITS[d.kind];
+    if (own !== undefined) return notApplicable(CLAUSE, `its fasteners are answered by the check ${own}`);
     if (!JOINT_TRAITS[d.kind].carries) {
       return notApplicable(CLAUSE, 'it holds trim, not the roof: face nails as the general notes say');
     }
