@@ -59,7 +59,9 @@ const along = (bar: Bar, d: number): { h: number; z: number } => ({ h: d * bar.c
 
 /** Stations of a rafter with the tie's place among them; the tie is no support, so spans stay whole. */
 function stationsOf(length: number, foot: number, tie: number): Stations {
-  const made = makeStations(length, Math.abs(tie - foot) > 1 ? [foot, tie].sort((p, q) => p - q) : [foot]);
+  // The end counts as a support here, so that the stretch up to the ridge is divided as a span.
+  const places = Math.abs(tie - foot) > 1 ? [foot, tie].sort((p, q) => p - q) : [foot];
+  const made = makeStations(length, [...places, length]);
   const spanOf = made.x.map((x, i) => (foot > 1e-9 && (x > foot || (x === foot && made.side[i]! > 0)) ? 1 : 0));
   return { ...made, spanOf: Int32Array.from(spanOf) };
 }

@@ -160,6 +160,45 @@ describe('a roof that goes on where another ends', () => {
   });
 });
 
+it('a lean-to on the side beam of a gable: trusses on one half of the beam, rafters on the other', () => {
+  const [, b2] = gableProject.cover.beams;
+  const gable = gableProject.cover.roofs[0]!;
+  const x = b2!.from.x + 120;
+  const low = {
+    ...b2!,
+    mark: 'B3',
+    from: { ...b2!.from, x },
+    to: { ...b2!.to, x },
+    posts: b2!.posts.map((q, i) => ({ ...q, mark: `P${i + 30}`, footingMark: `F${i + 30}` })),
+    path: '/cover/beams/2',
+  };
+  const { rafter } = shedProject.choices.sections;
+  const lean: ShedRoof = {
+    ...(shedProject.cover.roofs[0] as ShedRoof),
+    ...{ mark: 'R2', fall: '+x', high: { beam: 'B2' }, low: 'B3', highOverhang: 0, bearing: gable.bearing },
+    ...{ from: gable.from, to: gable.to, rake: gable.rake, pitch: Math.atan(1 / 12), pitchText: '1/12' },
+    path: '/cover/roofs/1',
+  };
+  const p = change(gableProject, {
+    cover: {
+      beams: (old) => [...old, low],
+      roofs: [{ ...gable, eave: 0, finish: { ...gable.finish, gutter: false, fascia: '' } }, lean],
+    },
+    choices: { sections: (old) => ({ ...old, rafter: rafter! }) },
+  });
+  const { structure, effects, loads, issues } = run(p);
+  expect(structure.roofs.map((r) => r.neighbours?.map((n) => n.how))).toEqual([['drains-against'], undefined]);
+  // The trusses' heel is lower than the rafters are deep.
+  expect(issues.map((i) => i.code)).toContain('roof-drains-against-roof');
+  const on = structure.joints.filter((j) => j.ties[1]!.part === 'B2' && /^(truss|rafter)/.test(j.kind));
+  const width = structure.members.find((m) => m.id === 'B2')!.section.width;
+  for (const j of on) expect(j.contact.length).toBeCloseTo(width / 2, 9);
+  expect(new Set(on.map((j) => j.kind)).size).toBe(2);
+  // The shared beam's footings carry more than the outer one's of the gable.
+  const down = (id: string) => footingEnvelope(effects, id, loads.combinations)!.down.value;
+  expect(down('F3')).toBeGreaterThan(down('F1'));
+});
+
 it('two gables on one middle beam make a valley: they stand, and wind and unbalanced snow are left to a professional', () => {
   const [b1, b2] = gableProject.cover.beams;
   const r = gableProject.cover.roofs[0]!;

@@ -221,10 +221,10 @@ export interface RoofPlaced {
   readonly path: string;
 }
 
-/** `drains-onto`: its eave sheds on the other; `valley`, `ridge`: two slopes meet low side or high side on. */
+/** `drains-onto`: its eave sheds on the other; `drains-against`: into the other's side, which stands higher; `valley`, `ridge`: two slopes meet low side or high side on. */
 export interface RoofNeighbour {
   readonly roof: string;
-  readonly how: 'drains-onto' | 'valley' | 'ridge';
+  readonly how: 'drains-onto' | 'drains-against' | 'valley' | 'ridge';
 }
 
 export interface Footing {

@@ -32,15 +32,18 @@ function mateOf(structure: Structure, member: Member, tie: Joint): Member | unde
   return other && structure.members.find((m) => m.id === other.ties[1]!.part);
 }
 
+/** How a tie bends its rafter; places along the rafter, inches. */
+export interface TieBending {
+  /** Where the rafter's span ends: the hinge, half a ridge board past its end. */
+  readonly hinge: number;
+  moment(x: number): number;
+}
+
 /**
  * Moment the tie makes in a rafter at `x` under 1 lb/in square to both slopes, lb·in: its tension from moments about the
  * hinge, its part square to the rafter as a load between foot and hinge. Undefined for a rafter without a tie.
  */
-export function tieMoment(
-  structure: Structure,
-  member: Member,
-  load: LoadedLength,
-): ((x: number) => number) | undefined {
+export function tieMoment(structure: Structure, member: Member, load: LoadedLength): TieBending | undefined {
   const pair = pairOf(structure, member.id);
   if (!pair) return undefined;
   const run = Math.hypot(member.end.x - member.start.x, member.end.y - member.start.y);
@@ -53,11 +56,12 @@ export function tieMoment(
   const S = load.to - load.from;
   const about = S * cos * (h - f) * cos - S * (h - (load.from + load.to) / 2);
   const square = (about / ((h - t) * sin)) * sin;
-  return (x) => {
+  const moment = (x: number): number => {
     if (t >= f)
       return x <= f ? 0 : x <= t ? (square * (h - t) * (x - f)) / (h - f) : (square * (t - f) * (h - x)) / (h - f);
     return x <= t ? 0 : x <= f ? -square * (x - t) : (-square * (f - t) * (h - x)) / (h - f);
   };
+  return { hinge: h, moment };
 }
 
 /** Lift of a tied pair at one rafter's foot, by moments about the other rafter's; undefined for a rafter without a tie. */

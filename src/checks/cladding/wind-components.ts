@@ -75,8 +75,8 @@ function worstBending(ctx: CheckContext, loaded: readonly Loaded[], spacing: num
           let others = 0;
           for (const t of combination.rest) others += t.factor * (effects.m[t.case]?.[i] ?? 0);
           const x = effects.stations[i]!;
-          const extra = tied?.(x) ?? 0;
-          const patterns = patternMoments(x, span.from, span.to, load);
+          const extra = tied?.moment(x) ?? 0;
+          const patterns = patternMoments(x, span.from, tied?.hinge ?? span.to, load);
           for (const [k, pattern] of patterns.entries()) {
             // A tie adds to the loading it bends the same way as.
             const unit = pattern + (extra > 0 === (k === 0) ? extra : 0);

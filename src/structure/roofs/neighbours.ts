@@ -53,6 +53,8 @@ function relation(s: Surface, t: Surface): RoofNeighbour['how'] | undefined {
     if (ridge && Math.abs(onSurface(s, 0, topOf(s)).z - onSurface(t, 0, topOf(t)).z) <= DRIP) return 'ridge';
   }
   if (over?.some((p) => planeHeight(t, p) <= low + LEVEL)) return 'drains-onto';
+  // Higher than the eave but not clear above it: the water meets the framing of the other roof.
+  if (over?.some((p) => planeHeight(t, p) <= low + DRIP)) return 'drains-against';
   return undefined;
 }
 

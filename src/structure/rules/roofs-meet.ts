@@ -24,8 +24,8 @@ function slabsOf({ structure, roofs }: Placed): Slab[] {
     const laid = roofs.find((r) => r.roof.mark === surface.roof)!;
     const cos = Math.cos(surface.slope);
     const depth = laid.framed.plumb + laid.layers.sheathing / cos;
-    // A truss fills the room down to its bearing.
-    const solid = laid.framed.members.some((m) => m.truss);
+    // A truss fills the room down to its bearing, and so do rafters with ties.
+    const solid = laid.framed.members.some((m) => m.truss || m.role === 'tie');
     return {
       surface,
       laid,
@@ -123,6 +123,18 @@ function water({ structure }: Placed): Issue[] {
             subject: roof.mark,
             expected: `a gutter along the eave of ${roof.mark}, or the covering of ${n.roof} flashed and laid for that water`,
           }),
+        );
+      if (n.how === 'drains-against')
+        issues.push(
+          warning(
+            'roof-drains-against-roof',
+            roof.path,
+            `${roof.mark} drains against ${n.roof}, which stands higher there.`,
+            {
+              subject: roof.mark,
+              expected: `the eave of ${roof.mark} above ${n.roof}, or a lined gutter between them`,
+            },
+          ),
         );
       // Told once for the two.
       if (roof.mark > n.roof) continue;
