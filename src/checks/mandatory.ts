@@ -97,7 +97,7 @@ export const mandatoryOf = (project: Project): ReadonlySet<string> =>
     project.cover.roofs.map(({ kind, framing }) => ({
       kind,
       framing: framing.kind,
-      tied: framing.kind === 'rafter' && framing.ties !== undefined,
+      tied: 'ties' in framing && framing.ties !== undefined,
     })),
   );
 

@@ -133,6 +133,8 @@ export interface Member {
   readonly notch: number;
   /** Cut list geometry as printed: bevels at both ends in degrees, seat cut. */
   readonly cuts: readonly string[];
+  /** Nails at each end that the project file names with the member itself (ties). */
+  readonly nails?: { readonly nail: string; readonly count: number };
   /** Distance between points where the compression edge is held, top edge and bottom edge; 0 = held throughout. */
   readonly unbraced: { readonly top: number; readonly bottom: number };
   readonly path: string;

@@ -15,7 +15,8 @@ export const JOINT_TRAITS: Readonly<Record<JointKind, JointTraits>> = {
   'rafter-to-beam': { carries: true, component: true },
   'truss-to-beam': { carries: true, component: true },
   'rafter-to-ridge': { carries: true, component: false },
-  'tie-to-rafter': { carries: true, component: false, own: 'tie-heel' },
+  // Its nails are named with the ties; no product row serves it.
+  'tie-to-rafter': { carries: false, component: false, own: 'tie-heel' },
   'beam-to-post': { carries: true, component: false },
   'beam-splice': { carries: true, component: false },
   'post-to-footing': { carries: true, component: false },

@@ -5,7 +5,6 @@
 import type { Recorder } from '../../base/trace.js';
 import { type Fastener, NAILS } from '../../catalog/index.js';
 import type { Combination } from '../../loads/model.js';
-import type { RafterTies } from '../../project/model.js';
 import type { Member } from '../../structure/model.js';
 import { CMConnection, dowelBearing, lateralValue } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext } from '../contract.js';
@@ -17,11 +16,6 @@ const CLAUSE = 'NDS 2018 12.3';
 /** Least penetration of a nail into the rafter, diameters; from 10 on its tip counts too (NDS 2018 12.1.6.4, 12.3.5.3, recalled). */
 const LEAST = 6;
 const FULL = 10;
-
-function tiesOf(ctx: CheckContext, tie: Member): RafterTies | undefined {
-  const f = ctx.project.cover.roofs.find((r) => r.mark === tie.roof)?.framing;
-  return f?.kind === 'rafter' ? f.ties : undefined;
-}
 
 const rafterOf = (ctx: CheckContext, tie: Member): Member | undefined => {
   const joint = ctx.structure.joints.find((j) => j.kind === 'tie-to-rafter' && j.ties[0]!.part === tie.id);
@@ -89,17 +83,17 @@ export const tieHeel: Check = {
     if (!loaded) return noForces(CLAUSE);
     const worst = findWorst(ctx, loaded);
     const tie = (worst?.on ?? loaded[0]!).member;
-    const ties = tiesOf(ctx, tie);
+    const { nails } = tie;
     const rafter = rafterOf(ctx, tie);
-    if (!worst || !ties || !rafter) return notEvaluated(CLAUSE, 'no force was worked out in this tie');
-    const nail = NAILS.find((f) => f.id === ties.nail);
+    if (!worst || !nails || !rafter) return notEvaluated(CLAUSE, 'no force was worked out in this tie');
+    const nail = NAILS.find((f) => f.id === nails.nail);
     if (!nail)
       return outsideScope(
         CLAUSE,
-        `“${ties.nail}” is not a smooth nail of the catalogue (${NAILS.map((f) => f.id).join(', ')}): a licensed professional has to judge it.`,
+        `“${nails.nail}” is not a smooth nail of the catalogue (${NAILS.map((f) => f.id).join(', ')}): a licensed professional has to judge it.`,
       );
     const { combination, station, N, on } = worst;
-    rec?.heading(`${tie.id}: ${ties.nails} ${nail.name}s at each end, ${combination.id}`);
+    rec?.heading(`${tie.id}: ${nails.count} ${nail.name}s at each end, ${combination.id}`);
     rec?.step({
       symbol: N < 0 ? 'C' : 'T',
       meaning: N < 0 ? 'compression in the tie' : 'tension in the tie: the thrust of the rafters',
@@ -124,12 +118,12 @@ export const tieHeel: Check = {
         },
         rec,
       );
-    const capacity = ties.nails * one * combination.CD;
+    const capacity = nails.count * one * combination.CD;
     rec?.step({
       symbol: "n·Z'",
       meaning: 'allowable shear of the nails at one end',
       formula: 'n · Z · CM · CD',
-      substituted: `${ties.nails} · ${one.toFixed(1)} · ${combination.CD}`,
+      substituted: `${nails.count} · ${one.toFixed(1)} · ${combination.CD}`,
       value: capacity,
       unit: 'lb',
       clause: 'NDS 2018 11.3',

@@ -229,7 +229,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
                   'Set, brace and restrain trusses by the plant’s instructions. Unbraced trusses fall over: keep people from under them.',
                 ]
               : [
-                  'Rafters run in one piece from ledger or ridge to tail. Seat cuts no deeper than a quarter of the rafter depth.',
+                  `Rafters run in one piece from ${structure.surfaces.length > structure.roofs.length ? 'ridge' : 'ledger'} to tail. Seat cuts no deeper than a quarter of the rafter depth.`,
                 ]),
             'Sheathing with its strength axis across the framing; end joints staggered. An unsheathed roof resists no side load.',
             ...nailingNotes(project, len),

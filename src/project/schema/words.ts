@@ -28,5 +28,6 @@ export const JOINT_KINDS = [
   'beam-to-post',
   'beam-splice',
   'post-to-footing',
+  'rafter-to-ridge',
   'ledger-to-house',
 ] as const;

@@ -20,9 +20,10 @@ import { LEAST_BEARING, SLACK } from '../constants.js';
 import { error, warning } from '../issues.js';
 import type { Kit } from '../kit.js';
 import type { Member, Section } from '../model.js';
-import type { Bearing, Leg, Profile } from '../roofs/contract.js';
+import type { Bearing, Profile } from '../roofs/contract.js';
 import { degrees, inches, serial } from '../text.js';
 import type { Framed, FrameInput, Framing, Seat } from './contract.js';
+import type { Slope } from './slope.js';
 import { placeTies } from './ties.js';
 
 export const rafter: Framing<'rafter'> = {
@@ -94,23 +95,6 @@ function noTies(roof: CoverRoof, kit: Kit): undefined {
     }),
   );
   return undefined;
-}
-
-/** One slope as its rafters see it: `s` is 1 where it rises with roof coordinate `a`, −1 where against it. */
-export interface Slope {
-  readonly leg: Leg;
-  readonly s: 1 | -1;
-  readonly low: Bearing;
-  /** Absent where the rafters meet on a ridge board, which carries nothing. */
-  readonly high: Bearing | undefined;
-  /** Where the rafter's upper end is cut: the ridge line, or the face of a ridge board. */
-  readonly end: number;
-  readonly lowTop: number;
-  readonly highTop: number;
-  /** Height of the rafter's top edge. */
-  topEdge(a: number): number;
-  /** Place where the bottom edge meets a beam's top: the uphill end of the seat. */
-  uphill(b: Bearing): number;
 }
 
 const bearingsOf = (s: Slope): Bearing[] => (s.high ? [s.low, s.high] : [s.low]);

@@ -11,7 +11,7 @@ import type { Member, Section } from '../model.js';
 import type { Profile } from '../roofs/contract.js';
 import { degrees, inches, serial } from '../text.js';
 import type { FrameNumbers, Seat } from './contract.js';
-import type { Slope } from './rafter.js';
+import type { Slope } from './slope.js';
 
 /** Flattest slope on which a ridge board may stand for a ridge beam (IRC 2018 R802.4.4, recalled). */
 const FLATTEST = 3 / 12;
@@ -115,6 +115,7 @@ export function placeTies(input: TieInput): { members: Member[]; seats: Seat[] }
       notch: 0,
       cuts: [`ends cut ${degrees(roof.pitch)} to the roof where they pass it`],
       unbraced: { top: run, bottom: run },
+      nails: { nail: ties.nail, count: ties.nails },
       path: `${roof.path}/framing/ties`,
     });
     for (const [k, s] of slopes.entries()) {
