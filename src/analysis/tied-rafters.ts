@@ -38,7 +38,7 @@ export interface TiedFrames {
 }
 
 /** One rafter of a pair. Distances along its axis from the eave end, inches. */
-interface Half {
+export interface Half {
   readonly member: Member;
   readonly bar: Bar;
   readonly foot: Bearing;
@@ -98,7 +98,7 @@ export interface Frame {
   readonly tie: readonly [number, number];
 }
 
-function frameOf(left: Half, right: Half): Frame {
+export function frameOf(left: Half, right: Half): Frame {
   const place = (half: Half, d: number): Force => {
     const e = left.bar.level;
     const p = half.bar.start;

@@ -13,9 +13,9 @@ import { degrees, inches, serial } from '../text.js';
 import type { FrameNumbers, Seat } from './contract.js';
 import type { Slope } from './slope.js';
 
-/** Flattest slope on which a ridge board may stand for a ridge beam (IRC 2018 R802.4.4, recalled). */
+/** Flattest slope on which a ridge board may stand for a ridge beam (IRC 2018 R802.4.4, recalled; read of the 2006 edition in a builders' journal). */
 const FLATTEST = 3 / 12;
-/** Highest tie as a share of the ridge's height above the bearings (IRC 2018 R802.5.2, recalled). */
+/** Highest tie as a share of the ridge's height above the bearings (IRC 2018 R802.5.2, recalled; read of 2006 Table R802.5.1 in a builders' journal). */
 const HIGHEST = 1 / 3;
 /** Widest spacing of ties (IRC 2018 R802.5.2.2, recalled), inches. */
 const FARTHEST = 24;
