@@ -116,10 +116,14 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
     );
   }
   over.push(
-    ...jointTags(ctx, ['rafter-to-ledger', 'rafter-to-beam', 'truss-to-beam', 'fascia-to-framing'], {
-      x: h * 4.5,
-      y: h * 4.5,
-    }),
+    ...jointTags(
+      ctx,
+      ['rafter-to-ledger', 'rafter-to-beam', 'truss-to-beam', 'rafter-to-ridge', 'tie-to-rafter', 'fascia-to-framing'],
+      {
+        x: h * 4.5,
+        y: h * 4.5,
+      },
+    ),
   );
   const roof = structure.roofs[0]!;
   const alongX = runsAlongX(roof.mark);
