@@ -72,7 +72,7 @@ const RAFTERS: readonly string[] = [
 ];
 
 /** Asked where ties hold the feet of rafters. */
-const TIED: readonly string[] = ['tie-combined', 'tie-heel'];
+const TIED: readonly string[] = ['tie-combined', 'tie-slenderness', 'tie-heel'];
 
 const BY_FRAMING: Readonly<Record<FramingKind, readonly string[]>> = {
   rafter: RAFTERS,

@@ -20,6 +20,7 @@ import { combinedCheck } from './members/combined.js';
 import { deflectionCheck } from './members/deflection.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
+import { tieSlenderness } from './members/tie-slenderness.js';
 import { diaphragm, houseConnection, seismic, trussPapers } from './pending/lateral.js';
 import { snowPartial } from './pending/snow-partial.js';
 import { windAttached } from './pending/wind.js';
@@ -60,6 +61,7 @@ export const CHECKS: readonly Check[] = [
   deflectionCheck('rafter', 'Rafter', 'long-term'),
 
   combinedCheck('tie', 'Rafter tie in tension, compression and bending'),
+  tieSlenderness,
   tieHeel,
 
   bendingCheck('beam', 'Beam bending'),

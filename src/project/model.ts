@@ -388,6 +388,8 @@ export interface RafterTies {
   readonly section: string;
   /** Underside of the tie above the top of the beams. */
   readonly height: Inches;
+  /** Greatest distance between braces that keep ties from buckling sideways; absent when there are none. */
+  readonly braced?: Inches | undefined;
   /** Section of the ridge board the rafters meet on. */
   readonly ridgeBoard: string;
   /** Catalogue id of the nail, and how many at each end, driven square through the tie into the rafter. */

@@ -10,6 +10,7 @@ import { tiedProject } from '../../structure/testing-ridge.js';
 import { loadedLength, patternMoments } from '../cladding/framing-wind.js';
 import { tieMoment } from '../cladding/tied-wind.js';
 import type { CheckContext } from '../contract.js';
+import { tieSlenderness } from '../members/tie-slenderness.js';
 import { jointDemands } from './demands.js';
 import { tieHeel } from './tie-heel.js';
 
@@ -73,6 +74,33 @@ describe('heel nails', () => {
     expect(value('T') / value("n·Z'")).toBeCloseTo(found.ratio, 9);
     expect(value('Z') * 6 * 1.25).toBeCloseTo(value("n·Z'"), 6);
   });
+});
+
+it('ties that uplift presses must be braced', () => {
+  const answer = (p: Project) => {
+    const ctx = contextOf(p);
+    return tieSlenderness.run(tieSlenderness.subjects(ctx)[0]!, ctx);
+  };
+  const blown = change(tiedProject, { basis: { wind: { speed: (v) => ({ ...v, value: 140 }) } } });
+  const bare = answer(blown);
+  expect(bare.status).toBe('fail');
+  // 1.5 in thick: 50 · 1.5 = 75 in between braces.
+  expect(bare.note).toContain('every 75 in');
+  const braced = (inches: number): Project =>
+    change(blown, {
+      cover: {
+        roofs: (old) =>
+          old.map(
+            (r) =>
+              ({
+                ...r,
+                framing: { ...r.framing, ties: { ...(r.framing as { ties: object }).ties, braced: inches } },
+              }) as typeof r,
+          ),
+      },
+    });
+  expect(answer(braced(72)).ratio).toBeCloseTo(72 / 1.5 / 50, 9);
+  expect(answer(braced(72)).status).toBe('pass');
 });
 
 it('what presses the rafters onto the ridge board asks for no fastener', () => {

@@ -84,6 +84,14 @@ const ties = part(
   {
     section: section('the ties'),
     height: given(length('Underside of the tie above the top of the beams.', '0 in', 0, 120)),
+    braced: maybe(
+      length(
+        'Greatest distance between braces that keep the ties from buckling sideways under uplift, such as a board across their tops. Left out: none.',
+        '6 ft',
+        12,
+        FAR,
+      ),
+    ),
     ridgeBoard: section('the ridge board'),
     nail: given(text('Nail by its catalogue name.', 'common-16d')),
     nails: given(number('Nails at each end of a tie.', 6, 1, 40, true)),

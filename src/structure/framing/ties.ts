@@ -92,6 +92,7 @@ export function placeTies(input: TieInput): { members: Member[]; seats: Seat[] }
     return s.s > 0 ? Math.max(outer, meets) : Math.min(outer, meets);
   });
   const run = Math.abs(tips[1]! - tips[0]!);
+  const held = Math.min(run, ties.braced ?? run);
   const mark = `TI${input.number('TI')}`;
   const members: Member[] = [];
   const seats: Seat[] = [];
@@ -114,7 +115,7 @@ export function placeTies(input: TieInput): { members: Member[]; seats: Seat[] }
       roof: roof.mark,
       notch: 0,
       cuts: [`ends cut ${degrees(roof.pitch)} to the roof where they pass it`],
-      unbraced: { top: run, bottom: run },
+      unbraced: { top: held, bottom: held },
       nails: { nail: ties.nail, count: ties.nails },
       path: `${roof.path}/framing/ties`,
     });
