@@ -1,7 +1,7 @@
 /** Tension of rafter ties against a worked example, at the plates and raised; nails of their heel joint. */
 import { expect, it } from 'vitest';
 import { makeBar } from '../../src/analysis/rafter.js';
-import { frameOf, type Half, solveFrame } from '../../src/analysis/tied-rafters.js';
+import { frameOf, type Half, solveFrame } from '../../src/analysis/tied-frame.js';
 import { makeStations } from '../../src/analysis/two-bearings.js';
 import { dowelBearing, lateralValue } from '../../src/checks/codes/nds-2018/index.js';
 import type { Member } from '../../src/structure/model.js';
