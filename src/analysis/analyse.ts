@@ -22,15 +22,15 @@ import { slideBearings } from './slide.js';
 import { analyseSupports, type Supports } from './supports.js';
 import { collectTerms } from './terms.js';
 
-/** How hard each roof pushes sideways on a beam, per case. */
+/** How hard each roof pushes sideways on the beams that meet at a restraint, per case. */
 function pushByRoof(
   index: StructureIndex,
-  beam: string,
+  beams: readonly string[],
   framing: ReadonlyMap<string, Rows>,
   cases: number,
 ): ReadonlyMap<string, Float64Array> {
   const push = new Map<string, Float64Array>();
-  for (const b of index.above.get(beam) ?? []) {
+  for (const b of beams.flatMap((beam) => index.above.get(beam) ?? [])) {
     const roof = index.members.get(b.upper)?.roof;
     const rows = framing.get(b.joint.id);
     if (roof === undefined || !rows) continue;
@@ -41,7 +41,7 @@ function pushByRoof(
   return push;
 }
 
-/** Restraint forces gathered by roof; a beam under several roofs is split by what each pushes on it. */
+/** Restraint forces gathered by roof; one under several roofs is split by what each pushes on its beams. */
 function gatherSway(
   index: StructureIndex,
   supports: Supports,
@@ -51,9 +51,10 @@ function gatherSway(
   const byRoof = new Map<string, Rows>();
   for (const roof of index.structure.roofs) rowsOf(byRoof, roof.mark, cases);
   const pushOn = new Map<string, ReadonlyMap<string, Float64Array>>();
-  for (const { beam, force } of supports.sway) {
-    const push = pushOn.get(beam) ?? pushByRoof(index, beam, framing, cases);
-    pushOn.set(beam, push);
+  for (const { beams, force } of supports.sway) {
+    const key = beams.join(' ');
+    const push = pushOn.get(key) ?? pushByRoof(index, beams, framing, cases);
+    pushOn.set(key, push);
     const roofs = [...push.keys()];
     if (roofs.length === 1) addRows(rowsOf(byRoof, roofs[0]!, cases), force);
     if (roofs.length < 2) continue;

@@ -4,12 +4,14 @@
  */
 import { distance } from '../base/vec.js';
 import type { Member, Surface } from '../structure/model.js';
+import { catchTerms, rafterLoad } from './catch.js';
 import type { Bearing, StructureIndex } from './index-structure.js';
 import type { MemberEffects } from './model.js';
-import { edgeWidth, type Profile, profileArea, profileMoment, stripProfile } from './profile.js';
-import { type Bar, type BarLoad, type BarUnit, DOWN, makeBar, placeOnBar, profileOnBar, solveBar } from './rafter.js';
-import { addTo, makeRows, type Rows, rowsOf } from './rows.js';
+import { type Profile, profileArea, profileMoment } from './profile.js';
+import { type Bar, type BarUnit, DOWN, makeBar, placeOnBar, solveBar } from './rafter.js';
+import { addRows, addTo, makeRows, type Rows, rowsOf } from './rows.js';
 import type { Term, Terms } from './terms.js';
+import { analyseTied, tiedRafters } from './tied-rafters.js';
 import { seatTruss, type TrussUnit } from './truss.js';
 import { makeSpans, makeStations } from './two-bearings.js';
 
@@ -29,26 +31,6 @@ export const isFraming = (m: Member): boolean => m.role === 'rafter' || m.role =
 const key = (x: number): number => Math.round(x * 1e6) / 1e6;
 const vecKey = (v: { x: number; y: number; z: number }): string => `${key(v.x)},${key(v.y)},${key(v.z)}`;
 
-/** What one member catches of each term: a profile for areas, a width for edges. Index = term. */
-export type Catch = readonly (Profile | number | undefined)[];
-
-export function catchTerms(member: Member, terms: readonly Term[], surfaces: ReadonlyMap<string, Surface>): Catch {
-  return terms.map((term) => {
-    let found: Profile | number | undefined;
-    for (const strip of member.strips) {
-      if (strip.surface !== term.surface) continue;
-      const { outline } = surfaces.get(strip.surface)!;
-      if (term.kind === 'edge') {
-        found = ((found as number | undefined) ?? 0) + edgeWidth(outline, term.v, strip.u0, strip.u1);
-      } else {
-        const more = stripProfile(outline, term.region, strip.u0, strip.u1);
-        if (more.length > 0) found = found ? [...(found as Profile), ...more] : more;
-      }
-    }
-    return found;
-  });
-}
-
 export const catchKey = (c: Profile | number): string =>
   typeof c === 'number' ? `${key(c)}` : c.map((q) => `${key(q.a)},${key(q.b)},${key(q.wa)},${key(q.wb)}`).join(';');
 
@@ -58,13 +40,6 @@ function horizontalShares(a: Bearing, b: Bearing, index: StructureIndex): readon
   const first = onHouse(a);
   const second = onHouse(b);
   return first === second ? [0.5, 0.5] : first ? [1, 0] : [0, 1];
-}
-
-function rafterLoad(bar: Bar, term: Term, surface: Surface, caught: Profile | number): BarLoad {
-  if (typeof caught !== 'number') return profileOnBar(bar, surface, caught, term.kind === 'vertical');
-  const { at, rate } = placeOnBar(bar, surface, true);
-  const place = Math.min(Math.max(at + rate * term.v, 0), bar.beam.length);
-  return { direction: DOWN, lines: [], points: [{ at: place, p: caught }] };
 }
 
 function trussUnit(a: Bearing, b: Bearing, term: Term, surface: Surface, caught: Profile | number): TrussUnit {
@@ -155,12 +130,13 @@ export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
   const members = new Map<string, MemberEffects>();
   const applied = makeRows(cases);
   const failures: string[] = [];
+  const tied = tiedRafters(index);
   const bars = new Map<string, { bar: Bar; self: BarUnit; supports: readonly number[] }>();
   const barUnits = new Map<string, BarUnit>();
   const shared = new Map<string, Curves>();
 
   for (const member of index.structure.members) {
-    if (!isFraming(member)) continue;
+    if (!isFraming(member) || tied.has(member.id)) continue;
     const bearings = index.below.get(member.id) ?? [];
     const [a, b] = bearings;
     if (!a || !b || bearings.length > 2) {
@@ -243,5 +219,10 @@ export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
     }
     members.set(member.id, { member: member.id, ...curves });
   }
+  const frames = analyseTied(index, terms);
+  for (const [id, effects] of frames.members) members.set(id, effects);
+  for (const [id, rows] of frames.joints) joints.set(id, rows);
+  addRows(applied, frames.applied);
+  failures.push(...frames.failures);
   return { members, joints, applied, failures };
 }

@@ -37,8 +37,8 @@ export interface SupportFrame {
   readonly bars: readonly BarModel[];
   /** Posts bend, and beams lie at the level of their underside. */
   readonly framed: boolean;
-  /** Nodes with a notional restraint, and the beam that stands on each. */
-  readonly restrained: readonly { readonly node: number; readonly beam: string }[];
+  /** Nodes with a notional restraint, the beam that stands on each, and all beams that meet there. */
+  readonly restrained: readonly { readonly node: number; readonly beam: string; readonly beams: readonly string[] }[];
   readonly nodeNames: readonly string[];
   readonly failures: readonly string[];
 }
@@ -182,7 +182,7 @@ export function idealise(index: StructureIndex, hold: Hold = HELD): SupportFrame
 
 /** Supports at the beams' bearings, and pins where several beams meet on one post. */
 function holdBeams(draft: Draft, beams: readonly BeamLineModel[], hold: Hold): SupportFrame['restrained'] {
-  const restrained: { node: number; beam: string }[] = [];
+  const restrained: { node: number; beam: string; beams: readonly string[] }[] = [];
   const done = new Set<number>();
   for (const { member, held, pieces } of beams) {
     const alongX = Math.abs(member.end.x - member.start.x);
@@ -199,7 +199,7 @@ function holdBeams(draft: Draft, beams: readonly BeamLineModel[], hold: Hold): S
       }
       if (done.has(node)) continue;
       done.add(node);
-      if (on === 'post') restrained.push({ node, beam: member.id });
+      if (on === 'post') restrained.push({ node, beam: member.id, beams: draft.beamsAt.get(node)! });
       const house = on === 'house' ? ({ dz: 'fixed' } as const) : {};
       const dx = hold.x || (on === 'house' && alongX < alongY) ? ({ dx: 'fixed' } as const) : {};
       const dy = hold.y || (on === 'house' && alongY <= alongX) ? ({ dy: 'fixed' } as const) : {};

@@ -6,7 +6,7 @@
 import { contains } from '../base/plane.js';
 import type { Vec3 } from '../base/vec.js';
 import type { LoadCase, PlanLoad } from '../loads/model.js';
-import type { BeamLine, CoverRoof, FootingChoice, Project } from '../project/model.js';
+import type { BeamLine, CoverRoof, FootingChoice, Project, ShedRoof } from '../project/model.js';
 import type { Section, Structure } from '../structure/model.js';
 import { bracingWeight } from './independent-bracing.js';
 
@@ -33,22 +33,68 @@ const lengthOf = (b: BeamLine): number => Math.hypot(b.to.x - b.from.x, b.to.y -
 /** Frames stand at `from`, at every spacing after it, and at `to`. */
 const frameCount = (roof: CoverRoof): number => Math.ceil((roof.to - roof.from - 1e-6) / roof.framing.spacing) + 1;
 
-/** y of the shed's high bearing and the distance its roof runs past it. */
-function shedHigh(
-  project: Project,
-  roof: Extract<CoverRoof, { kind: 'shed' }>,
-  facts: SectionFacts,
-): { y: number; past: number } {
+/** Distance of a plan point down the way a shed falls. */
+const downTo = (roof: ShedRoof, p: { x: number; y: number }): number =>
+  roof.fall === '+x' ? p.x : roof.fall === '-x' ? -p.x : p.y;
+/** The same of a beam's middle. */
+const beamDown = (roof: ShedRoof, b: BeamLine | undefined): number =>
+  b ? (downTo(roof, b.from) + downTo(roof, b.to)) / 2 : 0;
+
+/** House axis a roof's ridge (or the direction across a shed's fall) runs along. */
+const ridgeOf = (roof: CoverRoof): 'x' | 'y' =>
+  roof.kind === 'gable' ? roof.ridge : roof.fall === '+x' || roof.fall === '-x' ? 'y' : 'x';
+
+/** Plan point between a roof's two bearings. */
+function middleOf(project: Project, roof: CoverRoof): { x: number; y: number } {
+  const ends = (b: BeamLine | undefined) => (b ? [b.from, b.to] : []);
+  const wallOf = (mark: string) => {
+    const ledger = project.cover.ledgers.find((l) => l.mark === mark);
+    const wall = ledger && project.house.walls[ledger.wall];
+    return wall ? [wall.start, wall.end] : [];
+  };
+  const points =
+    roof.kind === 'gable'
+      ? roof.beams.flatMap((m) => ends(beamOf(project, m)))
+      : [
+          ...ends(beamOf(project, roof.low)),
+          ...('beam' in roof.high ? ends(beamOf(project, roof.high.beam)) : wallOf(roof.high.ledger)),
+        ];
+  const mean = (axis: 'x' | 'y') => points.reduce((sum, p) => sum + p[axis], 0) / Math.max(1, points.length);
+  return { x: mean('x'), y: mean('y') };
+}
+
+/** Part of a beam's width a roof lies on: half where another roof lies on its other side over the same length. */
+function shareOf(project: Project, roof: CoverRoof, mark: string): number {
+  const beam = beamOf(project, mark);
+  if (!beam) return 1;
+  const axis = ridgeOf(roof) === 'x' ? 'y' : 'x';
+  const side = (r: CoverRoof): number => Math.sign(middleOf(project, r)[axis] - beam.from[axis]);
+  const named = (r: CoverRoof): boolean =>
+    r.kind === 'gable' ? r.beams.includes(mark) : r.low === mark || ('beam' in r.high && r.high.beam === mark);
+  const meets = project.cover.roofs.some(
+    (r) =>
+      r.mark !== roof.mark &&
+      named(r) &&
+      ridgeOf(r) === ridgeOf(roof) &&
+      side(r) === -side(roof) &&
+      Math.min(r.to + r.rake, roof.to + roof.rake) - Math.max(r.from - r.rake, roof.from - roof.rake) > 1e-6,
+  );
+  return meets ? 0.5 : 1;
+}
+
+/** Place of the shed's high bearing down the fall and the distance its roof runs past it. */
+function shedHigh(project: Project, roof: ShedRoof, facts: SectionFacts): { y: number; past: number } {
   if ('ledger' in roof.high) {
     const mark = roof.high.ledger;
     const ledger = project.cover.ledgers.find((l) => l.mark === mark);
     const wall = ledger && project.house.walls[ledger.wall];
-    return { y: (wall?.start.y ?? 0) + (facts.get(ledger?.section ?? '')?.width ?? 0), past: 0 };
+    return { y: (wall ? downTo(roof, wall.start) : 0) + (facts.get(ledger?.section ?? '')?.width ?? 0), past: 0 };
   }
   const beam = beamOf(project, roof.high.beam);
   return {
-    y: beam ? (beam.from.y + beam.to.y) / 2 : 0,
-    past: (facts.get(beam?.section ?? '')?.width ?? 0) / 2 + roof.highOverhang,
+    y: beamDown(roof, beam),
+    past:
+      (facts.get(beam?.section ?? '')?.width ?? 0) * (shareOf(project, roof, roof.high.beam) - 0.5) + roof.highOverhang,
   };
 }
 
@@ -59,21 +105,24 @@ function planRoof(project: Project, roof: CoverRoof, facts: SectionFacts): PlanR
     const [a, b] = roof.beams.map((m) => beamOf(project, m));
     const place = (line: BeamLine | undefined): number =>
       line ? (roof.ridge === 'y' ? line.from.x + line.to.x : line.from.y + line.to.y) / 2 : 0;
-    const width = facts.get(a?.section ?? '')?.width ?? 0;
-    return { roof, across: Math.abs(place(a) - place(b)) + width + 2 * roof.eave, along, frames };
+    const outer = [a, b].reduce(
+      (sum, l) => sum + (l ? (facts.get(l.section)?.width ?? 0) * (shareOf(project, roof, l.mark) - 0.5) : 0),
+      0,
+    );
+    return { roof, across: Math.abs(place(a) - place(b)) + outer + 2 * roof.eave, along, frames };
   }
   const low = beamOf(project, roof.low);
-  const width = facts.get(low?.section ?? '')?.width ?? 0;
-  const lowY = low ? (low.from.y + low.to.y) / 2 : 0;
+  const past = (facts.get(low?.section ?? '')?.width ?? 0) * (shareOf(project, roof, roof.low) - 0.5);
+  const lowY = beamDown(roof, low);
   const high = shedHigh(project, roof, facts);
-  return { roof, across: lowY - high.y + width / 2 + roof.eave + high.past, along, frames };
+  return { roof, across: lowY - high.y + past + roof.eave + high.past, along, frames };
 }
 
 /** Weight in lb of a plan load that is even, or runs straight, across a zone of the roof: mean value times plan area. */
 function zoneTotal(p: PlanRoof, load: PlanLoad): number {
   const { zone, psf } = load;
   if (!zone) return 0;
-  const ridge = p.roof.kind === 'gable' ? p.roof.ridge : 'x';
+  const ridge = ridgeOf(p.roof);
   const across = !zone.toward.endsWith(ridge);
   const from = Math.max(0, zone.from);
   const to = Math.min(across ? p.across : p.along, zone.to);
@@ -91,14 +140,21 @@ function planForce(p: PlanRoof, load: PlanLoad): Vec3 {
   if (load.acts === 'slope') return { x: 0, y: 0, z: (-load.psf * area) / Math.cos(roof.pitch) };
   // A pressure square to the slope: p per plan area downward, p·tan(pitch) per plan area against the uphill side.
   const zone = load.zone;
-  const ridge = roof.kind === 'gable' ? roof.ridge : 'x';
+  const ridge = ridgeOf(roof);
   const acrossWind = zone !== undefined && !zone.toward.endsWith(ridge);
   const whole = acrossWind ? p.across : p.along;
   const from = zone ? Math.max(0, zone.from) : 0;
   const to = zone ? Math.min(whole, zone.to) : whole;
   const other = acrossWind ? p.along : p.across;
   const down = (load.psf * (to - from) * other) / 144;
-  if (roof.kind === 'shed') return { x: 0, y: -down * tan, z: -down };
+  if (roof.kind === 'shed') {
+    const push = -down * tan;
+    return roof.fall === '+x'
+      ? { x: push, y: 0, z: -down }
+      : roof.fall === '-x'
+        ? { x: -push, y: 0, z: -down }
+        : { x: 0, y: push, z: -down };
+  }
   if (!acrossWind || !zone) return { x: 0, y: 0, z: -down };
   // Across a gable each slope pushes toward the ridge: the windward side with the wind, the leeward side against it.
   const ridgeAt = p.across / 2;
@@ -126,7 +182,12 @@ function beamTop(project: Project, mark: string, facts: SectionFacts): number {
   for (const roof of project.cover.roofs) {
     if (roof.kind === 'gable') {
       if (roof.beams.includes(mark)) return roof.bearing;
-      continue;
+      if (roof.ridgeBeam !== mark) continue;
+      // The rafters' bottom edge rises from the inner corner of the eave beam to the middle of the ridge beam.
+      const seat =
+        (facts.get(beamOf(project, roof.beams[0])?.section ?? '')?.width ?? 0) * shareOf(project, roof, roof.beams[0]);
+      const half = planRoof(project, roof, facts).across / 2 - roof.eave;
+      return roof.bearing + (half - seat) * Math.tan(roof.pitch);
     }
     if ('beam' in roof.high && roof.high.beam === mark) return roof.bearing;
     if (roof.low !== mark || roof.framing.kind !== 'rafter') continue;
@@ -138,23 +199,42 @@ function beamTop(project: Project, mark: string, facts: SectionFacts): number {
     // Rafters hang flush with a ledger's top, and rest on a high beam at its uphill corner.
     const onBeam = 'beam' in roof.high;
     const highWidth = onBeam ? high.past - roof.highOverhang : 0;
-    const run = (low.from.y + low.to.y) / 2 - half - (high.y - highWidth);
+    const run = beamDown(roof, low) - half - (high.y - highWidth);
     return roof.bearing - run * tan - (onBeam ? 0 : plumb);
   }
   return 0;
+}
+
+/** Weight of one tie: between the rafters' top edges at its own upper edge, no longer than the beams stand apart. */
+function tieWeight(project: Project, roof: CoverRoof, facts: SectionFacts): number {
+  const f = roof.framing;
+  if (roof.kind !== 'gable' || f.kind !== 'rafter' || !f.ties) return 0;
+  const tie = facts.get(f.ties.section);
+  const rafter = facts.get(f.section);
+  if (!tie || !rafter) return 0;
+  const half = planRoof(project, roof, facts).across / 2 - roof.eave;
+  const width = facts.get(beamOf(project, roof.beams[0])?.section ?? '')?.width ?? 0;
+  const inner = half - width * shareOf(project, roof, roof.beams[0]);
+  const above = rafter.d / Math.cos(roof.pitch) - f.ties.height - tie.d;
+  return tie.weight * 2 * Math.min(half, inner + above / Math.tan(roof.pitch));
 }
 
 /** Own weight of members: trusses by span, rafters by their axis, beams, ledgers and posts by the project's lengths. */
 function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: SectionFacts): number {
   const per = (name: string): number => facts.get(name)?.weight ?? 0;
   let sum = 0;
-  for (const { roof, across, frames } of roofs) {
+  for (const { roof, across, along, frames } of roofs) {
     const f = roof.framing;
-    if (f.kind === 'rafter') sum += (frames * per(f.section) * across) / Math.cos(roof.pitch);
-    else sum += (frames * f.weight * (across - 2 * roof.eave)) / 12;
+    if (f.kind === 'rafter') {
+      const board = f.ties ? (facts.get(f.ties.ridgeBoard)?.width ?? 0) : 0;
+      sum += (frames * per(f.section) * (across - board)) / Math.cos(roof.pitch);
+      if (f.ties) sum += frames * tieWeight(project, roof, facts) + per(f.ties.ridgeBoard) * along;
+    } else sum += (frames * f.weight * (across - 2 * roof.eave)) / 12;
   }
   const named = new Set<string>(
-    roofs.flatMap(({ roof }) => (roof.kind === 'gable' ? roof.beams : [roof.low, ...Object.values(roof.high)])),
+    roofs.flatMap(({ roof }) =>
+      roof.kind === 'gable' ? [...roof.beams, roof.ridgeBeam ?? ''] : [roof.low, ...Object.values(roof.high)],
+    ),
   );
   sum += bracingWeight(project, facts, named);
   for (const ledger of project.cover.ledgers)

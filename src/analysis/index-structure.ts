@@ -24,7 +24,7 @@ export interface StructureIndex {
 
 /**
  * Joints on which nothing bears: trim, whose weight comes with the surface's edges; the halves of a splice; braces and
- * struts, which join the frame of the posts (bracing.ts).
+ * struts, which join the frame of the posts (bracing.ts); what holds a pair of tied rafters together (tied-rafters.ts).
  */
 const NO_BEARING: ReadonlySet<JointKind> = new Set<JointKind>([
   'fascia-to-framing',
@@ -32,6 +32,8 @@ const NO_BEARING: ReadonlySet<JointKind> = new Set<JointKind>([
   'brace-to-beam',
   'brace-to-post',
   'strut-to-post',
+  'rafter-to-ridge',
+  'tie-to-rafter',
 ]);
 
 const push = (map: Map<string, Bearing[]>, key: string, b: Bearing): void => {

@@ -20,7 +20,12 @@ export interface Supports {
   /** What each footing receives at its top, house axes, per case. */
   readonly footings: ReadonlyMap<string, Rows>;
   /** What each notional restraint holds, with the beam it belongs to. */
-  readonly sway: readonly { readonly beam: string; readonly at: Vec3; readonly force: Rows }[];
+  readonly sway: readonly {
+    readonly beam: string;
+    readonly beams: readonly string[];
+    readonly at: Vec3;
+    readonly force: Rows;
+  }[];
   /** Moment that a held foot hands to its footing by the post's joint, with the level (z) it is held at. */
   readonly feet: readonly {
     readonly footing: string;
@@ -125,9 +130,10 @@ export function analyseSupports(
     members.set(beam.member.id, beamEffects(beam, arm, frame, frameCases, results));
   }
   const contacts = new Map(support.beams.map((b) => [b, contactsOf(b, frame, places)]));
-  const sway = support.restrained.map(({ node, beam }) => ({
+  const sway = support.restrained.map(({ node, beam, beams }) => ({
     node,
     beam,
+    beams,
     at: support.model.nodes[node]!,
     force: makeRows(cases),
   }));

@@ -6,7 +6,8 @@
 import type { Loads } from '../loads/model.js';
 import { type WebLayout, webLayout } from '../structure/framing/webs.js';
 import type { Member, Structure, Surface, TrussShape } from '../structure/model.js';
-import { type Catch, catchKey, catchTerms } from './framing.js';
+import { type Catch, catchTerms } from './catch.js';
+import { catchKey } from './framing.js';
 import { indexStructure, type StructureIndex } from './index-structure.js';
 import type { Effects } from './model.js';
 import type { Profile } from './profile.js';

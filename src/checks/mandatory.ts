@@ -87,6 +87,9 @@ const RAFTERS: readonly string[] = [
   'rafter-deflection-long-term',
 ];
 
+/** Asked where ties hold the feet of rafters. */
+const TIED: readonly string[] = ['tie-combined', 'tie-slenderness', 'tie-heel'];
+
 const BY_FRAMING: Readonly<Record<FramingKind, readonly string[]>> = {
   rafter: RAFTERS,
   'common-truss': ['truss-papers', 'truss-preliminary'],
@@ -123,11 +126,17 @@ export const ADVISORY: ReadonlySet<string> = new Set(['patio-appendix', 'existin
 /** Mandatory checks of one kind of structure. */
 export function mandatoryFor(
   attachment: Cover['attachment'],
-  roofs: readonly { readonly kind: RoofKind; readonly framing: FramingKind; readonly gutter?: boolean }[],
+  roofs: readonly {
+    readonly kind: RoofKind;
+    readonly framing: FramingKind;
+    readonly gutter?: boolean;
+    readonly tied?: boolean;
+  }[],
 ): ReadonlySet<string> {
   const ids = new Set([...EVERY, ...BY_ATTACHMENT[attachment]]);
   for (const roof of roofs) for (const id of [...BY_ROOF[roof.kind], ...BY_FRAMING[roof.framing]]) ids.add(id);
   if (roofs.some((r) => r.gutter)) for (const id of GUTTERED) ids.add(id);
+  for (const id of roofs.some((r) => r.tied) ? TIED : []) ids.add(id);
   return ids;
 }
 
@@ -135,7 +144,12 @@ export const mandatoryOf = (project: Project): ReadonlySet<string> =>
   new Set([
     ...mandatoryFor(
       project.cover.attachment,
-      project.cover.roofs.map((r) => ({ kind: r.kind, framing: r.framing.kind, gutter: r.finish.gutter })),
+      project.cover.roofs.map(({ kind, framing, finish }) => ({
+        kind,
+        framing: framing.kind,
+        gutter: finish.gutter,
+        tied: 'ties' in framing && framing.ties !== undefined,
+      })),
     ),
     ...ofPosts(project.cover),
   ]);
@@ -149,4 +163,5 @@ export const EVERY_MANDATORY: ReadonlySet<string> = new Set([
   ...BENT_POSTS,
   ...Object.values(BY_PART).flat(),
   ...GUTTERED,
+  ...TIED,
 ]);

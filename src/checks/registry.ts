@@ -26,6 +26,7 @@ import { ledgerFasteners } from './house/ledger-fasteners.js';
 import { ledgerStrength } from './house/ledger-strength.js';
 import { jointBearing } from './joints/bearing.js';
 import { jointProducts } from './joints/products.js';
+import { tieHeel } from './joints/tie-heel.js';
 import { baseMoment } from './lateral/base-moment.js';
 import { diaphragm } from './lateral/diaphragm.js';
 import { diaphragmChord } from './lateral/diaphragm-chord.js';
@@ -40,6 +41,7 @@ import { deflectionCheck } from './members/deflection.js';
 import { postCombined, postShear } from './members/post-bending.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
+import { tieSlenderness } from './members/tie-slenderness.js';
 import { loadPathClosed } from './path/load-path.js';
 import { plyFastening } from './plies/ply-fastening.js';
 import { coveringSlope } from './roof/covering-slope.js';
@@ -88,6 +90,10 @@ export const CHECKS: readonly Check[] = [
   deflectionCheck('rafter', 'Rafter', 'live'),
   deflectionCheck('rafter', 'Rafter', 'total'),
   deflectionCheck('rafter', 'Rafter', 'long-term'),
+
+  combinedCheck('tie', 'Rafter tie in tension, compression and bending'),
+  tieSlenderness,
+  tieHeel,
 
   bendingCheck('beam', 'Beam bending'),
   shearCheck('beam', 'Beam shear'),

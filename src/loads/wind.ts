@@ -45,6 +45,11 @@ function velocityPressures(project: Project, structure: Structure, ledger: Ledge
   note(ledger, 'G', 'gust-effect factor, rigid', G_RIGID, '', asce(edition, '26.11.1'), []);
   const out = new Map<string, number>();
   for (const roof of structure.roofs) {
+    const valley = roof.neighbours?.find((n) => n.how === 'valley');
+    if (valley) {
+      const why = `it meets ${valley.roof} in a valley; the free-roof figures are of roofs that stand alone (${asce(edition, '27.3.2')})`;
+      ledger.outside.push({ about: `wind on ${roof.mark}`, why });
+    }
     const Kz = exposureKz(roof.meanHeight, wind.exposure.value, edition);
     if (isOutOfScope(Kz)) {
       ledger.outside.push({ about: `wind on ${roof.mark}`, why: `${Kz.reason} (${Kz.clause})` });

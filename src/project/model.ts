@@ -428,12 +428,21 @@ export interface StrutSpec {
   readonly path: string;
 }
 
+export interface SharedPost {
+  /** Mark of the post, listed with the beam it belongs to. */
+  readonly post: string;
+  /** Distance of its centre from this beam's start. */
+  readonly at: Inches;
+}
+
 export interface BeamLine {
   readonly mark: string;
   readonly from: Vec2;
   readonly to: Vec2;
   readonly section: string;
   readonly posts: readonly PostSpec[];
+  /** Posts of other beams that this one stands on too, such as a corner post where two beams meet. */
+  readonly shared?: readonly SharedPost[] | undefined;
   /** Distances from the start where the beam is spliced; each must be over a post. */
   readonly splices: readonly Inches[];
   /** Ends that the house holds; absent when the beam stands on posts of the yard alone. */
@@ -531,7 +540,7 @@ export interface LedgerSpec {
   readonly mark: string;
   /** Index into house.walls. */
   readonly wall: number;
-  /** Extent along the house x axis. */
+  /** Extent along the house axis its wall runs along: x of a wall facing the yard, y of a wing's side wall. */
   readonly from: Inches;
   readonly to: Inches;
   readonly section: string;
@@ -556,7 +565,27 @@ export type FramingChoice =
       /** Weight of one truss per foot of span, as printed on the order. */
       readonly weight: number;
     }
-  | { readonly kind: 'rafter'; readonly spacing: Inches; readonly section: string };
+  | {
+      readonly kind: 'rafter';
+      readonly spacing: Inches;
+      readonly section: string;
+      /** Ties across each pair of rafters below a ridge board; absent where beams or a ledger carry both ends. */
+      readonly ties?: RafterTies | undefined;
+    };
+
+/** What keeps the feet of rafters that meet at a ridge board from spreading: one tie on each pair. */
+export interface RafterTies {
+  readonly section: string;
+  /** Underside of the tie above the top of the beams. */
+  readonly height: Inches;
+  /** Greatest distance between braces that keep ties from buckling sideways; absent when there are none. */
+  readonly braced?: Inches | undefined;
+  /** Section of the ridge board the rafters meet on. */
+  readonly ridgeBoard: string;
+  /** Catalogue id of the nail, and how many at each end, driven square through the tie into the rafter. */
+  readonly nail: string;
+  readonly nails: number;
+}
 
 export type FramingKind = FramingChoice['kind'];
 
@@ -625,17 +654,23 @@ export interface GableRoof extends RoofCommon {
   /** The two beam lines it bears on, parallel to the ridge: left and right of the ridge looking along +ridge axis. */
   readonly beams: readonly [string, string];
   readonly ridge: 'x' | 'y';
+  /** Beam under the ridge that rafters bear on; absent with trusses, and with ties below a ridge board. */
+  readonly ridgeBeam?: string | undefined;
   /** First and last frame centre along the ridge axis. */
   readonly from: Inches;
   readonly to: Inches;
 }
 
+export type ShedFall = '+x' | '-x' | '+y';
+
 export interface ShedRoof extends RoofCommon {
   readonly kind: 'shed';
-  /** High side: a ledger or a beam. Low side: a beam. The roof falls along +y. */
+  /** Direction it falls in, house axes; absent = away from the rear wall, +y. */
+  readonly fall?: ShedFall | undefined;
+  /** High side: a ledger or a beam. Low side: a beam. */
   readonly high: { readonly ledger: string } | { readonly beam: string };
   readonly low: string;
-  /** First and last rafter centre along x. */
+  /** First and last rafter centre along the house axis square to the fall. */
   readonly from: Inches;
   readonly to: Inches;
   /** Overhang past the high support (beam only), horizontal. */

@@ -504,8 +504,8 @@ const SLIPS: readonly Slip[] = [
     code: 'ledger-wall-direction',
     path: '/cover/ledgers/0/wall',
     from: '"mark": "L1", "wall": "rear"',
-    to: '"mark": "L1", "wall": "left"',
-    at: '"left", "from"',
+    to: '"mark": "L1", "wall": "front"',
+    at: '"front", "from"',
     expected: /patio/,
   },
   {

@@ -1,4 +1,5 @@
 import type { Vec3 } from '../base/vec.js';
+import type { ShedFall } from '../project/model.js';
 
 /**
  * Roof axes: `a` across the ridge (growing to the right, looking along it), `l` along the ridge, `z` up. Right-handed, so a
@@ -13,6 +14,15 @@ const AXES: Readonly<Record<'x' | 'y', RoofAxes>> = {
   y: { across: { x: 1, y: 0, z: 0 }, along: { x: 0, y: 1, z: 0 } },
   x: { across: { x: 0, y: -1, z: 0 }, along: { x: 1, y: 0, z: 0 } },
 };
+
+/** Axes of a one-slope roof: it rises with `a`, against the direction it falls in. */
+const FALL_AXES: Readonly<Record<ShedFall, RoofAxes>> = {
+  '+y': AXES.x,
+  '-x': AXES.y,
+  '+x': { across: { x: -1, y: 0, z: 0 }, along: { x: 0, y: -1, z: 0 } },
+};
+
+export const fallAxes = (fall: ShedFall): RoofAxes => FALL_AXES[fall];
 
 export const roofAxes = (ridge: 'x' | 'y'): RoofAxes => AXES[ridge];
 

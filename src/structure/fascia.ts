@@ -79,9 +79,9 @@ export function placeFascia(
       seats.push({
         kind: 'fascia-to-framing',
         member: id,
-        support: framed.members[k]!.id,
+        support: framed.tails[i]![k]!.id,
         at: toHouse(profile.axes, leg.eave, l, nail),
-        contact: { length: section.d, width: framed.members[k]!.section.b },
+        contact: { length: section.d, width: framed.tails[i]![k]!.section.b },
       });
     }
   }

@@ -17,6 +17,8 @@ const ORDER: Readonly<Record<JointKind, number>> = {
   'rafter-to-ledger': 0,
   'rafter-to-beam': 1,
   'truss-to-beam': 2,
+  'rafter-to-ridge': 2.2,
+  'tie-to-rafter': 2.4,
   'ledger-to-house': 3,
   'beam-splice': 4,
   'beam-to-post': 5,

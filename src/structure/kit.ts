@@ -17,9 +17,17 @@ export interface LedgerPlan {
   readonly spec: LedgerSpec;
   readonly wall: HouseWall;
   readonly section: Section;
-  /** y of the face that framing hangs on. */
+  /** House axis the wall runs along, and its outward normal. */
+  readonly axis: 'x' | 'y';
+  readonly out: Vec2;
+  /** Distances of the wall line and of the face that framing hangs on, measured along `out`. */
+  readonly line: number;
   readonly face: number;
 }
+
+/** Plan point of a ledger at a coordinate along its wall's axis, `d` from the origin along the wall's normal. */
+export const atLedger = (l: LedgerPlan, along: number, d: number): Vec2 =>
+  l.axis === 'x' ? { x: along, y: l.out.y * d } : { x: l.out.x * d, y: along };
 
 /** What the placing functions share: the project, the issues met so far, and named things by name. */
 export interface Kit {
@@ -30,6 +38,10 @@ export interface Kit {
   readonly beams: ReadonlyMap<string, BeamPlan>;
   readonly ledgers: ReadonlyMap<string, LedgerPlan>;
 }
+
+/** Distances along a beam line where it stands on a post, its own or shared, in order. */
+export const standsAt = (b: BeamLine): number[] =>
+  [...b.posts, ...(b.shared ?? [])].map((p) => p.at).sort((p, q) => p - q);
 
 /** Plan point at a distance along a beam line. */
 export const onBeam = (b: BeamPlan, along: number): Vec2 => ({
@@ -87,21 +99,23 @@ function planLedger(
   };
   if (wall === undefined)
     return refuse('wall-unknown', 'The ledger names a wall that the house does not have.', 'the name of a house wall');
-  if (Math.abs(wall.end.y - wall.start.y) > 1e-6 || wall.end.x <= wall.start.x)
+  const along = { x: wall.end.x - wall.start.x, y: wall.end.y - wall.start.y };
+  const axis = Math.abs(along.y) <= 1e-6 ? 'x' : 'y';
+  // Walls follow each other clockwise seen from above, so the outside is to the left of the way along one.
+  const out = axis === 'x' ? { x: 0, y: Math.sign(along.x) } : { x: -Math.sign(along.y), y: 0 };
+  if ((axis === 'y' && Math.abs(along.x) > 1e-6) || out.y < 0)
     return refuse(
       'ledger-wall-direction',
-      'A ledger needs a wall along the house x axis that faces the yard.',
-      'the wall at y = 0',
+      'A ledger needs a wall that faces the yard (+y) or sideways (+x or -x).',
+      'the rear wall, or the side wall of a wing',
     );
   if (!(spec.to > spec.from))
     return refuse('ledger-without-length', 'The ledger ends before it starts.', '"to" greater than "from"');
-  if (spec.from < wall.start.x - 1e-6 || spec.to > wall.end.x + 1e-6)
-    return refuse(
-      'ledger-off-wall',
-      'The ledger runs past the end of its wall.',
-      `x from ${wall.start.x} to ${wall.end.x} in`,
-    );
-  return section && { spec, wall, section, face: wall.start.y + section.width };
+  const [low, high] = [wall.start[axis], wall.end[axis]].sort((p, q) => p - q) as [number, number];
+  if (spec.from < low - 1e-6 || spec.to > high + 1e-6)
+    return refuse('ledger-off-wall', 'The ledger runs past the end of its wall.', `${axis} from ${low} to ${high} in`);
+  const line = axis === 'x' ? wall.start.y : wall.start.x * out.x;
+  return section && { spec, wall, section, axis, out, line, face: line + section.width };
 }
 
 export function makeKit(project: Project, issues: Issue[]): Kit {

@@ -84,6 +84,8 @@ export type MemberRole =
   | 'post'
   | 'strut'
   | 'brace'
+  | 'tie'
+  | 'ridge'
   | 'fascia'
   | 'gutter'
   | 'blocking';
@@ -137,6 +139,8 @@ export interface Member {
   readonly notch: number;
   /** Cut list geometry as printed: bevels at both ends in degrees, seat cut. */
   readonly cuts: readonly string[];
+  /** Nails at each end that the project file names with the member itself (ties). */
+  readonly nails?: { readonly nail: string; readonly count: number };
   /** Distance between points where the compression edge is held, top edge and bottom edge; 0 = held throughout. */
   readonly unbraced: { readonly top: number; readonly bottom: number };
   /** How the foot of a post is held; absent: pinned where it starts. */
@@ -159,6 +163,8 @@ export type JointKind =
   | 'rafter-to-ledger'
   | 'rafter-to-beam'
   | 'truss-to-beam'
+  | 'rafter-to-ridge'
+  | 'tie-to-rafter'
   | 'beam-to-post'
   | 'beam-splice'
   | 'strut-to-post'
@@ -243,7 +249,15 @@ export interface RoofPlaced {
   readonly lowestEave: number;
   /** Part of it touching the house wall line, so that wind cannot pass under that side freely. */
   readonly attached: boolean;
+  /** Other roofs of the cover whose water or slopes meet its own; absent where it stands alone. */
+  readonly neighbours?: readonly RoofNeighbour[];
   readonly path: string;
+}
+
+/** `drains-onto`: its eave sheds on the other; `drains-against`: into the other's side, which stands higher; `valley`, `ridge`: two slopes meet low side or high side on. */
+export interface RoofNeighbour {
+  readonly roof: string;
+  readonly how: 'drains-onto' | 'drains-against' | 'valley' | 'ridge';
 }
 
 export interface Footing {

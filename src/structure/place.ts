@@ -22,9 +22,14 @@
  * frame's centre. Frames at `from`, then every spacing, the last at `to`. A scissor truss's bottom chord rises from the inner
  * faces of the beams to the middle.
  *
- * Shed. Falls along +y. With a ledger, the rafter hangs on its outer face, tops flush: bearing = top of ledger. With a high
+ * Gable of rafters. On a ridge beam each rafter bears on half of it and ends over its centre line; the beam's height follows
+ * from the eave beams'. With ties the rafters end at the faces of a ridge board (framing/ties.ts).
+ *
+ * Shed. Falls along +y, or along +x or -x from a side wall. With a ledger, the rafter hangs on its outer face, tops flush: bearing = top of ledger. With a high
  * beam, bearing = its top. Over a beam the rafter's bottom edge meets the beam's uphill top corner and the seat runs level
  * across the whole beam (framing/rafter.ts); the low beam's height follows.
+ *
+ * Roofs beside each other may share a beam, each on its half (roofs/sharing.ts), and two beams a post (supports/shared-posts.ts).
  *
  * Surfaces lie at the top of the sheathing, plumb over the tails. The strips of the frames tile each surface.
  */
@@ -42,6 +47,7 @@ import { makeJoints } from './joints.js';
 import { makeKit } from './kit.js';
 import { layersOf } from './layers.js';
 import type { Member, RoofPlaced, Structure, Surface } from './model.js';
+import { neighboursOf } from './roofs/neighbours.js';
 import { profileOf } from './roofs/registry.js';
 import { PRECONDITIONS, PROJECT_RULES, STRUCTURE_RULES } from './rules/registry.js';
 import { placeBracing } from './supports/bracing.js';
@@ -105,7 +111,7 @@ export function place(project: Project, site: Site = {}): Outcome<Structure> {
   });
   const structure: Structure = {
     attachment: project.cover.attachment,
-    roofs: described,
+    roofs: described.map((r) => withNeighbours(r, surfaces)),
     members,
     joints,
     surfaces,
@@ -118,6 +124,11 @@ export function place(project: Project, site: Site = {}): Outcome<Structure> {
   // 6. Faults of the whole.
   for (const rule of STRUCTURE_RULES) issues.push(...rule({ project, structure, roofs, site }));
   return { value: structure, issues };
+}
+
+function withNeighbours(roof: RoofPlaced, surfaces: readonly Surface[]): RoofPlaced {
+  const neighbours = neighboursOf(roof.mark, surfaces);
+  return neighbours.length > 0 ? { ...roof, neighbours } : roof;
 }
 
 /** Running numbers of mark prefixes over the whole project. */

@@ -75,7 +75,13 @@ export function tieLift(
 }
 
 /** Vertical pull on the tie `at`, lb: moments about the other bearing, side force held at whichever bearing is worse. */
-function liftAt(at: Joint, other: Joint, member: Member, surfaces: ReadonlyMap<string, Surface>, psf: number): number {
+export function liftAt(
+  at: Joint,
+  other: Joint,
+  member: Member,
+  surfaces: ReadonlyMap<string, Surface>,
+  psf: number,
+): number {
   const d: Vec3 = { x: at.at.x - other.at.x, y: at.at.y - other.at.y, z: 0 };
   const run = Math.hypot(d.x, d.y);
   const level: Vec3 = { x: d.x / run, y: d.y / run, z: 0 };

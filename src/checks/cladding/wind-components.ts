@@ -17,6 +17,7 @@ import { feetText } from '../members/scan.js';
 import { type Loaded, loadedMembers, noForces } from '../members/subjects.js';
 import { type ComponentCombination, componentCombinations } from './combinations.js';
 import { effectiveArea, loadedLength, patternMoments } from './framing-wind.js';
+import { tieMoment } from './tied-wind.js';
 import { beyond, componentPressure } from './zone-wind.js';
 
 const CLAUSE = 'ASCE 7-16 30.7';
@@ -62,6 +63,7 @@ function worstBending(ctx: CheckContext, loaded: readonly Loaded[], spacing: num
       );
     }
     const area = effectiveArea(span.length, spacing);
+    const tied = tieMoment(ctx.structure, member, load);
     const S = (member.section.b * member.section.d ** 2) / 6;
     for (const sign of ['plus', 'minus'] as const) {
       const pressure = componentPressure(ctx, member.roof ?? '', sign, area);
@@ -72,7 +74,12 @@ function worstBending(ctx: CheckContext, loaded: readonly Loaded[], spacing: num
         for (let i = 0; i < effects.stations.length; i++) {
           let others = 0;
           for (const t of combination.rest) others += t.factor * (effects.m[t.case]?.[i] ?? 0);
-          for (const unit of patternMoments(effects.stations[i]!, span.from, span.to, load)) {
+          const x = effects.stations[i]!;
+          const extra = tied?.moment(x) ?? 0;
+          const patterns = patternMoments(x, span.from, tied?.hinge ?? span.to, load);
+          for (const [k, pattern] of patterns.entries()) {
+            // A tie adds to the loading it bends the same way as.
+            const unit = pattern + (extra > 0 === (k === 0) ? extra : 0);
             const wind = combination.wind * line * unit;
             const M = others + wind;
             const at = effects.spanOf[i] ?? index;

@@ -3,6 +3,7 @@ import { isOutOfScope, type OutOfScope } from '../../loads/codes/asce7/index.js'
 import type { Joint } from '../../structure/model.js';
 import { componentCombinations } from '../cladding/combinations.js';
 import { componentTies, tieLift } from '../cladding/framing-wind.js';
+import { pairLift } from '../cladding/tied-wind.js';
 import type { CheckContext } from '../contract.js';
 
 export type UpliftSource = Pick<CheckContext, 'project' | 'structure' | 'loads' | 'effects'>;
@@ -46,7 +47,8 @@ function workOut(ctx: UpliftSource): ComponentUplifts {
   const combinations = componentCombinations(ctx.loads);
   for (const [id, ties] of componentTies(ctx.structure.joints)) {
     const member = members.get(id);
-    const lift = member && tieLift(ctx, member, ties, surfaces);
+    const lift =
+      member && (ties.length === 1 ? pairLift(ctx, member, ties[0]!, surfaces) : tieLift(ctx, member, ties, surfaces));
     if (lift === undefined || isOutOfScope(lift)) {
       for (const j of ties) missing.set(j.id, lift);
       continue;

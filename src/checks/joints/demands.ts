@@ -8,6 +8,7 @@ import type { Joint, JointKind } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
 import { thrustEnvelope } from '../trusses/thrust.js';
 import { componentUplifts } from './component-uplift.js';
+import { withoutContact } from './ridge-pull.js';
 
 export interface Demand {
   /** Pounds; 0 when no combination asks for any. */
@@ -68,7 +69,7 @@ function workOut(ctx: Source): readonly JointDemand[] {
     const most: Record<Side, Demand> = { down: NOTHING, up: NOTHING, x: NOTHING, y: NOTHING };
     let known = true;
     for (const joint of joints) {
-      const e = jointEnvelope(ctx.effects, joint.id, ctx.loads.combinations);
+      const e = withoutContact(joint, jointEnvelope(ctx.effects, joint.id, ctx.loads.combinations), ctx);
       if (!e) {
         known = false;
         continue;

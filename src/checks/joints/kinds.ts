@@ -6,12 +6,17 @@ export interface JointTraits {
   readonly carries: boolean;
   /** Ties down a single framing member, which the larger component wind pressure lifts (ASCE 7-16 30.7). */
   readonly component: boolean;
+  /** A check of its own that answers for its fasteners. */
+  readonly own?: string;
 }
 
 export const JOINT_TRAITS: Readonly<Record<JointKind, JointTraits>> = {
   'rafter-to-ledger': { carries: true, component: true },
   'rafter-to-beam': { carries: true, component: true },
   'truss-to-beam': { carries: true, component: true },
+  'rafter-to-ridge': { carries: true, component: false },
+  // Its nails are named with the ties; no product row serves it.
+  'tie-to-rafter': { carries: false, component: false, own: 'tie-heel' },
   'beam-to-post': { carries: true, component: false },
   'beam-splice': { carries: true, component: false },
   'strut-to-post': { carries: true, component: false },

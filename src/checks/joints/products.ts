@@ -140,6 +140,8 @@ export const jointProducts: Check = {
           )
         : notEvaluated(CLAUSE, 'no joint of this mark was placed');
     }
+    const { own } = JOINT_TRAITS[d.kind];
+    if (own !== undefined) return notApplicable(CLAUSE, `its fasteners are answered by the check ${own}`);
     if (!JOINT_TRAITS[d.kind].carries) {
       return notApplicable(CLAUSE, 'it holds trim, not the roof: face nails as the general notes say');
     }
@@ -151,8 +153,8 @@ export const jointProducts: Check = {
     const served = servedBy(ctx.project.choices, d.mark, d.kind);
     if (served?.by === 'product') return assessProduct(ctx, d, served.product, openSides(ctx), rec);
     if (served) return assessConnection(ctx, d, served.connection, pendingText(openSides(ctx)), rec);
-    const own = calculatedAtHouse(ctx, d, rec);
-    if (own) return own;
+    const atHouse = calculatedAtHouse(ctx, d, rec);
+    if (atHouse) return atHouse;
     const most = [d.down, d.up, d.alongX, d.alongY].reduce((a, b) => (b.value > a.value ? b : a));
     return {
       ...notEvaluated(CLAUSE, `This joint ${demandText(d)}; no product or calculated connection is named for it yet.`),

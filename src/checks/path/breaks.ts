@@ -29,6 +29,8 @@ const NEEDS: Readonly<Record<MemberRole, Needs>> = {
   ledger: { below: 2, above: 1 },
   beam: { below: 2, above: 1 },
   post: { below: 1, above: 1 },
+  tie: { below: 2, above: 0 },
+  ridge: { below: 0, above: 1 },
   strut: { below: 2, above: 0 },
   // A brace stands on its post and takes its beam, or cross member, above.
   brace: { below: 1, above: 1 },

@@ -2,11 +2,11 @@
 import type { Structure } from '../../structure/model.js';
 import { measure, sectionMark, type TableRow, tag, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
-import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
+import { idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { houseCorners, housePlan, planExtents, planMargin, slabPlan } from './plan-base.js';
-import { sectionLine } from './section-plane.js';
+import { sectionLines } from './section-plane.js';
 
 function posts(structure: Structure): Primitive[] {
   return structure.members
@@ -105,23 +105,24 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   });
   over.push(...across.items, ...up.items, ...along.items);
   const clear = (up.depth + h * 2) / scale.ratio;
-  const cut = sectionLine(
+  const cuts = sectionLines(
     structure,
     datum - clear,
     model.y,
     Math.max(...bx, ...slabs) + 24,
     model.y + model.h + (across.depth + h * 2) / scale.ratio,
   );
-  over.push(
-    ...sectionMark({
-      ...cut,
-      ends: Math.abs(cut.a.x - cut.b.x) < 1 ? 'b' : 'both',
-      number: '1',
-      sheet: SHEET_IDS.sections,
-      layer: 'A-ANNO-SYMB',
-      style,
-    }),
-  );
+  for (const [i, cut] of cuts.entries())
+    over.push(
+      ...sectionMark({
+        ...cut,
+        ends: Math.abs(cut.a.x - cut.b.x) < 1 ? 'b' : 'both',
+        number: String(i + 1),
+        sheet: idAt(SHEET_IDS.sections, i),
+        layer: 'A-ANNO-SYMB',
+        style,
+      }),
+    );
   const view = placeView(ctx, {
     box: main,
     model,

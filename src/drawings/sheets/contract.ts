@@ -74,3 +74,9 @@ export interface SheetKind {
   /** One body a sheet; more than one when the matter does not fit (ids count up from the kind's own). */
   draw(ctx: SheetContext): readonly SheetBody[];
 }
+
+/** `S-701` counted up: S-701, S-702 … */
+export function idAt(base: string, n: number): string {
+  const [letter, digits] = base.split('-');
+  return `${letter}-${String(Number(digits) + n).padStart(3, '0')}`;
+}

@@ -129,7 +129,8 @@ function drawView(ctx: SheetContext, view: View, box: Rect, number: string): Pla
   // Slope triangles on roofs whose fall is seen square on.
   for (const s of shows ? structure.surfaces : []) {
     const fall = s.downhill.x * camera.right.x + s.downhill.y * camera.right.y;
-    if (Math.abs(fall) < 0.99) continue;
+    // Nothing of a roof behind the house is seen.
+    if (Math.abs(fall) < 0.99 || !pic.items.some((i) => 'mark' in i && i.mark === s.mark)) continue;
     const roof = project.cover.roofs.find((r) => r.mark === s.roof)!;
     const vm = Math.max(...s.outline.map((p) => p.y)) / 2;
     const p = see(camera, { x: s.origin.x + s.v.x * vm, y: s.origin.y + s.v.y * vm, z: s.origin.z + s.v.z * vm });

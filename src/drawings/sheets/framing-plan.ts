@@ -32,6 +32,9 @@ const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = {
   fascia: 'rafter',
 };
 
+/** Drawn and listed, not tagged one by one. */
+const PLAIN_BARS: ReadonlySet<Member['role']> = new Set<Member['role']>(['tie', 'ridge', 'fascia']);
+
 function framingPlan(ctx: SheetContext): SheetBody[] {
   const { structure, lot, project } = ctx.input;
   const { style, area, len } = ctx;
@@ -56,18 +59,19 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   );
   const framing = structure.members.filter((m) => FRAMING_TAG[m.role] !== undefined && m.role !== 'fascia');
   items.push(...framing.map((m) => bar(m, 'S-FRAM', 'new')));
-  items.push(...structure.members.filter((m) => m.role === 'fascia').map((m) => bar(m, 'S-FRAM', 'new-fine')));
+  items.push(...structure.members.filter((m) => PLAIN_BARS.has(m.role)).map((m) => bar(m, 'S-FRAM', 'new-fine')));
   // One tag and one spread for each run of equal frames.
   const marks = [...new Set(framing.map((m) => m.mark))];
   const center = (m: Member): Vec2 => ({ x: (m.start.x + m.end.x) / 2, y: (m.start.y + m.end.y) / 2 });
-  const alongX =
-    framing.length > 1 &&
-    Math.abs(center(framing[0]!).x - center(framing.at(-1)!).x) >
-      Math.abs(center(framing[0]!).y - center(framing.at(-1)!).y);
-  marks.forEach((mark, k) => {
-    const run = framing
-      .filter((m) => m.mark === mark)
-      .sort((p, q) => (alongX ? p.start.x - q.start.x : p.start.y - q.start.y));
+  // Frames of a roof follow each other along its ridge axis.
+  const runsAlongX = (roof: string | undefined) => structure.roofs.find((r) => r.mark === roof)?.ridgeAxis === 'x';
+  // Rafters of two slopes share a mark; each slope has its own run.
+  const runKey = (m: Member) => `${m.mark}|${m.strips.map((s) => s.surface).join(' ')}`;
+  [...new Set(framing.map(runKey))].forEach((key, k) => {
+    const all = framing.filter((m) => runKey(m) === key);
+    const { mark } = all[0]!;
+    const alongX = runsAlongX(all[0]!.roof);
+    const run = all.sort((p, q) => (alongX ? p.start.x - q.start.x : p.start.y - q.start.y));
     const first = run[0]!;
     const last = run.at(-1)!;
     const t = 0.4 + 0.13 * k;
@@ -113,14 +117,21 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
     );
   }
   over.push(
-    ...jointTags(ctx, ['rafter-to-ledger', 'rafter-to-beam', 'truss-to-beam', 'fascia-to-framing'], {
-      x: h * 4.5,
-      y: h * 4.5,
-    }),
+    ...jointTags(
+      ctx,
+      ['rafter-to-ledger', 'rafter-to-beam', 'truss-to-beam', 'rafter-to-ridge', 'tie-to-rafter', 'fascia-to-framing'],
+      {
+        x: h * 4.5,
+        y: h * 4.5,
+      },
+    ),
   );
   over.push(...tiesOnPlan(ctx));
-  const stations = unique(framing.map((m) => (alongX ? center(m).x : center(m).y)));
   const roof = structure.roofs[0]!;
+  const alongX = runsAlongX(roof.mark);
+  const stationsOf = (mark: string) =>
+    unique(framing.filter((m) => m.roof === mark).map((m) => (runsAlongX(mark) ? center(m).x : center(m).y)));
+  const stations = stationsOf(roof.mark);
   const chain = alongX ? [roof.min.x, ...stations, roof.max.x] : [roof.min.y, ...stations, roof.max.y];
   const ends = alongX ? [roof.min.x, roof.max.x] : [roof.min.y, roof.max.y];
   const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
@@ -140,6 +151,15 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       tiers: [{ stations: unique(other) }, { stations: [Math.min(...other), Math.max(...other)] }],
     }).items,
   );
+  // Further roofs carry a string of their own at the edge that faces away from the first.
+  for (const r of structure.roofs.slice(1)) {
+    const x = runsAlongX(r.mark);
+    const [low, high] = x ? [r.min.x, r.max.x] : [r.min.y, r.max.y];
+    const side = x ? 'above' : r.min.x + r.max.x < roof.min.x + roof.max.x ? 'left' : 'right';
+    const datum = x ? r.max.y : side === 'left' ? r.min.x : r.max.x;
+    const tiers = [{ stations: [low, ...stationsOf(r.mark), high] }];
+    over.push(...dims(ctx, { ...common, side, datum, tiers }).items);
+  }
   for (const line of ridgeLines(structure)) {
     items.push({ kind: 'line', layer: 'A-ROOF', pen: 'profile', a: line.a, b: line.b });
     over.push({
@@ -167,7 +187,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
   const rows: TableRow[] = [
     ...marks,
-    ...new Set(structure.members.filter((m) => m.role === 'fascia').map((m) => m.mark)),
+    ...new Set(structure.members.filter((m) => PLAIN_BARS.has(m.role)).map((m) => m.mark)),
   ].map((mark) => {
     const m = structure.members.find((x) => x.mark === mark)!;
     const what = m.truss
@@ -215,7 +235,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
                   'Set, brace and restrain trusses by the plant’s instructions. Unbraced trusses fall over: keep people from under them.',
                 ]
               : [
-                  'Rafters run in one piece from ledger to tail. Seat cuts no deeper than a quarter of the rafter depth.',
+                  `Rafters run in one piece from ${structure.surfaces.length > structure.roofs.length ? 'ridge' : 'ledger'} to tail. Seat cuts no deeper than a quarter of the rafter depth.`,
                 ]),
             'Sheathing with its strength axis across the framing; end joints staggered. An unsheathed roof resists no side load.',
             ...nailingNotes(project, len),

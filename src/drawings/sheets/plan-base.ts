@@ -1,4 +1,5 @@
 /** What every plan over the house shows in the background: walls cut with openings, slabs, steps; and plan extents. */
+import { clipHalfPlane } from '../../base/plane.js';
 import type { Vec2 } from '../../base/vec.js';
 import type { Structure } from '../../structure/model.js';
 import type { LayerName, PenName, Primitive, Rect } from '../ir/index.js';
@@ -19,6 +20,18 @@ const poly = (points: readonly Vec2[], layer: LayerName, pen: PenName, mark?: st
 /** House walls in plan between openings, drawn as existing cut work; only the part near the cover is of interest. */
 export function housePlan(structure: Structure, depth: number): Primitive[] {
   const out: Primitive[] = [];
+  const seen = planExtents(structure, depth);
+  // Walls of a wing far off the cover would run off the sheet.
+  const inView = (ring: readonly Vec2[]): readonly Vec2[] => {
+    const within = (axis: 'x' | 'y', low: number, high: number, p: readonly Vec2[]): Vec2[] =>
+      clipHalfPlane(
+        clipHalfPlane(p, (q) => q[axis] - low),
+        (q) => high - q[axis],
+      );
+    const reach = depth + WALL;
+    const cut = within('y', seen.y - reach, seen.y + seen.h + reach, ring);
+    return within('x', seen.x - reach, seen.x + seen.w + reach, cut);
+  };
   for (const w of structure.walls) {
     const dx = w.end.x - w.start.x;
     const dy = w.end.y - w.start.y;
@@ -48,7 +61,8 @@ export function housePlan(structure: Structure, depth: number): Primitive[] {
     for (const span of spans) {
       const c = clip(span);
       if (!c) continue;
-      const ring = [at(c[0], 0), at(c[1], 0), at(c[1], WALL), at(c[0], WALL)];
+      const ring = inView([at(c[0], 0), at(c[1], 0), at(c[1], WALL), at(c[0], WALL)]);
+      if (ring.length < 3) continue;
       out.push({
         kind: 'polyline',
         layer: 'A-WALL-EXST',

@@ -18,6 +18,8 @@ const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   'rafter-to-ledger': 'rafter to ledger',
   'rafter-to-beam': 'rafter to beam',
   'truss-to-beam': 'truss to beam',
+  'rafter-to-ridge': 'rafter to ridge board',
+  'tie-to-rafter': 'tie to rafter',
   'beam-to-post': 'beam to post',
   'beam-splice': 'beam splice over post',
   'strut-to-post': 'cross member to post',

@@ -5,7 +5,7 @@ import type { Primitive, Rect } from '../ir/index.js';
 import { CAMERAS, type CameraName } from '../views/camera.js';
 import { picture } from '../views/picture.js';
 import type { SheetContext } from './contract.js';
-import { sectionPlane } from './section-plane.js';
+import { sectionPlanes } from './section-plane.js';
 
 export interface Cutting {
   readonly name: CameraName;
@@ -13,8 +13,9 @@ export interface Cutting {
 }
 
 /** Looking toward the house for a cut across a ridge that runs out from it; toward −x for a cut square to the house. */
-function cutting(ctx: SheetContext): Cutting {
-  const plane = sectionPlane(ctx.input.structure);
+function cutting(ctx: SheetContext, number: number): Cutting {
+  const planes = sectionPlanes(ctx.input.structure);
+  const plane = planes[number] ?? planes[0];
   return plane.across === 'x' ? { name: 'rear', cutAt: plane.at } : { name: 'right', cutAt: plane.at };
 }
 
@@ -43,13 +44,14 @@ export function soil(ctx: SheetContext, cut: Cutting, frame: Rect): Primitive[] 
 const HOUSE = new Set<Piece['role']>(['wall', 'opening', 'house-roof']);
 
 /** Looking toward the house, its wall beyond would only crowd the cut; cut square to the house, the wall belongs to it. */
-export function coverOnly(ctx: SheetContext): (p: Piece) => boolean {
-  const across = cutting(ctx).name === 'rear';
+export function coverOnly(ctx: SheetContext, number = 0): (p: Piece) => boolean {
+  const across = cutting(ctx, number).name === 'rear';
   return (p) => !(across && HOUSE.has(p.role));
 }
 
-export function sectionPicture(ctx: SheetContext, keep: (p: Piece) => boolean) {
-  const cut = cutting(ctx);
+/** Picture of the section of a running number, the main one being 0. */
+export function sectionPicture(ctx: SheetContext, keep: (p: Piece) => boolean, number = 0) {
+  const cut = cutting(ctx, number);
   const camera = CAMERAS[cut.name];
   const pic = picture(ctx.pieces.filter(keep), camera, {
     layers: { fresh: 'A-SECT', existing: 'A-ELEV-EXST', cut: 'A-SECT-MCUT', pattern: 'A-SECT-PATT' },

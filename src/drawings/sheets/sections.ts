@@ -5,6 +5,7 @@ import { CAMERAS, see } from '../views/camera.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { dims, placeView, SECTION_SCALES, scaleFor } from './parts.js';
 import { type Cutting, coverOnly, sectionPicture, soil } from './section-picture.js';
+import { type SectionPlane, sectionPlanes } from './section-plane.js';
 
 function coverFrame(ctx: SheetContext, cut: Cutting, bounds: Rect): Rect {
   const { structure } = ctx.input;
@@ -21,18 +22,18 @@ function coverFrame(ctx: SheetContext, cut: Cutting, bounds: Rect): Rect {
   return { x: x0, y: low, w: x1 - x0, h: high - low };
 }
 
-function drawSection(ctx: SheetContext): SheetBody[] {
+function drawSection(ctx: SheetContext, number: number, plane: SectionPlane): SheetBody {
   const { structure, project } = ctx.input;
   const { style, area, len } = ctx;
   const h = style.note;
-  const { cut, camera, pic } = sectionPicture(ctx, coverOnly(ctx));
+  const { cut, camera, pic } = sectionPicture(ctx, coverOnly(ctx, number), number);
   const frame = coverFrame(ctx, cut, pic.bounds);
   const scale = scaleFor(ctx, frame, area, { x: h * 26, y: h * 5 }, SECTION_SCALES);
   const over: Primitive[] = [];
   const beams = structure.members.filter((m) => m.role === 'beam');
   const under = Math.min(...beams.map((m) => m.start.z - m.section.depth / 2));
-  const roof = structure.roofs[0]!;
-  const bearing = project.cover.roofs[0]!.bearing;
+  const { roof } = plane;
+  const bearing = project.cover.roofs.find((r) => r.mark === roof.mark)!.bearing;
   const right = frame.x + frame.w;
   const across = cut.name === 'rear';
   const gradeName = across ? 'Grade at the cut' : 'Grade at house';
@@ -105,20 +106,18 @@ function drawSection(ctx: SheetContext): SheetBody[] {
     box: area,
     model: frame,
     scale,
-    number: '1',
-    title: 'Section through the cover',
+    number: String(number + 1),
+    title: structure.roofs.length > 1 ? `Section through ${roof.mark}` : 'Section through the cover',
     items,
     over,
   });
   const window = { x: frame.x - 14, y: frame.y - 6, w: frame.w + 28, h: frame.h + 12 };
-  return [
-    {
-      title: 'Section',
-      scaleNote: placed.scale.label,
-      viewports: [{ ...placed.viewport, window }],
-      items: placed.items,
-    },
-  ];
+  return {
+    title: 'Section',
+    scaleNote: placed.scale.label,
+    viewports: [{ ...placed.viewport, window }],
+    items: placed.items,
+  };
 }
 
 /** Clear height at the lowest beam over the walking surface below it, drawn as a dimension. */
@@ -159,4 +158,7 @@ function headroom(ctx: SheetContext, cut: Cutting, ratio: number): Primitive[] {
   ];
 }
 
-export const sections: SheetKind = { title: 'Section', discipline: 'A', needed: () => true, draw: drawSection };
+const draw = (ctx: SheetContext): SheetBody[] =>
+  sectionPlanes(ctx.input.structure).map((plane, i) => drawSection(ctx, i, plane));
+
+export const sections: SheetKind = { title: 'Section', discipline: 'A', needed: () => true, draw };

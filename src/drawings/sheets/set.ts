@@ -3,18 +3,12 @@ import { formatLength } from '../../base/quantity/index.js';
 import { piecesOf } from '../../structure/pieces/index.js';
 import { drawingArea, type SetData, styleFor, titleBlock } from '../annotate/index.js';
 import type { Sheet, SheetSize } from '../ir/index.js';
-import { type DrawingInput, SHEET_IDS, type SheetBody, type SheetContext, type SheetKindId } from './contract.js';
+import { type DrawingInput, idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKindId } from './contract.js';
 import { SHEETS } from './registry.js';
 
 export const SHEET_SIZE_NAMES = ['ARCH D', 'ARCH C', 'ANSI B', 'ANSI D'] as const satisfies readonly SheetSize[];
 
 const CAUTION = 'Prepared with a program that certifies nothing. The authority having jurisdiction decides.';
-
-/** `S-701` counted up: S-701, S-702 … */
-function idAt(base: string, n: number): string {
-  const [letter, digits] = base.split('-');
-  return `${letter}-${String(Number(digits) + n).padStart(3, '0')}`;
-}
 
 function setData(input: DrawingInput): SetData {
   const { job, log } = input.project;

@@ -250,21 +250,32 @@ export function sheddingOn(project: Project, structure: Structure, roof: RoofPla
 
 /** Something higher beside the roof whose height or snow this program cannot place. */
 export function unknownNeighbour(project: Project, structure: Structure, roof: RoofPlaced): string | undefined {
-  const nearBox = (points: readonly Point[]): boolean => {
-    const xs = rangeOf(points.map((p) => p.x));
-    const ys = rangeOf(points.map((p) => p.y));
-    return (
-      xs.low < roof.max.x + NEAR &&
-      xs.high > roof.min.x - NEAR &&
-      ys.low < roof.max.y + NEAR &&
-      ys.high > roof.min.y - NEAR
-    );
-  };
-  const building = project.lot.buildings.find((b) => b.outline.length > 0 && nearBox(b.outline));
+  const building = project.lot.buildings.find((b) => b.outline.length > 0 && nearBox(roof, b.outline));
   if (building) return `${building.name} stands within 20 ft and its height is not in the project file`;
+  return higherRoof(structure, roof);
+}
+
+function nearBox(roof: RoofPlaced, points: readonly Point[]): boolean {
+  const xs = rangeOf(points.map((p) => p.x));
+  const ys = rangeOf(points.map((p) => p.y));
+  return (
+    xs.low < roof.max.x + NEAR &&
+    xs.high > roof.min.x - NEAR &&
+    ys.low < roof.max.y + NEAR &&
+    ys.high > roof.min.y - NEAR
+  );
+}
+
+/** Another roof of the cover that stands higher nearby, or meets this one in a valley: its snow is not worked out. */
+export function higherRoof(structure: Structure, roof: RoofPlaced): string | undefined {
+  const valley = roof.neighbours?.find((n) => n.how === 'valley');
+  if (valley) return `the roof meets ${valley.roof} in a valley (ASCE 7 7.6.3)`;
   const other = structure.roofs.find(
     (r) =>
-      r.mark !== roof.mark && r.highestPoint > roof.lowestEave + 1 && nearBox([r.min, r.max]) && !sameLevel(r, roof),
+      r.mark !== roof.mark &&
+      r.highestPoint > roof.lowestEave + 1 &&
+      nearBox(roof, [r.min, r.max]) &&
+      !sameLevel(r, roof),
   );
   return other ? `the other new roof ${other.mark} stands higher within 20 ft` : undefined;
 }

@@ -5,7 +5,7 @@ import { asce, flatRoofSnow, num, slidingApplies, slidingSnow } from '../codes/a
 import type { SnowAnswer } from '../model.js';
 import { DIRECTIONS, lengthAlong } from '../wind-plan.js';
 import { answer, carry, type Sheet, type Zone } from './case.js';
-import { sheddingOn, stepsBeside } from './house-steps.js';
+import { higherRoof, sheddingOn, stepsBeside } from './house-steps.js';
 
 /** Thermal factor of the upper roof: that of an unheated one, the heaviest a house can have. */
 const CT_UPPER = 1.2;
@@ -14,6 +14,8 @@ export function sliding(sheet: Sheet, roof: RoofPlaced): SnowAnswer {
   const { project, structure, snow, ledger } = sheet;
   const edition = project.basis.codes.loads;
   const clause = asce(edition, '7.9');
+  const above = higherRoof(structure, roof);
+  if (above !== undefined) return answer('sliding', roof, 'outside', clause, `Sliding is not covered: ${above}.`);
   const slopes = sheddingOn(project, structure, roof);
   const { steps, outside } = stepsBeside(project, structure, roof);
   if ((steps.length > 0 || outside !== undefined) && structure.housePlanes.every((p) => p.state === 'removed'))

@@ -10,6 +10,15 @@ export function unbalanced(sheet: Sheet, roof: RoofPlaced): SnowAnswer {
   const { project, structure, snow, ledger, gamma } = sheet;
   const edition = project.basis.codes.loads;
   const clause = asce(edition, '7.6.1');
+  const valley = roof.neighbours?.find((n) => n.how === 'valley');
+  if (valley)
+    return answer(
+      'unbalanced',
+      roof,
+      'outside',
+      asce(edition, '7.6.3'),
+      `Unbalanced snow is not covered where the roof meets ${valley.roof} in a valley.`,
+    );
   const surfaces = structure.surfaces.filter((s) => s.roof === roof.mark);
   if (surfaces.every((s) => s.shape === 'monoslope'))
     return answer('unbalanced', roof, 'none', clause, 'a roof of one slope has no ridge to drift across');

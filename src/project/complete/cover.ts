@@ -52,11 +52,19 @@ function roof(w: WrittenRoof, path: string, note: Notebook): CoverRoof {
     rake: w.rake,
     path,
   };
-  if (w.kind === 'gable') return { ...common, kind: 'gable', beams: [w.beams[0]!, w.beams[1]!], ridge: w.ridge };
+  if (w.kind === 'gable')
+    return {
+      ...common,
+      kind: 'gable',
+      beams: [w.beams[0]!, w.beams[1]!],
+      ridge: w.ridge,
+      ...(w.ridgeBeam === undefined ? {} : { ridgeBeam: w.ridgeBeam }),
+    };
   const { ledger, beam } = w.high;
   return {
     ...common,
     kind: 'shed',
+    ...(w.fall === undefined ? {} : { fall: w.fall }),
     high: ledger === undefined ? { beam: beam! } : { ledger },
     low: w.low,
     highOverhang: w.highOverhang,

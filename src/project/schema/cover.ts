@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { LateralSystem } from '../model.js';
+import type { LateralSystem, ShedFall } from '../model.js';
 import { beamEnds, ledgerFastening } from './attachment.js';
 import { given, list, maybe, part, value } from './leaf.js';
 import { place } from './lot.js';
@@ -51,14 +51,23 @@ const strut = part('A cross member between two facing posts of different beams, 
   braces: part('A knee brace at each end of it.', knee).optional(),
 });
 
+const sharedPost = part('A post that is listed with another beam.', {
+  post: given(text('Mark of the post.', 'P3')),
+  at: given(length('From the start of this beam to the centre of the post.', '2 3/4 in', 0, FAR)),
+});
+
 const beam = part('A beam line on its posts.', {
   mark: mark('B1'),
   from: given(place),
   to: given(place),
   section: section('the beam'),
-  posts: list('Posts in order from the start of the beam: two, or one where an end is held by the house.', post)
-    .min(1)
-    .max(500),
+  posts: list(
+    'Posts in order from the start of the beam; with shared ones and ends held by the house at least two.',
+    post,
+  ).max(500),
+  shared: list('Posts of other beams that this one stands on too, such as a corner post.', sharedPost)
+    .max(10)
+    .optional(),
   ends: beamEnds.optional(),
   splices: list(
     'Where the beam is cut, from its start; each over a post. Left out: one piece.',
@@ -71,8 +80,15 @@ const beam = part('A beam line on its posts.', {
 const ledger = part('A ledger fastened to the house wall.', {
   mark: mark('L1'),
   wall: given(text('Name of the house wall.', 'rear')),
-  from: given(length('Left end, along the house x axis.', '-10 ft', -FAR, FAR)),
-  to: given(length('Right end.', '10 ft', -FAR, FAR)),
+  from: given(
+    length(
+      'Start along the house x axis; along the y axis on a wall that faces sideways, such as the side of a wing.',
+      '-10 ft',
+      -FAR,
+      FAR,
+    ),
+  ),
+  to: given(length('End along the same axis, more than the start.', '10 ft', -FAR, FAR)),
   section: section('the ledger'),
   fastening: ledgerFastening.optional(),
 });
@@ -100,6 +116,25 @@ const truss = {
   weight: given(lineLoad('Weight of one truss per foot of its span.', '6 plf', 1 / 12, 50 / 12)),
 };
 
+const ties = part(
+  'Ties on every pair of rafters below a ridge board. Left out where a ridge beam carries the rafters.',
+  {
+    section: section('the ties'),
+    height: given(length('Underside of the tie above the top of the beams.', '0 in', 0, 120)),
+    braced: maybe(
+      length(
+        'Greatest distance between braces that keep the ties from buckling sideways under uplift, such as a board across their tops. Left out: none.',
+        '6 ft',
+        12,
+        FAR,
+      ),
+    ),
+    ridgeBoard: section('the ridge board'),
+    nail: given(text('Nail by its catalogue name.', 'common-16d')),
+    nails: given(number('Nails at each end of a tie.', 6, 1, 40, true)),
+  },
+);
+
 /** Framing by kind. A new kind is a member here, in the model, and in the structure's registry. */
 const framing = z
   .discriminatedUnion('kind', [
@@ -126,6 +161,7 @@ const framing = z
       kind: z.literal('rafter').meta({ description: 'Rafter.' }),
       spacing,
       section: section('the rafters'),
+      ties: ties.optional(),
     }),
   ])
   .meta({ description: 'What carries the roof between its bearings.' });
@@ -200,6 +236,8 @@ const common = {
   finish,
 };
 
+const FALLS = ['+y', '+x', '-x'] as const satisfies readonly ShedFall[];
+
 const roof = z
   .discriminatedUnion('kind', [
     part('Two slopes from a ridge to two beams.', {
@@ -213,10 +251,14 @@ const roof = z
             'The two beams it bears on: left of the ridge, then right of it, looking along the positive axis.',
         }),
       ridge: given(choice('Axis the ridge runs along.', ['y', 'x'])),
+      ridgeBeam: maybe(text('Mark of the beam under the ridge, for rafters that bear on it.', 'B3')),
     }),
     part('One slope from a high bearing to a low beam, falling away from the house.', {
       ...common,
       kind: z.literal('shed').meta({ description: 'Shed roof.' }),
+      fall: maybe(
+        choice('Direction it falls in: "+y" away from the rear wall, "+x" or "-x" away from a side wall.', FALLS, '+x'),
+      ),
       high: part('The high bearing: a ledger or a beam.', {
         ledger: maybe(text('Mark of the ledger.', 'L1')),
         beam: maybe(text('Mark of the beam.', 'B2')),

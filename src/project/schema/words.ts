@@ -41,6 +41,7 @@ export const JOINT_KINDS = [
   'strut-to-post',
   'brace-to-beam',
   'brace-to-post',
+  'rafter-to-ridge',
   'ledger-to-house',
   'beam-to-wall-post',
   'beam-to-wall',

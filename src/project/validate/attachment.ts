@@ -16,13 +16,13 @@ export const INTO_WALL = 8;
 /** One post is enough only where the house holds an end. */
 export function endIssues(b: Beam, path: Place): Issue[] {
   const issues: Issue[] = [];
-  if (b.posts.length < 2 && !heldByHouse(b))
+  if (b.posts.length + (b.shared?.length ?? 0) < 2 && !heldByHouse(b))
     issues.push(
       fault(
         'beam-needs-two-posts',
         [...path, 'posts'],
-        `beam ${b.mark} stands on one post and no end of it is held by the house`,
-        'two posts, or "ends" that say how the house holds it',
+        `beam ${b.mark} stands on fewer than two posts and no end of it is held by the house`,
+        'two posts, shared ones counted, or "ends" that say how the house holds it',
       ),
     );
   return issues;

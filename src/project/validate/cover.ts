@@ -30,6 +30,12 @@ function beamIssues(b: Beam, path: readonly (string | number)[]): Issue[] {
     ];
   }
   const issues: Issue[] = endIssues(b, path);
+  const shared = b.shared ?? [];
+  shared.forEach((s, i) => {
+    if (s.at <= length + SLACK) return;
+    const message = `post ${s.post} stands past the end of beam ${b.mark}`;
+    issues.push(fault('post-off-beam', [...path, 'shared', i, 'at'], message, `from 0" to ${inches(length)}`));
+  });
   b.posts.forEach((p, i) => {
     const at = [...path, 'posts', i, 'at'];
     if (p.at > length + SLACK) {
@@ -55,7 +61,7 @@ function beamIssues(b: Beam, path: readonly (string | number)[]): Issue[] {
     }
   });
   (b.splices ?? []).forEach((s, i) => {
-    if (b.posts.some((p) => Math.abs(p.at - s) <= SLACK)) return;
+    if ([...b.posts, ...shared].some((p) => Math.abs(p.at - s) <= SLACK)) return;
     const posts = b.posts.map((p) => `${inches(p.at)} (${p.mark})`).join(', ');
     issues.push(
       fault(
@@ -214,6 +220,11 @@ function shedIssues(
       ),
     );
   }
+  // The fall's axis and sense, and the axis across it that bearings run along.
+  const fall = r.fall ?? '+y';
+  const across = fall === '+y' ? 'x' : 'y';
+  const along = fall === '+y' ? 'y' : 'x';
+  const sense = fall === '-x' ? -1 : 1;
   const bearings: (readonly [string, readonly [number, number]])[] = [];
   const skew = (b: Beam, key: string) =>
     issues.push(
@@ -221,21 +232,21 @@ function shedIssues(
         'beams-not-parallel',
         [...path, key],
         `beam ${b.mark} is not square to the fall of ${r.mark}`,
-        'a beam along x',
+        `a beam along ${across}`,
       ),
     );
   const low = beams.get(r.low);
   const high = beam === undefined ? undefined : beams.get(beam);
-  if (low && !parallel(low, 'x')) skew(low, 'low');
-  else if (low) bearings.push([low.mark, extent(low, 'x')]);
-  if (high && !parallel(high, 'x')) skew(high, 'high');
-  else if (high) bearings.push([high.mark, extent(high, 'x')]);
-  if (low && high && low.from.y - high.from.y < SHORTEST_BEAM) {
+  if (low && !parallel(low, across)) skew(low, 'low');
+  else if (low) bearings.push([low.mark, extent(low, across)]);
+  if (high && !parallel(high, across)) skew(high, 'high');
+  else if (high) bearings.push([high.mark, extent(high, across)]);
+  if (low && high && sense * (low.from[along] - high.from[along]) < SHORTEST_BEAM) {
     issues.push(
       fault(
         'contradiction',
         [...path, 'low'],
-        `the roof ${r.mark} falls along +y, but ${low.mark} is not beyond ${high.mark}`,
+        `the roof ${r.mark} falls along ${fall}, but ${low.mark} is not beyond ${high.mark}`,
         'the low beam farther from the house',
       ),
     );
@@ -264,18 +275,21 @@ function ledgerIssues(cover: WrittenCover, house: WrittenHouse): Issue[] {
     if (!wall) return [];
     const { start } = wall;
     const end = house.walls[(n + 1) % house.walls.length]!.start;
-    if (Math.abs(start.y - end.y) > SLACK || start.x >= end.x) {
+    const alongX = Math.abs(start.y - end.y) <= SLACK;
+    if (alongX ? start.x >= end.x : Math.abs(start.x - end.x) > SLACK) {
       return [
         fault(
           'ledger-wall-direction',
           [...path, 'wall'],
-          `the wall "${l.wall}" does not face out along +y`,
-          'a wall along x that faces the patio',
+          `the wall "${l.wall}" does not face out along +y, +x or -x`,
+          'a wall that faces the patio: the rear wall, or the side wall of a wing',
         ),
       ];
     }
-    const off = (['from', 'to'] as const).filter((k) => l[k] < start.x - SLACK || l[k] > end.x + SLACK);
-    const range = `within the wall, from ${inches(start.x)} to ${inches(end.x)}`;
+    const axis = alongX ? 'x' : 'y';
+    const [first, last] = [Math.min(start[axis], end[axis]), Math.max(start[axis], end[axis])];
+    const off = (['from', 'to'] as const).filter((k) => l[k] < first - SLACK || l[k] > last + SLACK);
+    const range = `within the wall, from ${inches(first)} to ${inches(last)}`;
     return off.map((k) =>
       fault('ledger-off-wall', [...path, k], `ledger ${l.mark} runs past the end of its wall`, range),
     );

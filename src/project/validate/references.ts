@@ -26,6 +26,11 @@ function references(root: Node): Reference[] {
   const walls = indices(root, 'house', 'walls').flatMap((i) => textAt(root, 'house', 'walls', i, 'name') ?? []);
   const beams = marksIn(root, 'beams');
   const ledgers = marksIn(root, 'ledgers');
+  const posts = indices(root, 'cover', 'beams').flatMap((i) =>
+    indices(root, 'cover', 'beams', i, 'posts').flatMap(
+      (j) => textAt(root, 'cover', 'beams', i, 'posts', j, 'mark') ?? [],
+    ),
+  );
 
   for (const i of indices(root, 'house', 'walls')) add('a wall build', builds, 'house', 'walls', i, 'build');
   for (const i of indices(root, 'house', 'openings')) add('a house wall', walls, 'house', 'openings', i, 'wall');
@@ -46,17 +51,14 @@ function references(root: Node): Reference[] {
       for (const k of indices(root, 'cover', 'beams', i, 'posts', j, 'braces'))
         add('a section', sections, 'cover', 'beams', i, 'posts', j, 'braces', k, 'section');
     }
+    for (const j of indices(root, 'cover', 'beams', i, 'shared'))
+      add('a post', posts, 'cover', 'beams', i, 'shared', j, 'post');
     for (const end of ['start', 'end']) {
       add('a house wall', walls, 'cover', 'beams', i, 'ends', end, 'wall');
       add('a section', sections, 'cover', 'beams', i, 'ends', end, 'section');
       add('a footing', footings, 'cover', 'beams', i, 'ends', end, 'foot', 'footing');
     }
   }
-  const posts = indices(root, 'cover', 'beams').flatMap((i) =>
-    indices(root, 'cover', 'beams', i, 'posts').flatMap(
-      (j) => textAt(root, 'cover', 'beams', i, 'posts', j, 'mark') ?? [],
-    ),
-  );
   for (const i of indices(root, 'cover', 'struts')) {
     add('a section', sections, 'cover', 'struts', i, 'section');
     add('a section', sections, 'cover', 'struts', i, 'braces', 'section');
@@ -65,9 +67,12 @@ function references(root: Node): Reference[] {
   for (const i of indices(root, 'cover', 'roofs')) {
     for (const j of indices(root, 'cover', 'roofs', i, 'beams')) add('a beam', beams, 'cover', 'roofs', i, 'beams', j);
     add('a beam', beams, 'cover', 'roofs', i, 'low');
+    add('a beam', beams, 'cover', 'roofs', i, 'ridgeBeam');
     add('a beam', beams, 'cover', 'roofs', i, 'high', 'beam');
     add('a ledger', ledgers, 'cover', 'roofs', i, 'high', 'ledger');
     add('a section', sections, 'cover', 'roofs', i, 'framing', 'section');
+    add('a section', sections, 'cover', 'roofs', i, 'framing', 'ties', 'section');
+    add('a section', sections, 'cover', 'roofs', i, 'framing', 'ties', 'ridgeBoard');
   }
   return out;
 }

@@ -17,6 +17,8 @@ export interface Seat {
 export interface Framed {
   readonly members: readonly Member[];
   readonly seats: readonly Seat[];
+  /** The frame at each station whose tail carries the eave, leg by leg. */
+  readonly tails: readonly (readonly Member[])[];
   /** Height of the top of each bearing part, by mark. */
   readonly tops: ReadonlyMap<string, number>;
   /** Height of the framing's top edge at the eave of each slope, in the order of the profile's legs. */

@@ -31,6 +31,21 @@ export const truss: Framing<TrussKind> = {
       );
       return undefined;
     }
+    if (profile.ridge !== undefined) {
+      kit.issues.push(
+        error(
+          'ridge-beam-under-trusses',
+          `${roof.path}/ridgeBeam`,
+          'Trusses span from eave to eave and bear on no ridge beam.',
+          {
+            subject: roof.mark,
+            found: profile.ridge[0].part,
+            expected: 'no "ridgeBeam", or rafters',
+          },
+        ),
+      );
+      return undefined;
+    }
     const made = makeSection<'solid'>(
       { kind: 'solid', size: choice.chord, ...choice.wood },
       { choice: choice.chord, path: `${roof.path}/framing/chord` },
@@ -47,8 +62,9 @@ export const truss: Framing<TrussKind> = {
     const chord = made.section;
     const tan = Math.tan(roof.pitch);
     const plumb = chord.d / Math.cos(roof.pitch);
-    const width = left.section.width;
-    const span = right.at - left.at + width;
+    const outer = [left.seat.at - left.seat.width / 2, right.seat.at + right.seat.width / 2] as const;
+    const width = Math.max(left.seat.width, right.seat.width);
+    const span = outer[1] - outer[0];
     const height = choice.heel + (span / 2) * tan;
     if (choice.heel < plumb - 1e-6) {
       kit.issues.push(
@@ -86,10 +102,7 @@ export const truss: Framing<TrussKind> = {
     const weight = (choice.weight * span) / 12;
     // Spread over the whole axis so that weight × length is the truss's weight.
     const section: Section = { ...chord, label: `${chord.label} chords`, weight: weight / overall };
-    const overhang: readonly [number, number] = [
-      left.at - width / 2 - leftLeg.eave,
-      rightLeg.eave - right.at - width / 2,
-    ];
+    const overhang: readonly [number, number] = [outer[0] - leftLeg.eave, rightLeg.eave - outer[1]];
     const inner = `T${number('T')}`;
     const gable = `T${number('T')}`;
     const sheathed = roof.finish.sheathing !== '';
@@ -137,8 +150,8 @@ export const truss: Framing<TrussKind> = {
           kind: 'truss-to-beam',
           member: id,
           support: b.part,
-          at: toHouse(profile.axes, b.at, l, roof.bearing),
-          contact: { length: b.section.width, width: chord.b },
+          at: toHouse(profile.axes, b.seat.at, l, roof.bearing),
+          contact: { length: b.seat.width, width: chord.b },
         });
       }
     }
@@ -146,6 +159,7 @@ export const truss: Framing<TrussKind> = {
     return {
       members,
       seats,
+      tails: [members, members],
       tops: new Map([
         [left.part, roof.bearing],
         [right.part, roof.bearing],

@@ -149,13 +149,13 @@ const touches = (h: Half, a: Vec2, b: Vec2): boolean => Math.max(a.x, b.x) > h.m
 
 export function trussPieces(m: Member, t: TrussShape, joints: readonly Joint[]): Piece[] {
   const { on, run } = planeOf(m);
-  const bearing = seatsOf(m, joints)[0];
-  const width = bearing ? bearing.to - bearing.from : t.chordDepth;
+  const seats = seatsOf(m, joints);
   const pieces: Piece[] = [];
   const gableEnd = m.role === 'gable-truss';
   const layout = webLayout(t, gableEnd);
   for (const side of [0, 1] as const) {
-    const half = halfOf(t, t.overhang[side], width);
+    const bearing = seats[side === 0 ? 0 : seats.length - 1];
+    const half = halfOf(t, t.overhang[side], bearing ? bearing.to - bearing.from : t.chordDepth);
     const shapes = [half.top, ...half.bottoms, ...websOf(half, t, t.overhang[side], layout, gableEnd)];
     for (const shape of shapes) {
       const profile = shape.map((p) => ({ x: side === 0 ? p.x : run - p.x, y: m.start.z + p.y }));

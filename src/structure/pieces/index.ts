@@ -24,6 +24,8 @@ const SHAPERS: Readonly<Record<MemberRole, Shaper>> = {
   post: barPieces,
   strut: barPieces,
   brace: bracePieces,
+  tie: barPieces,
+  ridge: barPieces,
   fascia: barPieces,
   gutter: barPieces,
   blocking: barPieces,

@@ -10,6 +10,8 @@ export interface Bearing {
   /** Centre of a beam; framing face of a ledger. Roof coordinate `a`. */
   readonly at: number;
   readonly section: Section;
+  /** Part of its top the framing lies on: the whole width, or half of a beam that two roofs share from its two sides. */
+  readonly seat: { readonly at: number; readonly width: number };
 }
 
 /** One slope, from its eave up to ridge or high edge, in roof coordinate `a`. */
@@ -29,6 +31,8 @@ export interface Profile {
   readonly ridgeAxis: 'x' | 'y';
   readonly bearings: readonly [Bearing, Bearing];
   readonly legs: readonly Leg[];
+  /** A beam under the ridge: the half of it that each leg bears on, in the order of the legs. */
+  readonly ridge?: readonly [Bearing, Bearing];
   /** Frame centres along the ridge, and the edges of the roof (rakes). */
   readonly stations: readonly number[];
   readonly extent: readonly [number, number];

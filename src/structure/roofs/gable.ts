@@ -1,9 +1,11 @@
+import type { GableRoof } from '../../project/model.js';
 import { roofAxes, toRoof } from '../axes.js';
 import { MEETS } from '../constants.js';
 import { error } from '../issues.js';
 import type { BeamPlan, Kit } from '../kit.js';
 import { inches } from '../text.js';
 import type { Bearing, Profile, RoofShape } from './contract.js';
+import { beamBearing } from './sharing.js';
 import { stationsOf } from './stations.js';
 
 interface Line {
@@ -45,15 +47,21 @@ export const gable: RoofShape<'gable'> = {
     if (missing || left === undefined || right === undefined || stations === undefined) return undefined;
     return fits(kit, roof, left, right) ? lay(roof, left, right, stations) : undefined;
 
-    function lay(r: typeof roof, lo: Line, hi: Line, at: readonly number[]): Profile {
-      const ridge = (lo.a + hi.a) / 2;
+    function lay(r: typeof roof, lo: Line, hi: Line, at: readonly number[]): Profile | undefined {
+      const [left, right] = [beamBearing(r, lo.plan, axes, 1, kit), beamBearing(r, hi.plan, axes, -1, kit)];
+      // Both slopes start at one height over the outer edges of the seats, so the ridge stands midway between these.
+      const outer = [left.seat.at - left.seat.width / 2, right.seat.at + right.seat.width / 2] as const;
+      const ridge = (outer[0] + outer[1]) / 2;
+      const under = r.ridgeBeam === undefined ? undefined : ridgeBearing(r, r.ridgeBeam, ridge, kit);
+      if (r.ridgeBeam !== undefined && under === undefined) return undefined;
       return {
         axes,
         ridgeAxis: r.ridge,
-        bearings: [bearing(lo), bearing(hi)],
+        ...(under ? { ridge: under } : {}),
+        bearings: [left, right],
         legs: [
-          { surface: `${r.mark}-left`, eave: lo.a - lo.plan.section.width / 2 - r.eave, top: ridge },
-          { surface: `${r.mark}-right`, eave: hi.a + hi.plan.section.width / 2 + r.eave, top: ridge },
+          { surface: `${r.mark}-left`, eave: outer[0] - r.eave, top: ridge },
+          { surface: `${r.mark}-right`, eave: outer[1] + r.eave, top: ridge },
         ],
         stations: at,
         extent: [r.from - r.rake, r.to + r.rake],
@@ -63,7 +71,47 @@ export const gable: RoofShape<'gable'> = {
   },
 };
 
-const bearing = (l: Line): Bearing => ({ part: l.plan.line.mark, kind: 'beam', at: l.a, section: l.plan.section });
+/** The beam under the ridge, each slope on its own half. */
+function ridgeBearing(roof: GableRoof, mark: string, ridge: number, kit: Kit): readonly [Bearing, Bearing] | undefined {
+  const path = `${roof.path}/ridgeBeam`;
+  const refuse = (code: string, message: string, found: string, expected: string): undefined => {
+    kit.issues.push(error(code, path, message, { subject: roof.mark, found, expected }));
+    return undefined;
+  };
+  const plan = kit.beams.get(mark);
+  if (plan === undefined) {
+    if (kit.project.cover.beams.some((b) => b.mark === mark)) return undefined;
+    return refuse('beam-unknown', 'The roof names a beam that is not listed.', mark, 'the mark of a beam');
+  }
+  const axes = roofAxes(roof.ridge);
+  const [p, q] = [toRoof(axes, plan.line.from), toRoof(axes, plan.line.to)];
+  const off = Math.max(Math.abs(p.a - ridge), Math.abs(q.a - ridge));
+  if (off > MEETS)
+    return refuse(
+      'ridge-beam-off-ridge',
+      `Beam ${mark} does not run under the ridge.`,
+      `${inches(off)} off`,
+      `a beam along ${roof.ridge} midway between the outer faces of the eave beams`,
+    );
+  const half = 0.75;
+  const [start, end] = [Math.min(p.l, q.l) + half, Math.max(p.l, q.l) - half];
+  if (roof.from < start - MEETS || roof.to > end + MEETS)
+    return refuse(
+      'frames-off-beam',
+      `The end rafters stand past the end of ${mark}.`,
+      `${inches(roof.from)} to ${inches(roof.to)}`,
+      `between ${inches(start)} and ${inches(end)}`,
+    );
+  const { width } = plan.section;
+  const on = (side: 1 | -1): Bearing => ({
+    part: mark,
+    kind: 'beam',
+    at: ridge,
+    section: plan.section,
+    seat: { at: ridge + (side * width) / 4, width: width / 2 },
+  });
+  return [on(-1), on(1)];
+}
 
 const mismatch = (kit: Kit, roof: { path: string; mark: string }, message: string, expected: string): void => {
   kit.issues.push(error('truss-wider-than-beams', `${roof.path}/beams`, message, { subject: roof.mark, expected }));

@@ -22,6 +22,8 @@ export const headroom: StructureRule = ({ project, structure, roofs }) => {
   for (const { framed, roof } of roofs) {
     let clear = Number.POSITIVE_INFINITY;
     for (const m of framed.members) {
+      // Ties and ridge boards have no tail.
+      if (m.strips.length === 0) continue;
       const half = m.truss ? 0 : framed.plumb / 2;
       const under = m.truss ? m.truss.heel - m.truss.overhang[0] * Math.tan(m.truss.topPitch) - framed.plumb : 0;
       // A truss has a tail at either end, over ground that may differ; a rafter has one, at its start.

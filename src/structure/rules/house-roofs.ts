@@ -57,8 +57,10 @@ function wallTops({ structure }: Placed): Issue[] {
         const f = fromWall(w, end);
         return Math.abs(f.out) < 6 && f.along > -1 && f.along < f.length + 1;
       });
-      if (wall)
-        above(m.mark, m.path, { x: end.x, y: wall.start.y }, wall.plate, m.start.z + m.section.depth / 2, wall.name);
+      if (wall === undefined) continue;
+      const { out } = fromWall(wall, end);
+      const at = { x: end.x - wall.out.x * out, y: end.y - wall.out.y * out };
+      above(m.mark, m.path, at, wall.plate, m.start.z + m.section.depth / 2, wall.name);
     }
   }
   return issues;

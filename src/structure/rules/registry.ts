@@ -11,6 +11,7 @@ import { marks } from './marks.js';
 import { openings } from './openings.js';
 import { postFit } from './post-fit.js';
 import { coveringSlope, pitchInRange } from './roof-slope.js';
+import { roofsMeet } from './roofs-meet.js';
 import { sheathingSpan } from './sheathing-span.js';
 import { water } from './water.js';
 
@@ -24,6 +25,7 @@ export const STRUCTURE_RULES: readonly StructureRule[] = [
   beamEnds,
   openings,
   houseRoofs,
+  roofsMeet,
   footingsApart,
   postFit,
   headroom,

@@ -179,7 +179,7 @@ const CASES: readonly Case[] = [
   },
   {
     code: 'ledger-wall-direction',
-    project: shed({ cover: { ledgers: (old) => [{ ...old[0]!, wall: 1 }] } }),
+    project: shed({ cover: { ledgers: (old) => [{ ...old[0]!, wall: 2 }] } }),
     path: PATHS.ledger!,
     shown: false,
   },

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../base/vec.js';
 import { SLACK } from '../constants.js';
 import { error } from '../issues.js';
-import { type BeamPlan, type Kit, onBeam } from '../kit.js';
+import { type BeamPlan, type Kit, onBeam, standsAt } from '../kit.js';
 import type { Member } from '../model.js';
 import { inches } from '../text.js';
 import { holdsOf } from './holds.js';
@@ -68,6 +68,7 @@ export function placeBeam(plan: BeamPlan, load: BeamLoad, kit: Kit): BeamPart[] 
 
 function checkPosts(plan: BeamPlan, kit: Kit): void {
   const { line, length } = plan;
+  const centres = standsAt(line);
   if (holdsOf(plan, kit).length < 2)
     kit.issues.push(
       error(
@@ -76,7 +77,7 @@ function checkPosts(plan: BeamPlan, kit: Kit): void {
         'A beam is held in two places or more: posts, or the house.',
         {
           subject: line.mark,
-          found: String(line.posts.length),
+          found: String(centres.length),
         },
       ),
     );
@@ -90,7 +91,6 @@ function checkPosts(plan: BeamPlan, kit: Kit): void {
       }),
     );
   }
-  const centres = line.posts.map((p) => p.at).sort((a, b) => a - b);
   for (let i = 1; i < centres.length; i++) {
     if (centres[i]! - centres[i - 1]! < 12)
       kit.issues.push(
@@ -103,7 +103,7 @@ function checkPosts(plan: BeamPlan, kit: Kit): void {
   }
   for (const [i, splice] of line.splices.entries()) {
     const inside = splice > SLACK && splice < length - SLACK;
-    if (inside && line.posts.some((p) => Math.abs(p.at - splice) <= SPLICE_TOLERANCE)) continue;
+    if (inside && centres.some((at) => Math.abs(at - splice) <= SPLICE_TOLERANCE)) continue;
     kit.issues.push(
       error('splice-off-post', `${line.path}/splices/${i}`, 'A beam may be spliced over the centre of a post only.', {
         subject: line.mark,

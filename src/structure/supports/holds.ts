@@ -1,6 +1,6 @@
 /** Where a beam line is held: by its posts, and by the house at its ends. */
 import type { BeamEnd } from '../../project/model.js';
-import type { BeamPlan, Kit } from '../kit.js';
+import { type BeamPlan, type Kit, standsAt } from '../kit.js';
 
 /** Ends the file gives, each with the beam's own end. */
 export const endsOf = (plan: BeamPlan): readonly (readonly [BeamEnd, 0 | 1])[] => {
@@ -11,7 +11,7 @@ export const endsOf = (plan: BeamPlan): readonly (readonly [BeamEnd, 0 | 1])[] =
 /** Places along a beam line where a post or the house holds it. */
 export function holdsOf(plan: BeamPlan, kit: Kit): number[] {
   const own = endsOf(plan).map(([e, at]) => alongOfEnd(plan, e, at, kit));
-  return [...plan.line.posts.map((p) => p.at), ...own].sort((a, b) => a - b);
+  return [...standsAt(plan.line), ...own].sort((a, b) => a - b);
 }
 
 /** A post takes the last of the beam's length on its whole width. */

@@ -1,18 +1,18 @@
-import type { LedgerPlan } from '../kit.js';
+import { atLedger, type LedgerPlan } from '../kit.js';
 import type { Member } from '../model.js';
 
 /** A ledger flat against the wall's sheathing plane (cladding removed there), its top edge at `top`. */
 export function placeLedger(plan: LedgerPlan, top: number, spacing: number): Member {
   const { spec, section, wall } = plan;
-  const y = wall.start.y + section.width / 2;
+  const d = plan.line + section.width / 2;
   const z = top - section.depth / 2;
   return {
     id: spec.mark,
     mark: spec.mark,
     role: 'ledger',
     section,
-    start: { x: spec.from, y, z },
-    end: { x: spec.to, y, z },
+    start: { ...atLedger(plan, spec.from, d), z },
+    end: { ...atLedger(plan, spec.to, d), z },
     up: { x: 0, y: 0, z: 1 },
     length: spec.to - spec.from,
     state: 'new',

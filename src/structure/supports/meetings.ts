@@ -1,10 +1,11 @@
 import type { Meeting } from '../joints.js';
-import { type Kit, onBeam } from '../kit.js';
+import { atLedger, type Kit, onBeam } from '../kit.js';
 import type { JointKind, WallPlaced } from '../model.js';
 import type { BeamPart } from './beams.js';
 import { endMeetings } from './ends.js';
 import { fastenerGroups } from './ledgers.js';
 import type { LaidRoof, Supports } from './place.js';
+import { shareOfPost } from './shared-posts.js';
 
 /** Every place where parts meet, in the order the load comes down. */
 export function meetingsOf(
@@ -53,7 +54,7 @@ function ledgerMeetings(supports: Supports, walls: readonly WallPlaced[], kit: K
     for (const along of fastenerGroups(plan)) {
       out.push({
         kind: 'ledger-to-house',
-        at: { x: plan.spec.from + along, y: plan.wall.start.y, z: member.start.z },
+        at: { ...atLedger(plan, plan.spec.from + along, plan.line), z: member.start.z },
         parts: [member.id, wall.id],
         contact: { length: 0, width: 0 },
         path: plan.spec.path,
@@ -76,7 +77,8 @@ function beamMeetings(supports: Supports, walls: readonly WallPlaced[], kit: Kit
       const at = { ...onBeam(plan, parts[i]!.to), z: parts[i]!.member.start.z };
       splices.push(meeting('beam-splice', at, [parts[i]!.member.id, parts[i + 1]!.member.id], plan.line.path));
     }
-    for (const spec of plan.line.posts) {
+    const shared = (plan.line.shared ?? []).map((s) => ({ mark: s.post, at: s.at, path: plan.line.path }));
+    for (const spec of [...plan.line.posts, ...shared]) {
       const post = supports.postParts.get(spec.mark);
       if (post === undefined) continue;
       const half = post.member.section.width / 2;
@@ -91,13 +93,30 @@ function beamMeetings(supports: Supports, walls: readonly WallPlaced[], kit: Kit
           contact: { length, width: across },
         });
       }
+      if (!('footingMark' in spec)) continue;
       bases.push({
         ...meeting('post-to-footing', post.member.start, [spec.mark, spec.footingMark], spec.path),
         contact: { length: post.member.section.d, width: post.member.section.b },
       });
     }
   }
-  return [...splices, ...caps, ...bases, ...held];
+  return [...splices, ...shareCorners(caps, supports), ...bases, ...held];
+}
+
+/** Contact of the caps on posts that more than one beam line stands on: each beam has its share of the post's top. */
+function shareCorners(caps: readonly Meeting[], supports: Supports): Meeting[] {
+  const beams = new Map([...supports.beamParts.values()].flat().map((p) => [p.member.id, p.member]));
+  return caps.map((cap) => {
+    const mine = beams.get(cap.parts[0]!)!;
+    const others = caps.flatMap((c) => {
+      const m = c.parts[1] === cap.parts[1] ? beams.get(c.parts[0]!) : undefined;
+      return m === undefined || m.mark === mine.mark ? [] : [m];
+    });
+    const post = supports.postParts.get(cap.parts[1]!)?.member;
+    if (others.length === 0 || post === undefined) return cap;
+    const { width } = cap.contact;
+    return { ...cap, contact: { length: shareOfPost(mine, others, post) / width, width } };
+  });
 }
 
 const meeting = (kind: JointKind, at: Meeting['at'], parts: readonly string[], path: string): Meeting => ({

@@ -12,6 +12,7 @@ import { type BeamPart, placeBeam } from './beams.js';
 import { type EndPart, placeEnds } from './ends.js';
 import { placeLedger } from './ledgers.js';
 import { type PostPart, placePost } from './posts.js';
+import { checkSharedPosts } from './shared-posts.js';
 
 export interface LaidRoof {
   readonly roof: CoverRoof;
@@ -97,6 +98,7 @@ export function placeSupports(roofs: readonly LaidRoof[], ground: Ground, kit: K
     posts.push(...held.flatMap((e) => e.post ?? []));
     footings.push(...held.flatMap((e) => e.footing ?? []));
   }
+  checkSharedPosts({ beamParts, postParts }, kit);
   return { members: [...ledgers, ...beams, ...posts], footings, beamParts, postParts, ends };
 }
 

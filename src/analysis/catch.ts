@@ -1,0 +1,33 @@
+/** What one rafter or truss catches of each term of the loads: a width profile for areas, a width for edges. */
+import type { Member, Surface } from '../structure/model.js';
+import { edgeWidth, type Profile, stripProfile } from './profile.js';
+import { type Bar, type BarLoad, DOWN, placeOnBar, profileOnBar } from './rafter.js';
+import type { Term } from './terms.js';
+
+/** Index = term. */
+export type Catch = readonly (Profile | number | undefined)[];
+
+export function catchTerms(member: Member, terms: readonly Term[], surfaces: ReadonlyMap<string, Surface>): Catch {
+  return terms.map((term) => {
+    let found: Profile | number | undefined;
+    for (const strip of member.strips) {
+      if (strip.surface !== term.surface) continue;
+      const { outline } = surfaces.get(strip.surface)!;
+      if (term.kind === 'edge') {
+        found = ((found as number | undefined) ?? 0) + edgeWidth(outline, term.v, strip.u0, strip.u1);
+      } else {
+        const more = stripProfile(outline, term.region, strip.u0, strip.u1);
+        if (more.length > 0) found = found ? [...(found as Profile), ...more] : more;
+      }
+    }
+    return found;
+  });
+}
+
+/** The load one unit of a term puts on a rafter. */
+export function rafterLoad(bar: Bar, term: Term, surface: Surface, caught: Profile | number): BarLoad {
+  if (typeof caught !== 'number') return profileOnBar(bar, surface, caught, term.kind === 'vertical');
+  const { at, rate } = placeOnBar(bar, surface, true);
+  const place = Math.min(Math.max(at + rate * term.v, 0), bar.beam.length);
+  return { direction: DOWN, lines: [], points: [{ at: place, p: caught }] };
+}
