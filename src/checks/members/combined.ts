@@ -208,7 +208,8 @@ function record(ctx: CheckContext, { on, combination, station, M, Mw, N }: Worst
   }
 }
 
-export const combinedCheck = (role: MemberRole, title: string): Check => ({
+/** `note` is printed with a pass. */
+export const combinedCheck = (role: MemberRole, title: string, note = ''): Check => ({
   id: `${role}-combined`,
   title,
   subjects: (ctx) => memberSubjects(ctx, role),
@@ -232,6 +233,7 @@ export const combinedCheck = (role: MemberRole, title: string): Check => ({
         combination: combination.id,
         clause: CLAUSE,
         formula: 'interaction of bending and axial force ≤ 1',
+        note,
         remedy: `${on.member.id} is overloaded by bending both ways and along its length together: use a wider, deeper or stronger section.`,
       },
       rec,
