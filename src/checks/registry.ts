@@ -63,6 +63,8 @@ import { lotClosure } from './zoning/lot-closure.js';
 import { lotCoverage } from './zoning/lot-coverage.js';
 import { setback } from './zoning/setback.js';
 
+const HOLES = 'gross section: bolt holes are taken off with the joint’s own design';
+
 export const CHECKS: readonly Check[] = [
   officeAnswers,
   loadRange,
@@ -118,9 +120,9 @@ export const CHECKS: readonly Check[] = [
   postShear,
   baseMoment,
   slendernessCheck('brace', 'Knee brace slenderness'),
-  combinedCheck('brace', 'Knee brace in compression and tension'),
+  combinedCheck('brace', 'Knee brace in compression and tension', HOLES),
   slendernessCheck('strut', 'Cross member slenderness'),
-  combinedCheck('strut', 'Cross member bent with axial force'),
+  combinedCheck('strut', 'Cross member bent with axial force', HOLES),
   shearCheck('strut', 'Cross member shear'),
 
   soilBearing,

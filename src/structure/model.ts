@@ -150,9 +150,9 @@ export interface Member {
 
 /**
  * `at` is the level (z, inches) at which the foot counts as held: the base of a `fixed` post; of an `embedded` one a third
- * of its depth below the surface. A rigid post in soil that stiffens with depth has its greatest moment above that level
- * as long as the load acts half the depth or more above ground (src/analysis/fixity.test.ts), so the moment is not
- * understated; the yielding of the soil itself is not in the frame.
+ * of its depth below the surface. That is more moment than a rigid post has in soil that stiffens with depth, where the load
+ * acts a quarter of the depth or more above ground (src/analysis/side-load-properties.test.ts); the yielding of the soil
+ * itself is not in the frame.
  */
 export interface PostFoot {
   readonly kind: 'pinned' | 'fixed' | 'embedded';

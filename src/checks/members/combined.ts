@@ -208,8 +208,8 @@ function record(ctx: CheckContext, { on, combination, station, M, Mw, N }: Worst
   }
 }
 
-/** The check itself on members with given forces; `loaded` may carry a second set of forces. */
-export function combinedFinding(ctx: CheckContext, loaded: readonly Loaded[], rec?: Recorder): Finding {
+/** The check itself on members with given forces; `loaded` may carry a second set of forces, `note` is printed with a pass. */
+export function combinedFinding(ctx: CheckContext, loaded: readonly Loaded[], rec?: Recorder, note = ''): Finding {
   const worst = findWorst(ctx, loaded);
   if (worst === undefined) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);
   if (worst === 'none') {
@@ -227,18 +227,19 @@ export function combinedFinding(ctx: CheckContext, loaded: readonly Loaded[], re
       combination: combination.id,
       clause: CLAUSE,
       formula: 'interaction of bending and axial force ≤ 1',
+      note,
       remedy: `${on.member.id} is overloaded by bending both ways and along its length together: use a wider, deeper or stronger section.`,
     },
     rec,
   );
 }
 
-export const combinedCheck = (role: MemberRole, title: string): Check => ({
+export const combinedCheck = (role: MemberRole, title: string, note = ''): Check => ({
   id: `${role}-combined`,
   title,
   subjects: (ctx) => memberSubjects(ctx, role),
   run(subject, ctx, rec) {
     const loaded = loadedMembers(ctx, subject.id);
-    return loaded ? combinedFinding(ctx, loaded, rec) : noForces(CLAUSE);
+    return loaded ? combinedFinding(ctx, loaded, rec, note) : noForces(CLAUSE);
   },
 });
