@@ -37,7 +37,7 @@ describe('heel nails', () => {
     const ctx = contextOf(tiedProject);
     const subject = tieHeel.subjects(ctx)[0]!;
     const found = tieHeel.run(subject, ctx);
-    expect(found.combination).toBe('D+Lr');
+    expect(found.combination).toMatch(/^D\+Lr/);
     expect(Math.abs(found.capacity - 6 * 141 * 1.25)).toBeLessThan(1.5);
     // Thrust of the dead and live load, case by case from the tie of the worst pair.
     const tie = ctx.structure.members.filter((m) => m.role === 'tie');
@@ -45,7 +45,9 @@ describe('heel nails', () => {
       ...tie.map((m) => {
         const n = ctx.effects.members.get(m.id)!.n;
         const c = (id: string) => Math.max(...n[ctx.effects.cases.indexOf(id)]!);
-        return c('D') + c('Lr');
+        // Live load on some spans only may push harder than on all: the tails then lift nothing.
+        const live = ctx.effects.cases.filter((id) => id.startsWith('Lr'));
+        return c('D') + Math.max(...live.map(c));
       }),
     );
     expect(found.demand).toBeCloseTo(worst, 6);

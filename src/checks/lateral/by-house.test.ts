@@ -293,7 +293,8 @@ describe('sway held by the house', () => {
   });
   it('leaves no side load missing at the joints', () => {
     expect(openSides(gable)).toEqual([]);
-    expect(openSides(tied({ into: 'fascia' }))).toEqual(['along', 'across']);
+    // Whether the tie holds is the sway checks' question; the joints carry the force either way.
+    expect(openSides(tied({ into: 'fascia' }))).toEqual([]);
   });
   it('takes the status of its worst link', () => {
     expect(ask(swayX, tied({ into: 'fascia' })).status).toBe('outside-scope');
