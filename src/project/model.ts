@@ -192,6 +192,15 @@ export interface HouseWall {
   readonly plate: Inches;
   readonly stories: number;
   readonly build: WallBuild;
+  /** Side load the cover may hand to it, as somebody who can judge the house states it; absent when nobody has. */
+  readonly sideLoad?: WallSideLoad;
+  readonly path: string;
+}
+
+/** Allowable-stress side load on a wall of the house: along it, lb, and square to it, lb per inch of what is fastened. */
+export interface WallSideLoad {
+  readonly along: Office<number>;
+  readonly square: Office<number>;
   readonly path: string;
 }
 

@@ -41,7 +41,8 @@ const VENEER: ReadonlySet<Cladding> = new Set<Cladding>(['brick-veneer', 'stone-
 /** Stretch of wall that shares a load out among its studs, inches. Common practice, no source. */
 const STRETCH = 48;
 
-const given = (v: Office<boolean>): boolean => v.state === 'given' && v.value;
+/** Answered with yes by a named somebody. */
+const given = (v: Office<boolean>): boolean => v.state === 'given' && v.value && v.from !== '';
 const words = (s: string): string => s.replaceAll('-', ' ');
 
 interface Draft {
@@ -56,8 +57,8 @@ interface Draft {
 /** A question somebody answers with yes. */
 const asked = (what: string, v: Office<boolean>, takes: string, todo: string): Draft =>
   given(v)
-    ? { what, takes, state: 'verified', note: v.from || 'source not stated', path: v.path }
-    : { what, takes, state: 'open', note: todo, path: v.path };
+    ? { what, takes, state: 'verified', note: v.from, path: v.path }
+    : { what, takes, state: 'open', note: v.value && v.from === '' ? 'say who saw it' : todo, path: v.path };
 
 export function factsAt(ctx: PlaceSource, place: HousePlace, rec?: Recorder): readonly HouseFact[] {
   const drafts = [

@@ -49,8 +49,9 @@ const said = (load: HeaderLoad): string =>
 export function assessHeader(o: Opening, load: HeaderLoad, rec?: Recorder): HeaderAnswer {
   const h = o.header;
   const adds = `${o.mark} (${o.room || o.kind}): header and jack studs take ${said(load)} more`;
-  if (h && h.verified.state === 'given' && h.verified.value)
-    return { state: 'verified', text: `${adds}; verified: ${h.verified.from || 'source not stated'}` };
+  // A bare yes names nobody who could be asked.
+  if (h && h.verified.state === 'given' && h.verified.value && h.verified.from !== '')
+    return { state: 'verified', text: `${adds}; verified: ${h.verified.from}` };
   const section = h?.made && sectionOf(h.made, h.path);
   if (!h?.made || !section) return { state: 'unknown', text: adds };
   const L = o.width + JACK * h.made.jacks;

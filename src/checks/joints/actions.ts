@@ -1,8 +1,9 @@
 /**
  * Every set of forces one mark's joints must hold at the same time: each allowable-stress combination of the main
- * system, and for the tie of a single framing member also the component uplift alone (ASCE 7-16 30.7).
+ * system, the same with the push of scissor trusses whose bearings are both fastened, and for the tie of a single framing
+ * member also the component uplift alone (ASCE 7-16 30.7).
  */
-import { combineComponent } from '../../analysis/index.js';
+import { combineComponent, thrustSet } from '../../analysis/index.js';
 import type { Combination } from '../../loads/model.js';
 import type { Joint } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
@@ -38,15 +39,20 @@ export function actionsOf(ctx: CheckContext, mark: string): readonly Action[] | 
     if (!force) return undefined;
     const pair = `${joint.ties[0]?.part} on ${joint.ties.at(-1)?.part}`;
     const raise = raiseToStatics(ctx, (about) => about === pair);
+    const pushed = thrustSet(ctx)?.effects.joints.get(joint.id)?.force;
     for (const combination of ctx.loads.combinations) {
-      actions.push({
+      const under = (f: typeof force, cause: Cause): Action => ({
         joint,
-        combination,
-        x: combineComponent(force, combination, 'x'),
-        y: combineComponent(force, combination, 'y'),
-        z: combineComponent(force, combination, 'z'),
+        combination: cause,
+        x: combineComponent(f, combination, 'x'),
+        y: combineComponent(f, combination, 'y'),
+        z: combineComponent(f, combination, 'z'),
         raise,
       });
+      actions.push(under(force, combination));
+      if (!pushed || pushed === force) continue;
+      const { id, CD, clause } = combination;
+      actions.push(under(pushed, { id: `${id}, bearings held`, CD, clause }));
     }
     const c = components.byJoint.get(joint.id);
     if (c && c.up >= TRACE) {

@@ -148,10 +148,10 @@ export const houseTie = once({
     if (!roof || !demand) return notEvaluated(CLAUSE, `The side load that ${t.mark} must take is not known.`);
     const joint = tieJoint(ctx, t, roof, demand.wall, tieLevel(ctx, t));
     if ('finding' in joint) return joint.finding;
-    if (!t.verified.value || t.verified.state !== 'given') {
+    if (!t.verified.value || t.verified.state !== 'given' || t.verified.from === '') {
       return notEvaluated(
         CLAUSE,
-        `Nobody has seen the framing of the house behind ${t.mark}. Needed: where it was seen, under cover.houseTies.`,
+        `Nobody is named who has seen the framing of the house behind ${t.mark}. Needed: where it was seen, under cover.houseTies.`,
       );
     }
     if (joint.places < 2)

@@ -1,4 +1,4 @@
-import type { House, HouseRoof, HouseWall } from '../model.js';
+import type { House, HouseRoof, HouseWall, WallSideLoad } from '../model.js';
 import type { WrittenHouse } from '../schema/house.js';
 import { pointer } from '../text/node.js';
 import { completeHeader } from './attachment.js';
@@ -8,6 +8,23 @@ const VERIFY = {
   value: false,
   shown: 'not verified',
 };
+
+/** What the wall may be given, or a question for each part of it that is not known. */
+function completeSideLoad(
+  wall: WrittenHouse['walls'][number],
+  at: string,
+  note: Notebook,
+): { readonly sideLoad?: WallSideLoad } {
+  if (!wall.sideLoad) return {};
+  const path = `${at}/sideLoad`;
+  const ask = (way: 'along' | 'square', words: string) =>
+    note.office(wall.sideLoad![way], `${path}/${way}`, {
+      value: 0,
+      shown: 'none',
+      question: `How much side load ${words} may the cover hand to the ${wall.name} wall of the house?`,
+    });
+  return { sideLoad: { along: ask('along', 'along it'), square: ask('square', 'square to it'), path } };
+}
 
 export function completeHouse(w: WrittenHouse, note: Notebook): House {
   const verified = new Map(
@@ -36,6 +53,7 @@ export function completeHouse(w: WrittenHouse, note: Notebook): House {
         sheathing: b.sheathing,
         verified: verified.get(wall.build)!,
       },
+      ...completeSideLoad(wall, `/house/walls/${i}`, note),
       path: `/house/walls/${i}`,
     };
   });

@@ -1,7 +1,7 @@
 /** Written → complete: every value spelled out, given kept apart from assumed, open answers turned into questions. */
 import type { Choices, CodeBundle, JointProduct, Lot, Patio, Project } from '../model.js';
 import type { Written } from '../schema/index.js';
-import { completeBasis } from './basis.js';
+import { completeBasis, PLACEHOLDERS } from './basis.js';
 import { completeConnection } from './connections.js';
 import { completeCover } from './cover.js';
 import { completeHouse } from './house.js';
@@ -92,9 +92,20 @@ function fasciaAssumption(w: Written, note: Notebook): void {
   });
 }
 
+/** Gutters are sized for more rain than any place has, where none is given; that is listed. */
+function rainfallAssumption(w: Written, note: Notebook): void {
+  if (w.basis.rainfall !== undefined || !w.cover.roofs.some((r) => r.finish.gutter)) return;
+  note.assumptions.push({
+    path: '/basis/rainfall',
+    text: `Gutters sized for a one-hour rainfall of ${PLACEHOLDERS.rainfall.shown}`,
+    why: 'Not given; more than any place in the codes’ lists, as recalled.',
+  });
+}
+
 export function complete(w: Written, codes: CodeBundle): { readonly project: Project; readonly note: Notebook } {
   const note = new Notebook();
   fasciaAssumption(w, note);
+  rainfallAssumption(w, note);
   const project: Project = {
     version: 1,
     job: w.job,

@@ -5,6 +5,13 @@ import type { Notebook } from './notebook.js';
 type WrittenTie = NonNullable<WrittenCover['houseTies']>[number];
 
 function tie(w: WrittenTie, path: string, wallNames: readonly string[], note: Notebook): HouseTie {
+  if (w.level === undefined) {
+    note.assumptions.push({
+      path: `${path}/level`,
+      text: `${w.mark} fastened to the house at the level of the lowest bearing of ${w.roof}`,
+      why: 'No level is given.',
+    });
+  }
   return {
     mark: w.mark,
     roof: w.roof,
@@ -13,7 +20,16 @@ function tie(w: WrittenTie, path: string, wallNames: readonly string[], note: No
     to: w.to,
     level: w.level,
     nailer: w.nailer ?? '',
-    fastener: { ...w.fastener, rows: w.fastener.rows ?? 1 },
+    fastener: {
+      ...w.fastener,
+      rows: note.default(
+        w.fastener.rows,
+        `${path}/fastener/rows`,
+        1,
+        `One fastener at each place of ${w.mark}`,
+        'Not given; the fewest.',
+      ),
+    },
     into: w.into,
     gap: note.default(
       w.gap,

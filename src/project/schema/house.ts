@@ -5,7 +5,7 @@ import { given, list, maybe, named, part } from './leaf.js';
 import { place } from './lot.js';
 import { office } from './office.js';
 import { choice, flag, number, size, text } from './plain.js';
-import { length, pitch } from './quantities.js';
+import { force, length, lineLoad, pitch } from './quantities.js';
 import { COVERINGS } from './words.js';
 
 const STEEPEST = Math.atan(24 / 12);
@@ -28,11 +28,24 @@ const build = part('How a wall is built.', {
   verified: given(office(flag('Whether someone opened the wall or saw its framing, and where.'))),
 });
 
+const sideLoad = part(
+  'Side load the cover may hand to this wall, its bracing and the floor or roof behind it, as the building department or an engineer states it (allowable-stress forces). Asked for where the cover leans on the wall. Left out: not known.',
+  {
+    along: given(office(force('Along the wall, from everything fastened to it.', '900 lb', 1, 50000))),
+    square: given(
+      office(
+        lineLoad('Square to the wall, in or out, per foot of what is fastened to it.', '120 plf', 1 / 12, 5000 / 12),
+      ),
+    ),
+  },
+);
+
 const wall = part('One wall; it ends where the next begins.', {
   name: given(text('Name, by which openings and ledgers refer to it.', 'rear')),
   start: given(place),
   plate: given(length('Top of the wall plate above the finished floor.', '8 ft 1 in', 72, 600)),
   build: given(text('Name of its entry under builds.', 'stucco')),
+  sideLoad: sideLoad.optional(),
 });
 
 const opening = part('A window, door or vent.', {
