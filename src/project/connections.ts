@@ -4,7 +4,8 @@ import type { Inches, Psi } from '../base/units.js';
 /**
  * A direction at a joint as seen from the part that is carried (the first one tied). `lengthwise` is level along that
  * part in plan, `crosswise` level and square to it; of a post, along and square to the depth of its section. `push` and
- * `pull` are along the part itself, such as a brace; where a connection names them, the others are what is left.
+ * `pull` are along the part itself, such as a brace, or along the brace that carries it; where a connection names them, the
+ * others are what is left.
  */
 export type ConnectionWay = 'down' | 'up' | 'lengthwise' | 'crosswise' | 'push' | 'pull';
 export type FastenerAxis = 'lengthwise' | 'crosswise' | 'plumb';

@@ -33,12 +33,16 @@ export function grainOf(m: Member): Vec3 {
   return n > 0 ? { x: d.x / n, y: d.y / n, z: d.z / n } : UP;
 }
 
-/** Unit vector along the carried part toward the joint: the way it pushes. */
+/**
+ * The way the carried part pushes, unit vector: along it toward the joint. Where a brace carries a beam or strut, push and
+ * pull are along the brace, and the beam presses on it against the way the brace points.
+ */
 function inward(place: Place): Vec3 {
-  const m = place.upper;
+  const carries = place.lower.role === 'brace' && place.upper.role !== 'brace';
+  const m = carries ? place.lower : place.upper;
   const at = place.joint.ties.find((t) => t.part === m.id)?.along ?? 0;
   const g = grainOf(m);
-  return at > distance(m.start, m.end) / 2 ? g : scale(g, -1);
+  return at > distance(m.start, m.end) / 2 !== carries ? g : scale(g, -1);
 }
 
 /** A joint's force split into its own ways, lb; of `down` and `up`, `push` and `pull` one is nothing. */
