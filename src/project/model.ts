@@ -797,6 +797,8 @@ export interface JointProduct {
   readonly G: number;
   /** Moisture in service the ratings are for. */
   readonly service: 'dry' | 'wet';
+  /** A seat as wide as the beam it hangs, with fasteners through both of its faces: every ply bears. */
+  readonly seat?: boolean | undefined;
   /** Concrete strength the ratings are for; undefined when the product does not stand on concrete. */
   readonly concrete: Psi | undefined;
   readonly source: string;

@@ -2,11 +2,12 @@
  * How wet each piece of wood gets where it stands, what that asks of it, and what it has. Decay rules as read in IRC 2012
  * R317.1.4 (county record scan) and unchanged in 2018; treatment classes are the use categories of AWPA U1.
  */
+import type { Vec2 } from '../../base/vec.js';
 import type { Treatment } from '../../project/model.js';
 import type { Member, SlabPlaced, Structure } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
 
-export type Exposure = 'under-roof' | 'weather' | 'near-ground' | 'ground';
+export type Exposure = 'in-wall' | 'low-in-wall' | 'under-roof' | 'weather' | 'near-ground' | 'ground';
 
 export interface DurabilityRow {
   readonly mark: string;
@@ -30,6 +31,12 @@ interface Trait {
 }
 
 export const EXPOSURES: Readonly<Record<Exposure, Trait>> = {
+  'in-wall': { words: 'dry, inside the house wall', needs: 'none', category: 'UC1 where treated' },
+  'low-in-wall': {
+    words: 'on concrete close over the ground, inside the house wall',
+    needs: 'above-ground',
+    category: 'UC2 above ground, damp',
+  },
   'under-roof': { words: 'outdoors, kept dry by the roof', needs: 'none', category: 'UC2 where treated' },
   weather: { words: 'rain reaches it', needs: 'above-ground', category: 'UC3B above ground, exposed' },
   'near-ground': { words: 'close over the ground', needs: 'ground-contact', category: 'UC4A ground contact' },
@@ -41,6 +48,8 @@ export const RANK: Readonly<Record<Treatment, number>> = { none: 0, 'above-groun
 /** Least height of a post's end over a concrete floor and over earth, inches (IRC R317.1.4 exception 1). */
 export const OVER_CONCRETE = 1;
 export const OVER_EARTH = 6;
+/** Least height over the ground outside of wood that rests on the foundation of a house, inches (IRC R317.1 item 2, recalled). */
+export const OVER_GROUND_AT_HOUSE = 8;
 
 function slabAt(structure: Structure, x: number, y: number): SlabPlaced | undefined {
   const inside = (s: SlabPlaced): boolean => {
@@ -56,13 +65,30 @@ function slabAt(structure: Structure, x: number, y: number): SlabPlaced | undefi
   return structure.slabs.find((s) => s.state !== 'removed' && inside(s));
 }
 
-/** Whether a roof's sheathing covers both ends of a member in plan. */
+/** Whether a post of the house wall carries this end of a member: then the house covers it. */
+function endsInWall(structure: Structure, m: Member, end: Vec2): boolean {
+  return structure.joints.some((j) => {
+    if (j.kind !== 'beam-to-wall-post' || j.ties[0]?.part !== m.id) return false;
+    return Math.hypot(j.at.x - end.x, j.at.y - end.y) <= j.contact.length;
+  });
+}
+
+/** Whether a roof's sheathing, or the house, covers both ends of a member in plan. */
 function covered(structure: Structure, m: Member): boolean {
-  const under = (x: number, y: number): boolean =>
+  const under = ({ x, y }: Vec2): boolean =>
     structure.roofs.some(
       (r) => x >= r.min.x - 1e-6 && x <= r.max.x + 1e-6 && y >= r.min.y - 1e-6 && y <= r.max.y + 1e-6,
     );
-  return under(m.start.x, m.start.y) && under(m.end.x, m.end.y);
+  return [m.start, m.end].every((end) => under(end) || endsInWall(structure, m, end));
+}
+
+/** A post inside the wall of the house: dry, and asked only what its foot stands close over. */
+function wallPostExposure(structure: Structure, m: Member): { exposure: Exposure; why: string } {
+  const { x, y, z } = m.start;
+  const gap = z - (structure.grade.z0 + structure.grade.gx * x + structure.grade.gy * y);
+  if (gap <= 0) return { exposure: 'ground', why: 'its end stands below the ground' };
+  const why = `its end stands ${gap.toFixed(1)} in over the ground outside; under ${OVER_GROUND_AT_HOUSE} in it must be treated`;
+  return { exposure: gap < OVER_GROUND_AT_HOUSE - 1e-6 ? 'low-in-wall' : 'in-wall', why };
 }
 
 function postExposure(structure: Structure, m: Member): { exposure: Exposure; why: string } {
@@ -79,6 +105,8 @@ function postExposure(structure: Structure, m: Member): { exposure: Exposure; wh
 }
 
 function exposureOf(structure: Structure, m: Member): { exposure: Exposure; why: string } {
+  const inWall = m.role === 'post' && structure.joints.some((j) => j.kind === 'beam-to-wall-post' && j.ties[1]?.part === m.id);
+  if (inWall) return wallPostExposure(structure, m);
   if (m.role === 'post') return postExposure(structure, m);
   if (m.section.wet) return { exposure: 'weather', why: 'wet in service as entered' };
   if (!covered(structure, m)) return { exposure: 'weather', why: 'it runs out past the roof' };

@@ -12,6 +12,7 @@ import { builtUpNailing } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { TRACE } from '../joints/demands.js';
+import { productFor } from '../joints/serving.js';
 import { type Plies, pliesOf, plyZ, tooShort } from './fastening.js';
 
 const CLAUSE = 'NDS 2018 12.3, 15.3';
@@ -20,10 +21,27 @@ const NONE = [{ id: 'cover', path: '/cover' }];
 /** Greatest spacing of the rows in a built-up beam, in, and a row at each edge. IRC 2018 Table R602.3(1) (recalled). */
 const MOST_SPACING = 32;
 
-/** Share of a joint's load that must pass through the face next to the ply it enters. */
-function passing(joint: Joint, m: Member): number {
-  const { plies, b } = m.section;
-  if (joint.contact.length <= 0 || joint.contact.width <= 0) return (plies - 1) / plies;
+/** Share of a joint's load that must pass through the face next to the ply it enters, for load down and for uplift. */
+interface Passing {
+  readonly down: number;
+  readonly up: number;
+}
+
+function passing(ctx: CheckContext, joint: Joint, m: Member): Passing {
+  const { plies } = m.section;
+  if (joint.contact.length <= 0 || joint.contact.width <= 0) {
+    const seated = joint.ties[0]?.part === m.id && productFor(ctx.project.choices, joint.mark, joint.kind)?.seat;
+    // Uplift enters both outer plies alike; half of what the others take crosses each outermost face.
+    if (seated) return { down: 0, up: (plies - 2) / (2 * plies) };
+    const all = (plies - 1) / plies;
+    return { down: all, up: all };
+  }
+  const share = uncovered(joint, m);
+  return { down: share, up: share };
+}
+
+function uncovered(joint: Joint, m: Member): number {
+  const { b } = m.section;
   // The wood it rests on or that rests on it covers this much of the plies.
   const carried = joint.ties[0]?.part === m.id;
   const covered = Math.min(1, (carried ? joint.contact.width : joint.contact.length) / b);
@@ -42,12 +60,14 @@ interface Worst {
 }
 
 /** Length of member whose fasteners one joint may use: its own depth each way, and no more than half way to the next. */
-function reachOf(joints: readonly Joint[], joint: Joint, m: Member): number {
+function reachOf(ctx: CheckContext, joints: readonly Joint[], joint: Joint, m: Member): number {
   const at = joint.ties.find((t) => t.part === m.id)!.along;
   let before = Math.min(m.section.d, at);
   let after = Math.min(m.section.d, distance(m.start, m.end) - at);
   for (const other of joints) {
-    if (other === joint || passing(other, m) <= 0) continue;
+    if (other === joint) continue;
+    const asked = passing(ctx, other, m);
+    if (asked.down <= 0 && asked.up <= 0) continue;
     const d = other.ties.find((t) => t.part === m.id)!.along - at;
     if (d > 1e-6) after = Math.min(after, d / 2);
     else if (d < -1e-6) before = Math.min(before, -d / 2);
@@ -63,13 +83,15 @@ function worstOf(ctx: CheckContext, mark: string): Worst | 'unknown' | undefined
       (j) => j.kind !== 'beam-splice' && j.ties.some((t) => t.part === member.id),
     );
     for (const joint of joints) {
-      const share = passing(joint, member);
-      if (share <= 0) continue;
+      const { down, up } = passing(ctx, joint, member);
+      if (down <= 0 && up <= 0) continue;
       const force = ctx.effects.joints.get(joint.id)?.force;
       if (!force) return 'unknown';
-      const reach = reachOf(joints, joint, member);
+      const reach = reachOf(ctx, joints, joint, member);
       for (const combination of ctx.loads.combinations) {
-        const P = Math.abs(combineComponent(force, combination, 'z'));
+        const z = combineComponent(force, combination, 'z');
+        const P = Math.abs(z);
+        const share = z > 0 ? up : down;
         const need = (P * share) / combination.CD / Math.max(reach, 1e-6);
         if (P >= TRACE && (!worst || need > worst.need)) worst = { joint, member, share, P, need, reach, combination };
       }

@@ -43,6 +43,7 @@ const completeProduct = (w: NonNullable<Written['choices']['joints']>[number], i
   across: rating(w.across),
   moment: w.moment === undefined ? undefined : 12 * w.moment,
   service: w.service ?? 'dry',
+  seat: w.seat,
   concrete: w.concrete,
   path: `/choices/joints/${i}`,
 });

@@ -1,7 +1,7 @@
 /** Products at joints: what a published table says, entered by whoever holds the table. */
 import { listing } from '../nearest.js';
 import { given, type Leaf, list, maybe, part, refuse, value, wrongType } from './leaf.js';
-import { choice, number, text } from './plain.js';
+import { choice, flag, number, text } from './plain.js';
 import { force, stress } from './quantities.js';
 import { JOINT_KINDS } from './words.js';
 
@@ -87,6 +87,11 @@ export const jointProduct = part(
     species: given(text('Wood the column is for, as printed.', 'Douglas Fir-Larch and Southern Pine')),
     G: given(number('Specific gravity of that wood, as printed; the least when it names several.', 0.5, 0.3, 0.75)),
     service: maybe(choice('Moisture in service the table is for. Left out: dry.', ['dry', 'wet'])),
+    seat: maybe(
+      flag(
+        'For a hanger of a beam built up of plies: whether the beam sits on a seat as wide as itself and is fastened through both faces, so that every ply bears. Left out: no.',
+      ),
+    ),
     concrete: maybe(
       stress(
         'For a product on a footing: concrete strength the table is for. Its anchor, edge distance and cover stay yours to follow.',
