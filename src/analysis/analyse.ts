@@ -15,6 +15,7 @@ import { independentTotals } from './independent.js';
 import { indexStructure, type StructureIndex } from './index-structure.js';
 import { analyseLedgers } from './ledger.js';
 import type { Effects, JointForces, SwayForce } from './model.js';
+import { outlookerJoints } from './outlookers.js';
 import { applyTrussPapers } from './papers.js';
 import { addRows, makeRows, type Rows, rowAt, rowsOf, toVectors } from './rows.js';
 import { applySideForces } from './side.js';
@@ -101,6 +102,7 @@ export function analyse(project: Project, structure: Structure, loads: Loads): O
   const side = applySideForces(index, loads, joints, failures);
   const papers = applyTrussPapers(index, project, loads, joints);
   slideBearings(index, joints);
+  for (const [id, rows] of outlookerJoints(index, terms)) joints.set(id, rows);
   const ledgers = analyseLedgers(index, terms, joints);
 
   // 2. Beams on posts.

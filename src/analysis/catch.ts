@@ -7,6 +7,10 @@ import type { Term } from './terms.js';
 /** Index = term. */
 export type Catch = readonly (Profile | number | undefined)[];
 
+/** A profile of which only a share comes to the member. */
+const shared = (p: Profile, share: number | undefined): Profile =>
+  share === undefined ? p : p.map((q) => ({ ...q, wa: q.wa * share, wb: q.wb * share }));
+
 export function catchTerms(member: Member, terms: readonly Term[], surfaces: ReadonlyMap<string, Surface>): Catch {
   return terms.map((term) => {
     let found: Profile | number | undefined;
@@ -14,9 +18,10 @@ export function catchTerms(member: Member, terms: readonly Term[], surfaces: Rea
       if (strip.surface !== term.surface) continue;
       const { outline } = surfaces.get(strip.surface)!;
       if (term.kind === 'edge') {
-        found = ((found as number | undefined) ?? 0) + edgeWidth(outline, term.v, strip.u0, strip.u1);
+        found =
+          ((found as number | undefined) ?? 0) + (strip.share ?? 1) * edgeWidth(outline, term.v, strip.u0, strip.u1);
       } else {
-        const more = stripProfile(outline, term.region, strip.u0, strip.u1);
+        const more = shared(stripProfile(outline, term.region, strip.u0, strip.u1), strip.share);
         if (more.length > 0) found = found ? [...(found as Profile), ...more] : more;
       }
     }

@@ -164,7 +164,7 @@ export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
       };
       const self = seatTruss(
         { first: a.joint.at, second: b.joint.at },
-        { x: 0, y: 0, z: -member.truss.weight },
+        { x: 0, y: 0, z: -member.truss.weight - (member.hung ?? 0) * distance(member.start, member.end) },
         middle,
       );
       spread(terms, units, self, first, second, applied);
@@ -180,7 +180,7 @@ export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
     }
     const share = horizontalShares(a, b, index);
     const EI = bendingStiffness(member);
-    const w = member.section.weight;
+    const w = member.section.weight + (member.hung ?? 0);
     const geometry = `${key(length)}|${key(a.upperAlong)}|${key(b.upperAlong)}|${vecKey(member.up)}|${vecKey({ x: member.end.x - member.start.x, y: member.end.y - member.start.y, z: member.end.z - member.start.z })}|${share}|${EI}|${w}`;
     let known = bars.get(geometry);
     if (!known) {

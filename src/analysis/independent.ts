@@ -219,6 +219,23 @@ function tieWeight(project: Project, roof: CoverRoof, facts: SectionFacts): numb
   return tie.weight * 2 * Math.min(half, inner + above / Math.tan(roof.pitch));
 }
 
+/** Weight of the outlookers and barge boards of both rakes, slope by slope. */
+function rakeWeight({ roof, across, frames }: PlanRoof, facts: SectionFacts): number {
+  const rake = roof.rakeFraming;
+  const look = facts.get(rake?.section ?? '');
+  const barge = facts.get(rake?.barge ?? '');
+  if (!rake || !look || !barge) return 0;
+  const slopes = roof.kind === 'gable' ? 2 : 1;
+  const slope = across / slopes / Math.cos(roof.pitch);
+  const count = Math.ceil(slope / rake.spacing - 1e-9);
+  const { spacing } = roof.framing;
+  // The bay behind the first frame is a whole one; behind the last it is what is left.
+  const last = roof.to - roof.from - (frames - 2) * spacing;
+  const bays = Math.min(spacing, roof.to - roof.from) + last;
+  const outlookers = count * (bays + 2 * (roof.rake - barge.width)) * look.weight;
+  return slopes * (outlookers + 2 * slope * barge.weight);
+}
+
 /** Own weight of members: trusses by span, rafters by their axis, beams, ledgers and posts by the project's lengths. */
 function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: SectionFacts): number {
   const per = (name: string): number => facts.get(name)?.weight ?? 0;
@@ -227,9 +244,13 @@ function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: Sect
     const f = roof.framing;
     if (f.kind === 'rafter') {
       const board = f.ties ? (facts.get(f.ties.ridgeBoard)?.width ?? 0) : 0;
-      sum += (frames * per(f.section) * (across - board)) / Math.cos(roof.pitch);
+      // Under outlookers the two end frames are of another section.
+      const ends = roof.rakeFraming?.endFrame;
+      const each = ends === undefined ? frames * per(f.section) : (frames - 2) * per(f.section) + 2 * per(ends);
+      sum += (each * (across - board)) / Math.cos(roof.pitch);
       if (f.ties) sum += frames * tieWeight(project, roof, facts) + per(f.ties.ridgeBoard) * along;
     } else sum += (frames * f.weight * (across - 2 * roof.eave)) / 12;
+    sum += rakeWeight({ roof, across, along, frames }, facts);
   }
   const named = new Set<string>(
     roofs.flatMap(({ roof }) =>

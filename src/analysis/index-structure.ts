@@ -24,7 +24,8 @@ export interface StructureIndex {
 
 /**
  * Joints on which nothing bears: trim, whose weight comes with the surface's edges; the halves of a splice; braces and
- * struts, which join the frame of the posts (bracing.ts); what holds a pair of tied rafters together (tied-rafters.ts).
+ * struts, which join the frame of the posts (bracing.ts); what holds a pair of tied rafters together (tied-rafters.ts);
+ * outlookers, whose load the strips of the frames bring (outlookers.ts).
  */
 const NO_BEARING: ReadonlySet<JointKind> = new Set<JointKind>([
   'fascia-to-framing',
@@ -34,6 +35,7 @@ const NO_BEARING: ReadonlySet<JointKind> = new Set<JointKind>([
   'strut-to-post',
   'rafter-to-ridge',
   'tie-to-rafter',
+  'outlooker-to-frame',
 ]);
 
 const push = (map: Map<string, Bearing[]>, key: string, b: Bearing): void => {

@@ -90,6 +90,9 @@ const RAFTERS: readonly string[] = [
 /** Asked where ties hold the feet of rafters. */
 const TIED: readonly string[] = ['tie-combined', 'tie-slenderness', 'tie-heel'];
 
+/** Asked where outlookers carry the rake. */
+const OUTLOOKERS: readonly string[] = ['outlooker-bending', 'outlooker-shear'];
+
 const BY_FRAMING: Readonly<Record<FramingKind, readonly string[]>> = {
   rafter: RAFTERS,
   'common-truss': ['truss-papers', 'truss-preliminary'],
@@ -131,12 +134,14 @@ export function mandatoryFor(
     readonly framing: FramingKind;
     readonly gutter?: boolean;
     readonly tied?: boolean;
+    readonly outlookers?: boolean;
   }[],
 ): ReadonlySet<string> {
   const ids = new Set([...EVERY, ...BY_ATTACHMENT[attachment]]);
   for (const roof of roofs) for (const id of [...BY_ROOF[roof.kind], ...BY_FRAMING[roof.framing]]) ids.add(id);
   if (roofs.some((r) => r.gutter)) for (const id of GUTTERED) ids.add(id);
   for (const id of roofs.some((r) => r.tied) ? TIED : []) ids.add(id);
+  if (roofs.some((r) => r.outlookers)) for (const id of OUTLOOKERS) ids.add(id);
   return ids;
 }
 
@@ -144,10 +149,11 @@ export const mandatoryOf = (project: Project): ReadonlySet<string> =>
   new Set([
     ...mandatoryFor(
       project.cover.attachment,
-      project.cover.roofs.map(({ kind, framing, finish }) => ({
+      project.cover.roofs.map(({ kind, framing, finish, rakeFraming }) => ({
         kind,
         framing: framing.kind,
         gutter: finish.gutter,
+        outlookers: rakeFraming !== undefined,
         tied: 'ties' in framing && framing.ties !== undefined,
       })),
     ),
@@ -164,4 +170,5 @@ export const EVERY_MANDATORY: ReadonlySet<string> = new Set([
   ...Object.values(BY_PART).flat(),
   ...GUTTERED,
   ...TIED,
+  ...OUTLOOKERS,
 ]);

@@ -38,6 +38,7 @@ import { bendingCheck } from './members/bending.js';
 import { slendernessCheck } from './members/braces.js';
 import { combinedCheck } from './members/combined.js';
 import { deflectionCheck } from './members/deflection.js';
+import { outlookerBending, outlookerShear } from './members/outlookers.js';
 import { postCombined, postShear } from './members/post-bending.js';
 import { postBearing, postSlenderness, postStability, postTension } from './members/posts.js';
 import { notchCheck, shearCheck } from './members/shear.js';
@@ -103,6 +104,9 @@ export const CHECKS: readonly Check[] = [
   deflectionCheck('beam', 'Beam', 'live'),
   deflectionCheck('beam', 'Beam', 'total'),
   deflectionCheck('beam', 'Beam', 'long-term'),
+
+  outlookerBending,
+  outlookerShear,
 
   windComponents,
   sheathingSpan,

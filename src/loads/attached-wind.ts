@@ -102,7 +102,7 @@ export function leastFramingArea(structure: Structure, roof: RoofPlaced): number
     }),
   );
   const one = (m: Member): void => {
-    const span = m.strips.reduce((sum, s) => sum + (depth.get(s.surface) ?? 0), 0);
+    const span = [...new Set(m.strips.map((s) => s.surface))].reduce((sum, s) => sum + (depth.get(s) ?? 0), 0);
     const width = Math.max(...m.strips.map((s) => s.u1 - s.u0));
     if (span > 0) least = Math.min(least, span * Math.max(width, span / 3));
   };

@@ -66,7 +66,7 @@ function framingArea(structure: Structure, roof: RoofPlaced): number {
         low = Math.min(low, p.y);
         high = Math.max(high, p.y);
       }
-      area += (strip.u1 - strip.u0) * (high - low) * Math.cos(surface.slope);
+      area += Math.max(0, strip.share ?? 1) * (strip.u1 - strip.u0) * (high - low) * Math.cos(surface.slope);
     }
     largest = Math.max(largest, area);
   }

@@ -63,7 +63,7 @@ export function continuousLines(structure: Structure): {
   const onBeam = new Map<string, Set<string>>();
   for (const j of structure.joints) {
     const upper = members.get(j.ties[0]?.part ?? '');
-    if (!upper || j.kind === 'fascia-to-framing' || j.kind === 'beam-splice') continue;
+    if (!upper || j.kind === 'fascia-to-framing' || j.kind === 'beam-splice' || upper.rake) continue;
     const list = below.get(upper.id);
     if (list) list.push(j);
     else below.set(upper.id, [j]);

@@ -122,7 +122,8 @@ export function seismicWeight(structure: Structure, roof: RoofPlaced, snowPsf: n
     end: { x: number; y: number; z: number };
   }): number => Math.hypot(m.end.x - m.start.x, m.end.y - m.start.y, m.end.z - m.start.z);
   for (const m of structure.members) {
-    if (m.roof === roof.mark && m.strips.length > 0) dead += m.truss?.weight ?? m.section.weight * length(m);
+    if (m.roof === roof.mark && m.strips.length > 0)
+      dead += (m.truss?.weight ?? m.section.weight * length(m)) + (m.hung ?? 0) * length(m);
     const shared = bears.get(m.id);
     if (shared?.has(roof.mark)) dead += (m.section.weight * length(m) * (m.role === 'post' ? 0.5 : 1)) / shared.size;
   }

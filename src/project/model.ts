@@ -643,6 +643,20 @@ export interface CoveringRating {
   readonly from: string;
 }
 
+/** How the roof past the end frames is carried: short members from the next frame in, over the end frame, to a barge board. */
+export interface RakeFraming {
+  /** Name of the outlookers' section: one piece of dimension lumber. */
+  readonly section: string;
+  /** On its wide face over the end frame, or on its narrow one. */
+  readonly lay: 'flat' | 'edge';
+  /** Greatest distance between outlookers along the slope. */
+  readonly spacing: Inches;
+  /** Section of the barge board at their ends. */
+  readonly barge: string;
+  /** Section of the end rafters, shallower so that the outlookers pass over them; absent with trusses. */
+  readonly endFrame?: string | undefined;
+}
+
 interface RoofCommon {
   readonly mark: string;
   readonly pitch: Radians;
@@ -655,6 +669,7 @@ interface RoofCommon {
   /** Horizontal overhang past the outer beam face (eave) and past the end frame (rake). */
   readonly eave: Inches;
   readonly rake: Inches;
+  readonly rakeFraming?: RakeFraming | undefined;
   readonly path: string;
 }
 

@@ -14,6 +14,7 @@ export interface Meeting {
 
 /** Roof first, ground last; trim carries nothing and comes after. */
 const ORDER: Readonly<Record<JointKind, number>> = {
+  'outlooker-to-frame': -1,
   'rafter-to-ledger': 0,
   'rafter-to-beam': 1,
   'truss-to-beam': 2,

@@ -88,13 +88,35 @@ export type MemberRole =
   | 'ridge'
   | 'fascia'
   | 'gutter'
-  | 'blocking';
+  | 'blocking'
+  | 'outlooker'
+  | 'barge';
 
 /** Part of a roof surface a framing member carries: the strip u0..u1 along the eave direction, full height of the surface. */
 export interface Strip {
   readonly surface: string;
   readonly u0: number;
   readonly u1: number;
+  /**
+   * Part of the strip's load that comes to the member; absent: all of it. A rake carried by outlookers presses the end frame
+   * with more than its load and lifts the next frame by the difference; the shares of one strip add up to 1.
+   */
+  readonly share?: number;
+}
+
+/** Roof that one outlooker carries: from the roof's edge (u0) to the end frame (u1), between v0 and v1. u1 may be the smaller. */
+export interface RakePatch {
+  readonly surface: string;
+  readonly edge: number;
+  readonly frame: number;
+  readonly v0: number;
+  readonly v1: number;
+  /** From the end frame to the next one, and to the roof's edge, inches. */
+  readonly back: number;
+  readonly over: number;
+  /** Barge board on its end: weight, lb, and distance past the end frame. */
+  readonly barge: { readonly weight: number; readonly at: number };
+  readonly lay: 'flat' | 'edge';
 }
 
 export interface TrussShape {
@@ -133,6 +155,9 @@ export interface Member {
   /** Strips of roof surface carried directly; empty for all but framing. */
   readonly strips: readonly Strip[];
   readonly truss?: TrussShape;
+  /** Dead load it carries beside its own, spread over its axis, lb/in: outlookers and barge boards. May lift. */
+  readonly hung?: number;
+  readonly rake?: RakePatch;
   /** Roof it belongs to, when it does. */
   readonly roof?: string;
   /** Depth of a seat cut over the low or outer bearing, measured square to the axis; 0 when none. */
@@ -165,6 +190,7 @@ export type JointKind =
   | 'truss-to-beam'
   | 'rafter-to-ridge'
   | 'tie-to-rafter'
+  | 'outlooker-to-frame'
   | 'beam-to-post'
   | 'beam-splice'
   | 'strut-to-post'

@@ -27,16 +27,54 @@ export function stripEdges(profile: Profile): number[] {
 }
 
 /** Strips of every station; u runs against the ridge axis where the slope rises with `a`, so that u × v points up. */
-export function stripsOf(profile: Profile): Strip[][] {
+export function stripsOf(profile: Profile, roof?: CoverRoof): Strip[][] {
   const edges = stripEdges(profile);
-  const [l0, l1] = profile.extent;
-  return profile.stations.map((_, i) =>
-    profile.legs.map((leg) =>
-      rise(leg) > 0
-        ? { surface: leg.surface, u0: l1 - edges[i + 1]!, u1: l1 - edges[i]! }
-        : { surface: leg.surface, u0: edges[i]! - l0, u1: edges[i + 1]! - l0 },
-    ),
+  const { extent, stations } = profile;
+  const make = (leg: Leg, from: number, to: number, share?: number): Strip => ({
+    surface: leg.surface,
+    ...(rise(leg) > 0 ? { u0: extent[1] - to, u1: extent[1] - from } : { u0: from - extent[0], u1: to - extent[0] }),
+    ...(share === undefined ? {} : { share }),
+  });
+  const carried = roof?.rakeFraming !== undefined && roof.rake > 0 ? rakeStrips(profile) : [];
+  return stations.map((_, i) =>
+    profile.legs.flatMap((leg) => {
+      const mine = carried.filter((r) => r.station === i);
+      // What outlookers bring is told apart from the frame's own strip, which then begins at the frame.
+      const ends = carried.filter((r) => r.own === i);
+      const from = ends.some((r) => r.from === edges[i]) ? stations[i]! : edges[i]!;
+      const to = ends.some((r) => r.to === edges[i + 1]) ? stations[i]! : edges[i + 1]!;
+      return [make(leg, from, to), ...mine.map((r) => make(leg, r.from, r.to, r.share))];
+    }),
   );
+}
+
+interface RakeStrip {
+  readonly from: number;
+  readonly to: number;
+  /** Frame that gets this share of it, and the end frame it lies beside. */
+  readonly station: number;
+  readonly own: number;
+  readonly share: number;
+}
+
+/**
+ * Rakes on outlookers: a lever over the end frame, held down by the next one. Load that is even across the overhang acts at
+ * its middle, so of each pound the end frame takes 1 + over/(2·back) and the next frame the rest, which lifts it.
+ */
+function rakeStrips({ stations, extent }: Profile): RakeStrip[] {
+  const n = stations.length;
+  return (
+    [
+      [0, 1, extent[0], stations[0]!],
+      [n - 1, n - 2, stations[n - 1]!, extent[1]],
+    ] as const
+  ).flatMap(([own, next, from, to]) => {
+    const lever = (to - from) / 2 / Math.abs(stations[own]! - stations[next]!);
+    return [
+      { from, to, own, station: own, share: 1 + lever },
+      { from, to, own, station: next, share: -lever },
+    ];
+  });
 }
 
 export function placeSurfaces(

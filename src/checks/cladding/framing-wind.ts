@@ -101,7 +101,12 @@ export function liftAt(
         };
         return (s.n.z * dot(from, level) - dot(s.n, level) * from.z) / run;
       };
-      lift += (-psf / 144) * (strip.u1 - strip.u0) * positivePart(influence(v0), influence(v1), v1 - v0);
+      // A share that presses the tie down while the rest lifts is left out.
+      lift +=
+        Math.max(0, strip.share ?? 1) *
+        (-psf / 144) *
+        (strip.u1 - strip.u0) *
+        positivePart(influence(v0), influence(v1), v1 - v0);
     }
     worst = Math.max(worst, lift);
   }
@@ -118,13 +123,17 @@ export interface LoadedLength {
 export function loadedLength(member: Member, surfaces: ReadonlyMap<string, Surface>): LoadedLength | undefined {
   const strip = member.strips[0];
   const s = strip && surfaces.get(strip.surface);
-  if (!s || member.strips.length > 1) return undefined;
+  if (!s || member.strips.some((k) => k.surface !== strip.surface)) return undefined;
   const axis = sub(member.end, member.start);
   const length = Math.sqrt(dot(axis, axis));
   const [v0, v1] = slopeExtent(s);
   const place = (v: number): number => (dot(sub(s.origin, member.start), axis) + dot(s.v, axis) * v) / length;
   const [p, q] = [place(v0), place(v1)];
-  return { from: Math.min(p, q), to: Math.max(p, q), width: strip.u1 - strip.u0 };
+  return {
+    from: Math.min(p, q),
+    to: Math.max(p, q),
+    width: member.strips.reduce((w, k) => w + Math.max(0, k.share ?? 1) * (k.u1 - k.u0), 0),
+  };
 }
 
 /**

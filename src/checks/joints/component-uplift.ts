@@ -3,6 +3,7 @@ import { isOutOfScope, type OutOfScope } from '../../loads/codes/asce7/index.js'
 import type { Joint } from '../../structure/model.js';
 import { componentCombinations } from '../cladding/combinations.js';
 import { componentTies, tieLift } from '../cladding/framing-wind.js';
+import { rakeLift } from '../cladding/rake-wind.js';
 import { pairLift } from '../cladding/tied-wind.js';
 import type { CheckContext } from '../contract.js';
 
@@ -48,7 +49,12 @@ function workOut(ctx: UpliftSource): ComponentUplifts {
   for (const [id, ties] of componentTies(ctx.structure.joints)) {
     const member = members.get(id);
     const lift =
-      member && (ties.length === 1 ? pairLift(ctx, member, ties[0]!, surfaces) : tieLift(ctx, member, ties, surfaces));
+      member &&
+      (member.rake
+        ? rakeLift(ctx, member, member.rake, ties)
+        : ties.length === 1
+          ? pairLift(ctx, member, ties[0]!, surfaces)
+          : tieLift(ctx, member, ties, surfaces));
     if (lift === undefined || isOutOfScope(lift)) {
       for (const j of ties) missing.set(j.id, lift);
       continue;

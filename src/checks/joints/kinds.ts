@@ -11,6 +11,7 @@ export interface JointTraits {
 }
 
 export const JOINT_TRAITS: Readonly<Record<JointKind, JointTraits>> = {
+  'outlooker-to-frame': { carries: true, component: true },
   'rafter-to-ledger': { carries: true, component: true },
   'rafter-to-beam': { carries: true, component: true },
   'truss-to-beam': { carries: true, component: true },

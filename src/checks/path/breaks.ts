@@ -37,6 +37,8 @@ const NEEDS: Readonly<Record<MemberRole, Needs>> = {
   fascia: { below: 0, above: 0 },
   gutter: { below: 0, above: 0 },
   blocking: { below: 0, above: 0 },
+  outlooker: { below: 2, above: 0 },
+  barge: { below: 0, above: 0 },
 };
 
 const plural = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's'}`;

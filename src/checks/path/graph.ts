@@ -35,7 +35,7 @@ export interface LoadPath {
 }
 
 /** Trim (fascia, gutter) is a load, not a way for one. */
-export const isTrim = (m: Member): boolean => m.role === 'fascia' || m.role === 'gutter';
+export const isTrim = (m: Member): boolean => m.role === 'fascia' || m.role === 'gutter' || m.role === 'barge';
 
 const push = (map: Map<string, PathLink[]>, key: string, link: PathLink): void => {
   const list = map.get(key);

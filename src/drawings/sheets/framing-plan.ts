@@ -33,7 +33,13 @@ const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = {
 };
 
 /** Drawn and listed, not tagged one by one. */
-const PLAIN_BARS: ReadonlySet<Member['role']> = new Set<Member['role']>(['tie', 'ridge', 'fascia']);
+const PLAIN_BARS: ReadonlySet<Member['role']> = new Set<Member['role']>([
+  'tie',
+  'ridge',
+  'fascia',
+  'outlooker',
+  'barge',
+]);
 
 function framingPlan(ctx: SheetContext): SheetBody[] {
   const { structure, lot, project } = ctx.input;
@@ -119,7 +125,15 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   over.push(
     ...jointTags(
       ctx,
-      ['rafter-to-ledger', 'rafter-to-beam', 'truss-to-beam', 'rafter-to-ridge', 'tie-to-rafter', 'fascia-to-framing'],
+      [
+        'rafter-to-ledger',
+        'rafter-to-beam',
+        'truss-to-beam',
+        'rafter-to-ridge',
+        'tie-to-rafter',
+        'outlooker-to-frame',
+        'fascia-to-framing',
+      ],
       {
         x: h * 4.5,
         y: h * 4.5,

@@ -18,6 +18,7 @@ const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   'rafter-to-ledger': 'rafter to ledger',
   'rafter-to-beam': 'rafter to beam',
   'truss-to-beam': 'truss to beam',
+  'outlooker-to-frame': 'outlooker to end frame and next frame',
   'rafter-to-ridge': 'rafter to ridge board',
   'tie-to-rafter': 'tie to rafter',
   'beam-to-post': 'beam to post',
@@ -149,7 +150,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       formatForce(Math.ceil(t.weight), u, 0),
     ];
   });
-  const finishes: TableRow[] = first(of('fascia', 'gutter', 'blocking')).map((m) => [
+  const finishes: TableRow[] = first(of('fascia', 'gutter', 'blocking', 'outlooker', 'barge')).map((m) => [
     cell(m),
     m.role,
     m.section.label,

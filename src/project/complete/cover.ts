@@ -50,6 +50,7 @@ function roof(w: WrittenRoof, path: string, note: Notebook): CoverRoof {
     to: w.to,
     eave: w.eave,
     rake: w.rake,
+    ...(w.rakeFraming === undefined ? {} : { rakeFraming: w.rakeFraming }),
     path,
   };
   if (w.kind === 'gable')

@@ -222,6 +222,22 @@ const roofPitch = given({
   },
 });
 
+const rakeFraming = part(
+  'Outlookers that carry the overhang past the end frames. Left out: the sheathing alone carries it, which is right for a foot at most.',
+  {
+    section: section('the outlookers'),
+    lay: given(choice('How they lie: on the wide face, or on edge.', ['flat', 'edge'])),
+    spacing: given(length('Greatest distance between them along the slope.', '24 in', 8, 48)),
+    barge: section('the barge board'),
+    endFrame: maybe(
+      text(
+        'Section of the end rafters, shallower by the outlookers that pass over them; not with trusses.',
+        'end-rafter',
+      ),
+    ),
+  },
+);
+
 const common = {
   mark: mark('R1'),
   from: given(length('First frame centre along the roof.', '0 ft 9 in', -FAR, FAR)),
@@ -232,6 +248,7 @@ const common = {
   ),
   eave: given(length('Level overhang past the outer face of the beam.', '16 in', 0, 48)),
   rake: given(length('Overhang past the end frames.', '6 in', 0, 48)),
+  rakeFraming: rakeFraming.optional(),
   framing,
   finish,
 };

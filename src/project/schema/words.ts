@@ -42,6 +42,7 @@ export const JOINT_KINDS = [
   'brace-to-beam',
   'brace-to-post',
   'rafter-to-ridge',
+  'outlooker-to-frame',
   'ledger-to-house',
   'beam-to-wall-post',
   'beam-to-wall',

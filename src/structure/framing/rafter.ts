@@ -26,6 +26,9 @@ import type { Framed, FrameInput, Framing, Seat } from './contract.js';
 import type { Slope } from './slope.js';
 import { placeTies } from './ties.js';
 
+/** Most that shims may fill between an end rafter and the outlookers, inches. Common practice, no source. */
+const SHIM = 0.5;
+
 export const rafter: Framing<'rafter'> = {
   frame({ roof, choice, profile, number, strips, kit }: FrameInput<'rafter'>): Framed | undefined {
     const section = kit.section(choice.section, `${roof.path}/framing/section`);
@@ -36,17 +39,24 @@ export const rafter: Framing<'rafter'> = {
     const board = ties && kit.section(ties.ridgeBoard, `${roof.path}/framing/ties/ridgeBoard`);
     if (ties && board === undefined) return undefined;
     const slopes = slopesOf(roof, profile, section, board?.width ?? 0);
-    if (!fits(roof, slopes, section, kit)) return undefined;
+    const end = endSection(roof, section, kit);
+    if (end === undefined || !fits(roof, slopes, end, kit)) return undefined;
 
     const mark = `RF${number('RF')}`;
+    const endMark = end === section ? mark : `RF${number('RF')}`;
+    const counts = new Map<string, number>();
     const tails: Member[][] = [];
     const seats: Seat[] = [];
-    let count = 0;
-    for (const [k, slope] of slopes.entries()) {
+    for (const slope of slopes) {
       const row: Member[] = [];
       for (const [i, l] of profile.stations.entries()) {
-        const id = `${mark}-${serial(++count)}`;
-        row.push({ ...rafterAt(roof, profile, slope, section, l), id, mark, strips: [strips[i]![k]!] });
+        const atEnd = i === 0 || i === profile.stations.length - 1;
+        const own = atEnd ? endMark : mark;
+        const count = (counts.get(own) ?? 0) + 1;
+        counts.set(own, count);
+        const id = `${own}-${serial(count)}`;
+        const made = rafterAt(roof, profile, slope, { section: atEnd ? end : section, full: section }, l);
+        row.push({ ...made, id, mark: own, strips: strips[i]!.filter((s) => s.surface === slope.leg.surface) });
         for (const b of bearingsOf(slope)) seats.push(seatAt(profile, slope, b, section, l, id));
       }
       tails.push(row);
@@ -68,6 +78,34 @@ export const rafter: Framing<'rafter'> = {
     };
   },
 };
+
+/**
+ * Section of the end rafters. Under outlookers it is shallower, so that they pass over it with their upper sides in the plane
+ * of the other rafters' top edges; its bottom edge and seats are those of the others.
+ */
+function endSection(roof: CoverRoof, section: Section, kit: Kit): Section | undefined {
+  const rake = roof.rakeFraming;
+  if (rake === undefined) return section;
+  const at = `${roof.path}/rakeFraming/endFrame`;
+  const look = kit.section(rake.section, `${roof.path}/rakeFraming/section`);
+  const end = rake.endFrame === undefined ? undefined : kit.section(rake.endFrame, at);
+  if (look === undefined || (rake.endFrame !== undefined && end === undefined)) return undefined;
+  const room = section.d - (rake.lay === 'flat' ? look.b : look.d);
+  if (end !== undefined && end.b === section.b && end.d <= room + SLACK && end.d >= room - SHIM) return end;
+  kit.issues.push(
+    error(
+      'end-frame-under-outlookers',
+      at,
+      'The outlookers pass over the end rafters, which must be shallower by their thickness.',
+      {
+        subject: roof.mark,
+        found: end?.label ?? 'no "endFrame"',
+        expected: `a section as wide as the rafters, ${inches(Math.max(0, room - SHIM))} to ${inches(room)} deep`,
+      },
+    ),
+  );
+  return undefined;
+}
 
 function noRidge(roof: CoverRoof, kit: Kit): undefined {
   kit.issues.push(
@@ -173,12 +211,13 @@ function rafterAt(
   roof: CoverRoof,
   profile: Profile,
   slope: Slope,
-  section: Section,
+  { section, full }: { readonly section: Section; readonly full: Section },
   l: number,
 ): Omit<Member, 'id' | 'mark' | 'strips'> {
   const { leg, s, low, high, end, topEdge } = slope;
   const [tan, cos, sin] = [Math.tan(roof.pitch), Math.cos(roof.pitch), Math.sin(roof.pitch)];
-  const half = section.d / cos / 2;
+  // The axis lies half its own depth over the bottom edge that all rafters share.
+  const half = (full.d - section.d / 2) / cos;
   const seats = bearingsOf(slope).filter((b) => b.kind === 'beam');
   const run = Math.abs((high?.seat.at ?? end) - low.seat.at);
   return {
@@ -197,7 +236,10 @@ function rafterAt(
         (b) => `seat ${inches(b.seat.width)} level, heel ${inches(b.seat.width * tan)} plumb, over ${b.part}`,
       ),
     ],
-    unbraced: { top: roof.finish.sheathing !== '' ? 0 : run / cos, bottom: run / cos },
+    unbraced: {
+      top: section !== full ? roof.rakeFraming!.spacing : roof.finish.sheathing !== '' ? 0 : run / cos,
+      bottom: run / cos,
+    },
     path: `${roof.path}/framing`,
   };
 }

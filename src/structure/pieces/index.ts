@@ -15,6 +15,9 @@ type Shaper = (m: Member, joints: readonly Joint[]) => Piece[];
 
 const truss: Shaper = (m, joints) => (m.truss ? trussPieces(m, m.truss, joints) : barPieces(m));
 
+/** Plumb ends, like a rafter's; nothing is seated on it. */
+const bargePieces: Shaper = (m) => rafterPieces(m, []);
+
 const SHAPERS: Readonly<Record<MemberRole, Shaper>> = {
   rafter: rafterPieces,
   truss,
@@ -29,6 +32,8 @@ const SHAPERS: Readonly<Record<MemberRole, Shaper>> = {
   fascia: barPieces,
   gutter: barPieces,
   blocking: barPieces,
+  outlooker: barPieces,
+  barge: bargePieces,
 };
 
 export function piecesOf(structure: Structure, project: Project): Piece[] {

@@ -10,6 +10,7 @@ import { lotLines } from './lot-lines.js';
 import { marks } from './marks.js';
 import { openings } from './openings.js';
 import { postFit } from './post-fit.js';
+import { rakeCarried } from './rake.js';
 import { coveringSlope, pitchInRange } from './roof-slope.js';
 import { roofsMeet } from './roofs-meet.js';
 import { sheathingSpan } from './sheathing-span.js';
@@ -18,7 +19,7 @@ import { water } from './water.js';
 /** What placing relies on: when one of these fails nothing is placed. */
 export const PRECONDITIONS: readonly ProjectRule[] = [marks, pitchInRange];
 /** In the order their issues are told. */
-export const PROJECT_RULES: readonly ProjectRule[] = [coveringSlope, sheathingSpan, water, ledgerWall];
+export const PROJECT_RULES: readonly ProjectRule[] = [coveringSlope, sheathingSpan, water, ledgerWall, rakeCarried];
 export const STRUCTURE_RULES: readonly StructureRule[] = [
   lotLines,
   houseFootprint,
