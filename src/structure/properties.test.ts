@@ -2,131 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { area } from '../base/plane.js';
 import { dot, length, sub, type Vec3 } from '../base/vec.js';
-import type { CoverRoof, Project, WorkState } from '../project/model.js';
+import type { Project } from '../project/model.js';
 import type { Member, Structure } from './model.js';
 import { place } from './place.js';
-import { change, gableProject, shedProject } from './testing.js';
-
-/** Gables of many sizes in front of the house, on two beams with three posts each. */
-const gables: fc.Arbitrary<Project> = fc
-  .record({
-    half: fc.integer({ min: 40, max: 150 }),
-    middle: fc.integer({ min: -60, max: 60 }),
-    run: fc.integer({ min: 96, max: 360 }),
-    spacing: fc.constantFrom(16, 19.2, 24),
-    rise: fc.integer({ min: 3, max: 10 }),
-    bearing: fc.integer({ min: 90, max: 120 }),
-    eave: fc.integer({ min: 0, max: 24 }),
-    rake: fc.integer({ min: 0, max: 24 }),
-    heel: fc.integer({ min: 5, max: 12 }),
-    fall: fc.integer({ min: 0, max: 4 }),
-    ridge: fc.constantFrom('x' as const, 'y' as const),
-    slab: fc.constantFrom<WorkState>('existing', 'removed'),
-    scissor: fc.boolean(),
-    lift: fc.integer({ min: 0, max: 6 }),
-  })
-  .map((g) => {
-    const start = g.ridge === 'y' ? 30 : -g.run / 2;
-    const end = start + g.run;
-    const line = (k: number, a: number) => {
-      const old = gableProject.cover.beams[k]!;
-      const at = (l: number) => (g.ridge === 'y' ? { x: a, y: l } : { x: l, y: 200 + g.half - a });
-      const posts = [6, g.run / 2, g.run - 6].map((p, i) => ({
-        ...old.posts[0]!,
-        mark: `P${3 * k + i + 1}`,
-        footingMark: `F${3 * k + i + 1}`,
-        at: p,
-        path: `/cover/beams/${k}/posts/${i}`,
-      }));
-      return { ...old, from: at(start), to: at(end), posts };
-    };
-    const inset = 3;
-    const rest = (g.run - 2 * inset) % g.spacing;
-    // Keeps clear of last bays too narrow to build.
-    const to = rest > 0 && rest < 2 ? end - inset - 2 : end - inset;
-    return change(gableProject, {
-      patio: { slabs: (old) => [{ ...old[0]!, state: g.slab, fall: g.fall / 96 }] },
-      cover: {
-        beams: [line(0, g.middle - g.half), line(1, g.middle + g.half)],
-        roofs: (old) => [
-          {
-            ...old[0]!,
-            ridge: g.ridge,
-            from: start + inset,
-            to,
-            pitch: Math.atan(g.rise / 12),
-            bearing: g.bearing,
-            eave: g.eave,
-            rake: g.rake,
-            framing: {
-              ...old[0]!.framing,
-              kind: g.scissor ? 'scissor-truss' : 'common-truss',
-              spacing: g.spacing,
-              heel: g.heel,
-              bottomPitch: g.scissor ? Math.atan(1 / 12) : 0,
-            },
-          } as CoverRoof,
-        ],
-      },
-      choices: { footings: (old) => ({ pier: { ...old.pier!, top: g.lift } as never }) },
-    });
-  });
-
-/** Sheds of many sizes on a ledger or on a second beam. */
-const sheds: fc.Arbitrary<Project> = fc
-  .record({
-    half: fc.integer({ min: 60, max: 190 }),
-    out: fc.integer({ min: 72, max: 200 }),
-    spacing: fc.constantFrom(12, 16, 24),
-    rise: fc.constantFrom(0.5, 1, 2, 3, 4),
-    bearing: fc.integer({ min: 120, max: 140 }),
-    eave: fc.integer({ min: 0, max: 20 }),
-    rake: fc.integer({ min: 0, max: 12 }),
-    ledger: fc.boolean(),
-    highOverhang: fc.integer({ min: 0, max: 8 }),
-    plies: fc.integer({ min: 2, max: 3 }),
-  })
-  .map((g) => {
-    const old = shedProject.cover.beams[0]!;
-    const line = (mark: string, k: number, y: number) => ({
-      ...old,
-      mark,
-      from: { x: -g.half, y },
-      to: { x: g.half, y },
-      posts: [6, g.half, 2 * g.half - 6].map((at, i) => ({
-        ...old.posts[i]!,
-        mark: `P${3 * k + i + 1}`,
-        footingMark: `F${3 * k + i + 1}`,
-        at,
-        path: `/cover/beams/${k}/posts/${i}`,
-      })),
-      path: `/cover/beams/${k}`,
-    });
-    const low = line('B1', 0, g.out);
-    const rest = (2 * g.half - 1.5) % g.spacing;
-    const to = rest > 0 && rest < 2 ? g.half - 0.75 - 2 : g.half - 0.75;
-    return change(shedProject, {
-      cover: {
-        beams: g.ledger ? [low] : [low, line('B2', 1, 20)],
-        ledgers: (l) => (g.ledger ? [{ ...l[0]!, from: -g.half, to: g.half }] : []),
-        roofs: (r) => [
-          {
-            ...r[0]!,
-            high: g.ledger ? { ledger: 'L1' } : { beam: 'B2' },
-            from: -g.half + 0.75,
-            to,
-            pitch: Math.atan(g.rise / 12),
-            bearing: g.bearing,
-            eave: g.eave,
-            rake: g.rake,
-            highOverhang: g.highOverhang,
-            framing: { ...r[0]!.framing, spacing: g.spacing },
-          } as CoverRoof,
-        ],
-      },
-      choices: { sections: (s) => ({ ...s, beam: { ...s.beam!, plies: g.plies, spacers: g.plies - 1 } as never }) },
-    });
-  });
+import { gables, mirrored, sheds } from './random.testing.js';
 
 const anyProject = fc.oneof(gables, sheds);
 
@@ -243,37 +122,6 @@ describe('every placed structure', () => {
     );
   });
 });
-
-/** The same project seen in a mirror: x → −x. House walls turn the other way, so their order is reversed. */
-function mirrored(p: Project): Project {
-  const flip = <T extends { readonly x: number; readonly y: number }>(q: T): T => ({ ...q, x: -q.x + 0 });
-  const last = p.house.walls.length - 1;
-  const wall = (i: number): number => last - i;
-  return change(p, {
-    house: {
-      walls: (old) => [...old].reverse().map((w) => ({ ...w, start: flip(w.end), end: flip(w.start) })),
-      openings: (old) =>
-        old.map((o) => {
-          const w = p.house.walls[o.wall]!;
-          const run = Math.hypot(w.end.x - w.start.x, w.end.y - w.start.y);
-          return { ...o, wall: wall(o.wall), offset: run - o.offset - o.width };
-        }),
-      roofs: (old) => old.map((r) => ({ ...r, min: { x: -r.max.x, y: r.min.y }, max: { x: -r.min.x, y: r.max.y } })),
-    },
-    patio: { slabs: (old) => old.map((s) => ({ ...s, outline: [...s.outline].reverse().map(flip) })) },
-    cover: {
-      beams: (old) => old.map((b) => ({ ...b, from: flip(b.from), to: flip(b.to) })),
-      ledgers: (old) => old.map((l) => ({ ...l, wall: wall(l.wall), from: -l.to, to: -l.from })),
-      roofs: (old) =>
-        old.map(
-          (r) =>
-            (r.kind === 'gable' && r.ridge === 'y'
-              ? { ...r, beams: [r.beams[1], r.beams[0]] }
-              : { ...r, from: -r.to, to: -r.from }) as CoverRoof,
-        ),
-    },
-  });
-}
 
 const round = (x: number): number => Math.round(x * 1e6) / 1e6 + 0;
 

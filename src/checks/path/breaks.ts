@@ -5,6 +5,7 @@
 import type { Project } from '../../project/model.js';
 import type { Member, MemberRole, Structure } from '../../structure/model.js';
 import { isTrim, type LoadPath, loadPath, SOIL } from './graph.js';
+import { unseated } from './seats.js';
 
 export interface PathBreak {
   /** Id and mark of the part that is left hanging. */
@@ -124,7 +125,11 @@ export function pathBreaks(project: Project, structure: Structure, path: LoadPat
   for (const f of structure.footings) {
     if (!path.above.has(f.id)) say(f.id, `${f.id} carries nothing: no joint ties a post to it`);
   }
+  for (const { part, why } of unseated(structure)) say(part, why);
+  // A ridge board hangs between rafters that lean on each other: it hands nothing down itself.
+  const hung = new Set(structure.members.filter((m) => NEEDS[m.role].below === 0).map((m) => m.id));
   for (const id of strandedIn(path)) {
+    if (hung.has(id)) continue;
     const n = path.nodes.get(id)!;
     if (n.kind === 'wall' || breaks.some((b) => b.part === id)) continue;
     say(id, `${id} has no way down to the soil or the house`);

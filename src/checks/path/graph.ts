@@ -63,7 +63,9 @@ export function loadPath(structure: Structure): LoadPath {
     const upper = joint.ties[0];
     const lower = joint.ties.at(-1);
     // A splice ties two pieces that both stand on the post under it; nothing comes down through it.
-    if (!JOINT_TRAITS[joint.kind].carries || joint.kind === 'beam-splice') continue;
+    // A joint with a check of its own (ties on their rafters) holds its part as well as one that products serve.
+    const { carries, own } = JOINT_TRAITS[joint.kind];
+    if ((!carries && own === undefined) || joint.kind === 'beam-splice') continue;
     if (!upper || !lower || upper === lower) continue;
     links.push({ upper: upper.part, lower: lower.part, by: 'joint', joint });
   }
