@@ -99,6 +99,8 @@ export interface Basis {
     readonly s1?: Office<number>;
     readonly siteClass?: Office<string>;
   };
+  /** Which code the office applies to load added to the existing house; absent when not given. */
+  readonly existingHouse?: Office<'residential' | 'existing-building'>;
   /** Rainfall of one hour that gutters are sized for, inches an hour; absent when not given. */
   readonly rainfall?: Office<number>;
   readonly frost: Office<Inches>;

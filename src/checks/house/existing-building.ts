@@ -127,6 +127,13 @@ export const existingBuilding: Check = {
         `${Math.round(side.force)} lb of side load (within 10 percent where it resists ${Math.round(side.force / LATERAL_SHARE)} lb today)`,
       );
     }
+    const { existingHouse: rule } = ctx.project.basis;
+    if (rule?.state === 'given' && rule.from !== '' && rule.value === 'residential') {
+      return notApplicable(
+        'IRC 2018 R102.7.1 (recalled)',
+        `the house is kept under the residential code (${rule.from}), so that the 5 and 10 percent rules are not asked; it takes ${parts.join(' and ')}`,
+      );
+    }
     return notEvaluated(
       CLAUSE,
       `House: verify. It takes ${parts.join(' and ')}. Houses of up to five dwelling units that keep to the residential code or conventional light framing are excepted from the gravity rule. Needed: the office’s word on which code governs the house, and a look at the wall, its headers and its footing.`,

@@ -19,6 +19,11 @@ export const PLACEHOLDERS = {
   minimum: ask(20, '20 psf', 'What is the least roof live load for a patio cover?'),
   patioAppendix: ask(false, 'not adopted', 'Is the patio-cover appendix of the residential code adopted here?'),
   seismic: ask('D2' as const, 'category D2', 'Which seismic design category applies here?'),
+  existingHouse: ask(
+    'existing-building' as const,
+    'the existing-building code',
+    'Which code applies to load added to the existing house?',
+  ),
   rainfall: ask(6, '6 in/h', 'Which one-hour rainfall are gutters sized for here?'),
   frost: ask(48, '48 in', 'What is the frost depth here?'),
   bearing: ask(1500, '1500 psf', 'Which soil bearing pressure may be used without a soils report?'),
@@ -115,6 +120,9 @@ export function completeBasis(w: WrittenBasis, codes: CodeBundle, note: Notebook
     },
     seismic: completeSeismic(w.seismic, note),
 
+    ...(w.existingHouse === undefined
+      ? {}
+      : { existingHouse: note.office(w.existingHouse, at('existingHouse'), p.existingHouse) }),
     ...(w.rainfall === undefined ? {} : { rainfall: note.office(w.rainfall, at('rainfall'), p.rainfall) }),
     frost: note.office(w.frost, at('frost'), p.frost),
     soil: {

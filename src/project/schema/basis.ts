@@ -164,6 +164,14 @@ export const basis = part(
       s1: maybe(office(number('Mapped one-second acceleration S1 in g.', 0.4, 0, 4))),
       siteClass: maybe(office(text('Site class of the soil, printed with the accelerations.', 'D (default)'))),
     }),
+    existingHouse: maybe(
+      office(
+        choice(
+          'Which code the office applies to load added to the existing house: "residential" for a one- or two-family house kept under that code, "existing-building" where its 5 and 10 percent rules are asked for.',
+          ['residential', 'existing-building'],
+        ),
+      ),
+    ),
     rainfall: maybe(
       office(
         number(
