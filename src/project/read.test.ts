@@ -679,7 +679,7 @@ describe('a fascia no section describes', () => {
   it('is listed as plain lumber', () => {
     const p = read(edit('"fascia": { "kind"', '"trim": { "kind"')).value!;
     expect(p.assumptions.find((a) => a.path === '/choices/sections/fascia')?.text).toContain('2x10');
-    expect(read(whole()).value!.assumptions.map((a) => a.path)).toEqual(['/cover/beams/0/splices']);
+    expect(read(whole()).value!.assumptions.map((a) => a.path)).toEqual(['/basis/rainfall', '/cover/beams/0/splices']);
   });
 });
 

@@ -89,11 +89,14 @@ for (const { name, input } of drawn) {
         expect([...marks].filter((m) => !words.has(m))).toEqual([]);
       });
 
-      it('says on every page that it is preliminary', () => {
+      it('says on every page whether it may be issued', () => {
         const pages = read('pdftotext', '-layout', file, '-').split('\f').slice(0, -1);
         expect(pages).toHaveLength(sheets.length);
-        const silent = sheets.filter((_, i) => !/PRELIMINARY[\s\S]*NOT FOR PERMIT/.test(pages[i]!)).map((s) => s.id);
-        expect(silent).toEqual([]);
+        const { issuable } = input.verdict;
+        const preliminary = sheets.filter((_, i) => /PRELIMINARY[\s\S]*NOT FOR PERMIT/.test(pages[i]!));
+        const forPermit = sheets.filter((_, i) => /^.*For permit/m.test(pages[i]!));
+        expect(preliminary.map((s) => s.id)).toEqual(issuable ? [] : sheets.map((s) => s.id));
+        expect(forPermit.map((s) => s.id)).toEqual(issuable ? sheets.map((s) => s.id) : []);
       });
 
       it('has a bookmark and a page label for each sheet', () => {

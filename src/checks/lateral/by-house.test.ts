@@ -10,7 +10,7 @@ import { housePath, solidLength } from './house-path.js';
 import { houseTie } from './house-tie.js';
 import { houseTieDemands } from './side-loads.js';
 import { swayX, swayY } from './sway.js';
-import { ask, gableWith, NAILED, shedWith, steps, TIE, tied } from './testing.js';
+import { ask, gableWith, NAILED, SIDE_LOAD, shedWith, statedFor, steps, TIE, tied } from './testing.js';
 
 const gable = gableWith();
 const d = houseTieDemands(gable)[0]!;
@@ -259,20 +259,47 @@ describe('the house beyond', () => {
     // 44 ft with openings at 7-12, 18-26 and 33-37 ft: 7 + 6 + 7 + 7 ft.
     expect(solidLength(wall, 97)).toBe(27 * 12);
   });
-  it('prints the force as a condition', () => {
+  it('compares the force with what somebody states, and prints both', () => {
     const f = ask(housePath, gable);
+    const along = Math.max(...d.along.map(Math.abs));
+    const square = Math.max(
+      ...gable.loads.combinations.map(
+        (_, k) => (12 * Math.abs(d.square[k]!)) / 216 + (72 * Math.abs(d.couple[k]!)) / 216 ** 2,
+      ),
+    );
     expect(f.status).toBe('pass');
-    expect(f.note).toContain(`${Math.ceil(Math.max(...d.along.map(Math.abs)))} lb along it`);
+    expect(f.ratio).toBeCloseTo(Math.max(along / 1000, square / 150), 9);
+    expect(f.note).toContain(`${Math.ceil(along)} lb along it`);
+    expect(f.note).toContain('stated for 1000 lb along and 150 lb per foot square to it: engineer’s letter');
+    const less = { ...SIDE_LOAD, along: { ...SIDE_LOAD.along, value: along - 1 } };
+    expect(ask(housePath, statedFor(gable, less)).status).toBe('fail');
+    const narrow = { ...SIDE_LOAD, square: { ...SIDE_LOAD.square, value: (square - 1) / 12 } };
+    expect(ask(housePath, statedFor(gable, narrow)).status).toBe('fail');
   });
-  it('is a professional’s past a modest share, and where the wall is mostly openings', () => {
+  it('never passes by the program’s own guess', () => {
+    const alone = ask(housePath, statedFor(gable, undefined));
+    expect(alone.status).toBe('not-evaluated');
+    expect(alone.note).toContain('"sideLoad"');
+    for (const way of ['along', 'square'] as const) {
+      const nobody = { ...SIDE_LOAD, [way]: { ...SIDE_LOAD[way], from: '' } };
+      expect(ask(housePath, statedFor(gable, nobody)).status).toBe('not-evaluated');
+      const asked = { ...SIDE_LOAD, [way]: { ...SIDE_LOAD[way], state: 'unknown' as const } };
+      expect(ask(housePath, statedFor(gable, asked)).status).toBe('not-evaluated');
+    }
+    const unseen = { ...TIE, verified: { ...TIE.verified, from: '' } };
+    expect(ask(housePath, gableWith({ cover: { houseTies: [unseen] } })).status).toBe('not-evaluated');
+  });
+  it('is a professional’s past a modest share, and where the wall is mostly openings, while nobody states it', () => {
+    const quiet = statedFor(gable, undefined);
     const restraints = gable.effects.restraints.map((r) => ({
       ...r,
       force: r.force.map((x) => ({ x: 3 * x.x, y: 3 * x.y, z: 0 })),
     }));
-    expect(ask(housePath, { ...gable, effects: { ...gable.effects, restraints } }).status).toBe('outside-scope');
+    expect(ask(housePath, { ...quiet, effects: { ...gable.effects, restraints } }).status).toBe('outside-scope');
+    expect(ask(housePath, { ...gable, effects: { ...gable.effects, restraints } }).status).toBe('fail');
     const opening = { ...wall.openings[0]!, offset: 120, width: 300 };
     const walls = [{ ...wall, openings: [opening] }, ...gable.structure.walls.slice(1)];
-    const open = ask(housePath, { ...gable, structure: { ...gable.structure, walls } });
+    const open = ask(housePath, { ...quiet, structure: { ...gable.structure, walls } });
     expect(open.status).toBe('outside-scope');
     expect(open.note).toContain('mostly openings');
   });
@@ -283,7 +310,7 @@ describe('sway held by the house', () => {
     for (const check of [swayX, swayY]) {
       const f = ask(check, gable);
       expect(f.status).toBe('pass');
-      expect(f.note).toContain('House, to be confirmed');
+      expect(f.note).toContain('House, as stated by others');
     }
     expect(ask(swayX, shedWith()).status).toBe('pass');
   });

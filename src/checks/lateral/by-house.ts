@@ -1,6 +1,6 @@
 /** Side load handed to the house: the roof as a diaphragm, its chords, its tie, and the house beyond. */
 import type { Check, CheckContext, Finding, Subject } from '../contract.js';
-import { failed, notEvaluated, RATIO_CAP } from '../finding.js';
+import { failed, measured, notEvaluated, RATIO_CAP } from '../finding.js';
 import { diaphragm } from './diaphragm.js';
 import { diaphragmChord } from './diaphragm-chord.js';
 import { heelBlocking } from './heel-blocking.js';
@@ -85,6 +85,23 @@ export const byHouse: SwaySystem = {
           clause: finding.clause,
           note: `see ${check.id}:${subject.id}`,
         });
+      }
+      // The most used link is the answer; like every answer it ends with its ratio.
+      if (f.status === 'pass' || f.status === 'fail') {
+        const { demand, capacity, ratio, unit, combination } = f;
+        measured(
+          {
+            demand,
+            capacity,
+            ratio,
+            unit,
+            combination,
+            clause: f.clause,
+            formula: 'greatest of the above',
+            remedy: '',
+          },
+          rec,
+        );
       }
     }
     return f;

@@ -2,7 +2,7 @@
 import { analyse } from '../../analysis/index.js';
 import { makeRecorder } from '../../base/trace.js';
 import { buildLoads } from '../../loads/index.js';
-import type { Cover, CoverRoof, HouseTie, Nailing, Project } from '../../project/model.js';
+import type { Cover, CoverRoof, HouseTie, Nailing, Project, WallSideLoad } from '../../project/model.js';
 import { place } from '../../structure/place.js';
 import { gableProject, given, shedProject } from '../../structure/testing.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
@@ -37,8 +37,24 @@ export interface Change {
   readonly finish?: Partial<CoverRoof['finish']>;
 }
 
+/** What an invented engineer says the wall behind the cover may be given. */
+export const SIDE_LOAD: WallSideLoad = {
+  along: given(1000, 'engineer’s letter', '/house/walls/0/sideLoad/along'),
+  square: given(150 / 12, 'engineer’s letter', '/house/walls/0/sideLoad/square'),
+  path: '/house/walls/0/sideLoad',
+};
+
+/** The same context, the first wall of the house stated for something else, or for nothing. */
+export function statedFor(ctx: CheckContext, sideLoad: WallSideLoad | undefined): CheckContext {
+  const [first, ...rest] = ctx.project.house.walls;
+  const { sideLoad: _, ...wall } = first!;
+  const walls = [sideLoad === undefined ? wall : { ...wall, sideLoad }, ...rest];
+  return { ...ctx, project: { ...ctx.project, house: { ...ctx.project.house, walls } } };
+}
+
 const changed = (p: Project, { cover, nailing = NAILED, finish }: Change): Project => ({
   ...p,
+  house: { ...p.house, walls: p.house.walls.map((w, i) => (i === 0 ? { ...w, sideLoad: SIDE_LOAD } : w)) },
   cover: {
     ...p.cover,
     roofs: p.cover.roofs.map((r) => ({ ...r, finish: { ...r.finish, nailing, ...finish } })),

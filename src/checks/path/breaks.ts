@@ -60,7 +60,7 @@ function strandedIn(path: LoadPath): ReadonlySet<string> {
   return stranded;
 }
 
-/** Fastener groups of a ledger further apart than the studs they stand at: one of them is missing. */
+/** Fastener groups of a ledger further apart than they are spaced, or than the studs they stand at: one of them is missing. */
 function ledgerGaps(project: Project, structure: Structure): PathBreak[] {
   return project.cover.ledgers.flatMap((ledger): PathBreak[] => {
     const member = structure.members.find((m) => m.id === ledger.mark);
@@ -70,7 +70,7 @@ function ledgerGaps(project: Project, structure: Structure): PathBreak[] {
       .filter((j) => j.kind === 'ledger-to-house' && j.ties[0]?.part === member.id)
       .map((j) => j.ties[0]!.along)
       .sort((a, b) => a - b);
-    const most = 1.5 * wall.build.studSpacing;
+    const most = 1.5 * (ledger.fastening?.spacing ?? wall.build.studSpacing);
     const places = [-most / 2, ...at, member.length + most / 2];
     for (let i = 0; i + 1 < places.length; i++) {
       if (places[i + 1]! - places[i]! <= most + 1e-6) continue;

@@ -31,7 +31,7 @@ export const TRIGGERS: readonly Trigger[] = [
   {
     id: 'not-a-shed',
     level: 'some-offices',
-    source: 'a town’s patio-cover handout (trade study 1.5)',
+    source: 'a town’s patio-cover handout',
     found: (c) =>
       when(
         c.structure.roofs.some((r) => r.surfaces.length > 1),
@@ -50,7 +50,7 @@ export const TRIGGERS: readonly Trigger[] = [
   {
     id: 'trusses',
     level: 'some-offices',
-    source: 'county patio-cover handout (trade study 1.5); IRC 2018 R802.10.1 (recalled)',
+    source: 'county patio-cover handout; IRC 2018 R802.10.1 (recalled)',
     found: (c) =>
       when(
         c.structure.members.some((m) => m.truss !== undefined),
@@ -144,7 +144,7 @@ export const TRIGGERS: readonly Trigger[] = [
   {
     id: 'long-overhang',
     level: 'some-offices',
-    source: 'a town’s patio-cover handout: load path through a cantilever (trade study 1.5)',
+    source: 'a town’s patio-cover handout: load path through a cantilever',
     found(c) {
       for (const m of c.structure.members) {
         if (m.role !== 'beam') continue;

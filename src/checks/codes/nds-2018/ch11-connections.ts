@@ -82,7 +82,7 @@ export function Cg(n: number, s: number, D: number, EmAm: number, EsAs: number, 
   rec?.step({
     symbol: 'Cg',
     meaning: 'group action factor',
-    formula: '[m(1−m²ⁿ) / n((1+REA·mⁿ)(1+m)−1+m²ⁿ)]·[(1+REA)/(1−m)]',
+    formula: '[m(1−m^(2n)) / n((1+REA·m^n)(1+m)−1+m^(2n))]·[(1+REA)/(1−m)]',
     substituted: n > 1 && D >= 0.25 ? `n = ${n}, m = ${say(m)}` : 'one fastener in the row, or D < 1/4 in.',
     value,
     unit: '',

@@ -29,7 +29,10 @@ export function dowelBearing(G: number, D: number, theta: number, rounded: boole
   rec?.step({
     symbol: 'Fe',
     meaning: 'dowel bearing strength',
-    formula: D < 0.25 ? '16600·G^1.84' : 'Fe∥·Fe⊥ / (Fe∥·sin²θ + Fe⊥·cos²θ), Fe∥ = 11200·G, Fe⊥ = 6100·G^1.45/√D',
+    formula:
+      D < 0.25
+        ? '16600·G^1.84'
+        : 'Fe0·Fe⊥ / (Fe0·sin²θ + Fe⊥·cos²θ), along the grain Fe0 = 11200·G, Fe⊥ = 6100·G^1.45/√D',
     substituted: `G = ${say(G)}, D = ${say(D)}, θ = ${say((theta * 180) / Math.PI)}°`,
     value,
     unit: 'psi',

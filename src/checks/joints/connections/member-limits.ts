@@ -70,7 +70,7 @@ function tearing(p: Piece, V: Vec3, D: number, CD: number, rec?: Recorder): numb
   const { alongGrain, acrossGrain, spacingAlong, spacingAcross, end } = p.pattern;
   const net = Ft * netSection(p.thickness, p.depth, acrossGrain, D, rec);
   const words = `force along the grain of ${p.name} against its net section${D < 0.25 ? '' : ' and tearing out'}`;
-  if (D < 0.25) return compared('P∥', words, P, net, 'NDS 2018 3.8.1', rec);
+  if (D < 0.25) return compared('P0', words, P, net, 'NDS 2018 3.8.1', rec);
   const least = alongGrain > 1 ? Math.min(end, spacingAlong) : end;
   const row = rowTearOut(alongGrain, Fv, p.thickness, least, rec);
   let capacity = Math.min(net, row * acrossGrain);
@@ -78,7 +78,7 @@ function tearing(p: Piece, V: Vec3, D: number, CD: number, rec?: Recorder): numb
     const between = p.thickness * (acrossGrain - 1) * Math.max(0, spacingAcross - (D + 1 / 16));
     capacity = Math.min(capacity, groupTearOut(row, row, Ft, between, rec));
   }
-  return compared('P∥', words, P, capacity, 'NDS 2018 3.8.1, E.3, E.4', rec);
+  return compared('P0', words, P, capacity, 'NDS 2018 3.8.1, E.3, E.4', rec);
 }
 
 /** Greatest use of a wood piece's own strength at its fasteners; undefined where its material may not be used so. */
