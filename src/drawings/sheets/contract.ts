@@ -39,6 +39,7 @@ export const SHEET_IDS = {
   details: 'S-501',
   trusses: 'S-502',
   'at-house': 'S-511',
+  'brace-details': 'S-521',
   schedules: 'S-601',
   calculations: 'S-701',
   elevations: 'A-201',

@@ -1,5 +1,6 @@
 import { atHouse } from './at-house.js';
 import { beamPlanSheet } from './beam-plan.js';
+import { braceDetails } from './brace-details.js';
 import { calculations } from './calculations.js';
 import type { SheetKind, SheetKindId } from './contract.js';
 import { cover } from './cover.js';
@@ -24,6 +25,7 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   details,
   trusses,
   'at-house': atHouse,
+  'brace-details': braceDetails,
   schedules,
   calculations,
   elevations,

@@ -121,7 +121,11 @@ const SECTIONS: Readonly<Record<string, string>> = {
   ledger: `{ "kind": "solid", "size": "2x12", ${WOOD}, "grade": "No. 2", "treatment": "above-ground", "incised": true, "service": "dry" }`,
 };
 
-const choices = (sections: readonly string[], fascia: string): string => {
+const PIER_ON_PAD = { diameter: '16 in', width: '36 in', thickness: '12 in', bars: '(4) #5' };
+/** Under a free-standing cover the footing also keeps its post from tipping over. */
+const WIDE_PAD = { diameter: '24 in', width: '58 in', thickness: '17 in', bars: '(8) #5' };
+
+const choices = (sections: readonly string[], fascia: string, pad = PIER_ON_PAD): string => {
   const rows = sections.map((name) => `      "${name}": ${SECTIONS[name]}`);
   rows.push(
     `      "fascia": { "kind": "solid", "size": "${fascia}", ${WOOD}, "grade": "No. 2", "treatment": "none", "incised": false, "service": "dry" }`,
@@ -139,7 +143,7 @@ ${rows.join(',\n')}
     "footings": {
       // "bottom" is the depth of its underside below the ground or slab beside it, "top" what stands above. Other kinds:
       // "round-pier", "square-pad", "embedded-post" (set in the ground), "slab" (only where the office has adopted that rule).
-      "pier": { "kind": "pier-on-pad", "diameter": "16 in", "width": "36 in", "thickness": "12 in", "bottom": "54 in", "top": "0 in", "fc": "3000 psi", "steel": "(4) #4 each way in pad; (4) #5 vertical with #3 ties at 10 in in pier" }
+      "pier": { "kind": "pier-on-pad", "diameter": "${pad.diameter}", "width": "${pad.width}", "thickness": "${pad.thickness}", "bottom": "54 in", "top": "0 in", "fc": "3000 psi", "steel": "(4) #4 each way in pad; ${pad.bars} vertical with #3 ties at 10 in in pier" }
     }
   }`;
 };
@@ -147,6 +151,12 @@ ${rows.join(',\n')}
 const PIER = (at: string): Post => ({ at, footing: 'pier' });
 const TWO = [PIER('2 ft 6 in'), PIER('13 ft 6 in')];
 const THREE = [PIER('6 in'), PIER('10 ft'), PIER('19 ft 6 in')];
+const SHORT_THREE = [PIER('6 in'), PIER('7 ft'), PIER('13 ft 6 in')];
+const FACING = [
+  ['P1', 'P4'],
+  ['P2', 'P5'],
+  ['P3', 'P6'],
+] as const;
 const along = (y: string) => [`["-10 ft", "${y}"]`, `["10 ft", "${y}"]`] as const;
 
 export const gableAttached = [
@@ -168,17 +178,14 @@ export const gableFree = [
   cover(
     false,
     [
-      beam('B1', '["-9 ft", "11 ft"]', '["-9 ft", "25 ft"]', TWO, 1, true),
-      beam('B2', '["9 ft", "11 ft"]', '["9 ft", "25 ft"]', TWO, 3, true),
+      beam('B1', '["-8 ft", "11 ft"]', '["-8 ft", "25 ft"]', SHORT_THREE, 1, true),
+      beam('B2', '["8 ft", "11 ft"]', '["8 ft", "25 ft"]', SHORT_THREE, 4, true),
     ],
     undefined,
-    gableRoof('11 ft 3 in', '24 ft 9 in', '8 ft 10 in'),
-    [
-      ['P1', 'P3'],
-      ['P2', 'P4'],
-    ],
+    gableRoof('11 ft 3 in', '24 ft 9 in', '9 ft'),
+    FACING,
   ),
-  choices(['beam', 'braced-post', 'brace', 'strut'], '2x6'),
+  choices(['beam', 'braced-post', 'brace', 'strut'], '2x6', WIDE_PAD),
 ];
 
 export const shedAttached = [
@@ -199,11 +206,7 @@ export const shedFree = [
     [beam('B1', ...along('22 ft'), THREE, 1, true), beam('B2', ...along('12 ft'), THREE, 4, true)],
     undefined,
     shedRoof('{ "beam": "B2" }', '12 in', '10 ft 8 in'),
-    [
-      ['P1', 'P4'],
-      ['P2', 'P5'],
-      ['P3', 'P6'],
-    ],
+    FACING,
   ),
-  choices(['beam', 'braced-post', 'brace', 'strut', 'rafter'], '2x10'),
+  choices(['beam', 'braced-post', 'brace', 'strut', 'rafter'], '2x10', WIDE_PAD),
 ];

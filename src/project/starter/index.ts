@@ -24,7 +24,7 @@ const STARTERS: Readonly<Record<StarterKind, Starter>> = {
   },
   'gable-free': {
     title: 'Free-standing gabled patio roof',
-    scope: 'New free-standing gabled roof on four posts over a new patio slab in the rear yard.',
+    scope: 'New free-standing gabled roof on six posts over a new patio slab in the rear yard.',
     house: oneStorey('x', 'The house roof counts for snow that slides or drifts onto a lower roof near it.'),
     parts: gableFree,
   },
