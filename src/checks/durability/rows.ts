@@ -105,7 +105,8 @@ function postExposure(structure: Structure, m: Member): { exposure: Exposure; wh
 }
 
 function exposureOf(structure: Structure, m: Member): { exposure: Exposure; why: string } {
-  const inWall = m.role === 'post' && structure.joints.some((j) => j.kind === 'beam-to-wall-post' && j.ties[1]?.part === m.id);
+  const inWall =
+    m.role === 'post' && structure.joints.some((j) => j.kind === 'beam-to-wall-post' && j.ties[1]?.part === m.id);
   if (inWall) return wallPostExposure(structure, m);
   if (m.role === 'post') return postExposure(structure, m);
   if (m.section.wet) return { exposure: 'weather', why: 'wet in service as entered' };
