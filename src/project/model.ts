@@ -471,6 +471,8 @@ export type PostFoot =
       readonly kind: 'foundation';
       /** Top of the existing concrete above finished floor. */
       readonly top: Inches;
+      /** Strength of its concrete; undefined when nobody knows. */
+      readonly fc?: Psi | undefined;
       /** Whether the foundation was seen and can take the load. */
       readonly verified: Office<boolean>;
     };
@@ -492,6 +494,8 @@ export type BeamEnd =
       readonly kind: 'on-wall';
       readonly wall: number;
       readonly into: WallFraming;
+      /** Species of that framing; undefined when nobody read its stamp. */
+      readonly species?: string | undefined;
       readonly verified: Office<boolean>;
       readonly path: string;
     };

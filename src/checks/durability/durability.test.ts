@@ -3,6 +3,8 @@ import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { derive } from '../../derive.js';
 import { contextOf } from '../../report/derived.js';
+import { place } from '../../structure/place.js';
+import { change, houseEndsProject } from '../../structure/testing.js';
 import { TRIGGERS } from '../triggers/registry.js';
 import { durability } from './durability.js';
 import { durabilityRows } from './rows.js';
@@ -27,6 +29,20 @@ describe('decay', () => {
     expect(row.needs).toBe('ground-contact');
     expect(found.status).toBe('fail');
     expect(found.note).toMatch(/UC4A/);
+  });
+
+  it('takes a beam end and its post inside the house wall as dry, and asks treatment of a post close over the ground', () => {
+    const row = (mark: string, grade = -10) => {
+      const p = change(houseEndsProject, {
+        patio: { grade: { atHouse: grade, fall: 1 / 48 } },
+        cover: { roofs: (old) => old.map((r) => ({ ...r, rake: 9 })) },
+      });
+      return durabilityRows({ structure: place(p).value! }).find((r) => r.mark === mark)!;
+    };
+    expect(row('B1')).toMatchObject({ exposure: 'under-roof', needs: 'none' });
+    // Foot 1-1/2 in under the floor: 8-1/2 in over the ground outside, then 7-1/2 in.
+    expect(row('P3')).toMatchObject({ exposure: 'in-wall', needs: 'none' });
+    expect(row('P3', -9)).toMatchObject({ exposure: 'low-in-wall', needs: 'above-ground' });
   });
 
   it('asks for treatment where a beam runs out past the roof', () => {

@@ -1,4 +1,5 @@
 import type { Recorder } from '../../base/trace.js';
+import type { LedgerFastening } from '../../project/model.js';
 import type { CheckContext, Finding } from '../contract.js';
 import type { JointDemand } from '../joints/demands.js';
 import { fastenersOf } from './ledger-fasteners.js';
@@ -15,6 +16,10 @@ export function calculatedAtHouse(ctx: CheckContext, d: JointDemand, rec?: Recor
   return fastenersOf(ctx, places[worst]!, rec);
 }
 
+/** Diameter of a fastener as it is bought: screws go by thousandths of an inch, lag screws and bolts by fractions. */
+export const shankText = (f: Pick<LedgerFastening, 'kind' | 'diameter'>, length: (inches: number) => string): string =>
+  f.kind === 'screw' ? `${Number(f.diameter.toFixed(3))}"` : length(f.diameter);
+
 /** What is fastened there, for the joint schedule: `3 bolts 1/2" x 5", calculated`; undefined where nothing is given. */
 export function calculatedText(ctx: PlaceSource, mark: string, length: (inches: number) => string): string | undefined {
   const fastened = housePlaces(ctx).filter((p) => p.joints.some((j) => j.mark === mark));
@@ -22,5 +27,5 @@ export function calculatedText(ctx: PlaceSource, mark: string, length: (inches: 
   if (!f || fastened.some((p) => !p.ledger?.fastening)) return undefined;
   const what = f.kind === 'bolt' ? 'through bolts' : f.kind === 'lag' ? 'lag screws' : 'wood screws';
   const others = fastened.length > 1 ? ', each ledger as its own fasteners say' : '';
-  return `${f.rows.length} ${what} ${length(f.diameter)} x ${length(f.length)} at each place, every ${length(f.spacing)}: calculated, see ledger fasteners${others}`;
+  return `${f.rows.length} ${what} ${shankText(f, length)} x ${length(f.length)} at each place, every ${length(f.spacing)}: calculated, see ledger fasteners${others}`;
 }

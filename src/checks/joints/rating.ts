@@ -5,12 +5,13 @@
 import type { Recorder } from '../../base/trace.js';
 import type { JointProduct } from '../../project/model.js';
 import type { Joint } from '../../structure/model.js';
-import type { CheckContext, Finding } from '../contract.js';
+import type { CheckContext } from '../contract.js';
 import { RATIO_CAP, ratioOf } from '../finding.js';
 import { type Raise, raised } from '../hand.js';
 import { type Action, actionsOf, type Cause } from './actions.js';
 import { bearsOnWood, memberOf } from './bearing.js';
 import { type Demand, TRACE } from './demands.js';
+import { houseMisfit, type Misfit } from './house-side.js';
 import { servedBy } from './serving.js';
 
 export type Way = 'down' | 'up' | 'along' | 'across';
@@ -217,11 +218,7 @@ export function recordWorst(
 }
 
 /** What keeps the table from applying to this mark's wood, moisture or concrete; undefined when it does apply. */
-export function misfit(
-  ctx: CheckContext,
-  mark: string,
-  product: JointProduct,
-): { readonly status: Finding['status']; readonly note: string } | undefined {
+export function misfit(ctx: CheckContext, mark: string, product: JointProduct): Misfit | undefined {
   for (const joint of ctx.structure.joints) {
     if (joint.mark !== mark) continue;
     for (const { part } of joint.ties) {
@@ -239,8 +236,9 @@ export function misfit(
       }
       const footing = ctx.structure.footings.find((f) => f.id === part);
       if (!footing) {
-        const note = `${part} is existing construction whose wood is not in the file; what the product holds in it is to be confirmed.`;
-        return { status: 'not-evaluated', note };
+        const at = houseMisfit(ctx, joint, part, product);
+        if (at) return at;
+        continue;
       }
       if (product.concrete === undefined) {
         const note = `This joint stands on concrete; enter under "concrete" the strength the published loads are for.`;

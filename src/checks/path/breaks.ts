@@ -103,6 +103,68 @@ function untied(structure: Structure): PathBreak[] {
   );
 }
 
+/** Beam ends that the house is stated to hold, with no joint there: the other posts would hide that one is missing. */
+function looseEnds(project: Project, structure: Structure): PathBreak[] {
+  return project.cover.beams.flatMap((line) =>
+    (['start', 'end'] as const).flatMap((key): PathBreak[] => {
+      const end = line.ends?.[key];
+      if (!end) return [];
+      const kind = end.kind === 'on-wall' ? 'beam-to-wall' : 'beam-to-wall-post';
+      if (structure.joints.some((j) => j.kind === kind && j.path === end.path)) return [];
+      const own = structure.members.filter((m) => m.role === 'beam' && m.mark === line.mark);
+      const piece = key === 'start' ? own[0] : own.at(-1);
+      if (!piece) return [];
+      const what = end.kind === 'on-wall' ? 'the house wall' : `post ${end.mark} in the house wall`;
+      const why = `${piece.id} is not tied to ${what} at its ${key}, where the file says the house holds it`;
+      return [{ part: piece.id, mark: line.mark, path: end.path, why }];
+    }),
+  );
+}
+
+/** Stated posts under a beam, its own and shared ones, that a piece over them is not tied to: a brace may still hold them. */
+function loosePosts(project: Project, structure: Structure): PathBreak[] {
+  const posts = new Map(structure.members.filter((m) => m.role === 'post').map((m) => [m.mark, m]));
+  const tied = new Set(
+    structure.joints.filter((j) => j.kind === 'beam-to-post').map((j) => `${j.ties[0]?.part} ${j.ties[1]?.part}`),
+  );
+  return project.cover.beams.flatMap((line): PathBreak[] => {
+    const stated = [...line.posts.map((p) => p.mark), ...(line.shared ?? []).map((s) => s.post)];
+    return structure.members.flatMap((piece) =>
+      piece.role !== 'beam' || piece.mark !== line.mark
+        ? []
+        : stated.flatMap((mark): PathBreak[] => {
+            const post = posts.get(mark);
+            if (!post || !over(piece, post) || tied.has(`${piece.id} ${post.id}`)) return [];
+            const why = `${piece.id} is not tied to ${mark}, which stands under it`;
+            return [{ part: piece.id, mark: line.mark, path: line.path, why }];
+          }),
+    );
+  });
+}
+
+/** Cross members with an end that is not tied to its post: the braces under them would hide it. */
+function looseStruts(project: Project, structure: Structure): PathBreak[] {
+  const tied = new Set(
+    structure.joints.filter((j) => j.kind === 'strut-to-post').map((j) => `${j.ties[0]?.part} ${j.ties.at(-1)?.part}`),
+  );
+  return structure.members.flatMap((m) => {
+    const spec = m.role === 'strut' ? project.cover.struts?.find((s) => s.mark === m.mark) : undefined;
+    return [spec?.from, spec?.to].flatMap((post): PathBreak[] =>
+      post === undefined || tied.has(`${m.id} ${post}`)
+        ? []
+        : [{ part: m.id, mark: m.mark, path: m.path, why: `${m.id} is not tied to ${post}` }],
+    );
+  });
+}
+
+/** Whether the middle of a post's top lies between the ends of a beam piece. */
+function over(piece: Member, post: Member): boolean {
+  const { start, end } = piece;
+  const [dx, dy] = [(end.x - start.x) / piece.length, (end.y - start.y) / piece.length];
+  const along = (post.end.x - start.x) * dx + (post.end.y - start.y) * dy;
+  return along >= -1e-6 && along <= piece.length + 1e-6;
+}
+
 /** All breaks; empty when every roof surface has a closed way to the soil or the house. */
 export function pathBreaks(project: Project, structure: Structure, path: LoadPath = loadPath(structure)): PathBreak[] {
   const breaks: PathBreak[] = [];
@@ -134,5 +196,12 @@ export function pathBreaks(project: Project, structure: Structure, path: LoadPat
     if (n.kind === 'wall' || breaks.some((b) => b.part === id)) continue;
     say(id, `${id} has no way down to the soil or the house`);
   }
-  return [...breaks, ...untied(structure), ...ledgerGaps(project, structure)];
+  return [
+    ...breaks,
+    ...untied(structure),
+    ...ledgerGaps(project, structure),
+    ...[...loosePosts(project, structure), ...looseStruts(project, structure), ...looseEnds(project, structure)].filter(
+      (b) => !breaks.some((k) => k.part === b.part),
+    ),
+  ];
 }

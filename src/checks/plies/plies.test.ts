@@ -71,6 +71,21 @@ describe('plies of a beam', () => {
     expect(run(project({ ...NAILED, rows: 1 }), [seat]).status).toBe('fail');
   });
 
+  it('pass nothing down on a hanger with a seat as wide as the beam, and of uplift a share of the inner ply', () => {
+    const hanger = joint({ contact: { length: 0, width: 0 } });
+    const row = {
+      ...{ serves: [hanger.mark], product: 'hanger', count: 1, down: 1, up: 1, along: 1, across: 1, duration: 1.6 },
+      ...{ species: '', G: 0.5, service: 'dry' as const, concrete: undefined, source: '', path: '', seat: true },
+    };
+    const three = project(NAILED, { plies: 3 });
+    const seated = change(three, { choices: { ...three.choices, joints: [row] } });
+    expect(run(seated, [hanger], 500, beam(3))).toMatchObject({ status: 'pass', unit: 'in' });
+    // 500 lb up into both outer plies alike: a third is the middle one's, half of it from each side.
+    expect(run(seated, [hanger], -500, beam(3)).demand).toBeCloseTo(500 / 6, 9);
+    // Without the seat it may leave through one ply.
+    expect(run(three, [hanger], 500, beam(3)).demand).toBeCloseTo((500 * 2) / 3, 9);
+  });
+
   it('pass what a narrow post leaves out', () => {
     // 2 in of 3 in rest on the post: a third passes.
     const f = run(project(NAILED), [joint({ contact: { length: 5.5, width: 2 } })]);

@@ -92,6 +92,7 @@ function worstOf(ctx: CheckContext, mark: string): Worst | 'unknown' | undefined
         const z = combineComponent(force, combination, 'z');
         const P = Math.abs(z);
         const share = z > 0 ? up : down;
+        if (share <= 0) continue;
         const need = (P * share) / combination.CD / Math.max(reach, 1e-6);
         if (P >= TRACE && (!worst || need > worst.need)) worst = { joint, member, share, P, need, reach, combination };
       }

@@ -144,7 +144,15 @@ function draw(ctx: SheetContext): SheetBody[] {
   const first = rowsOf(ys[0]!);
   const last = rowsOf(ys.at(-1)!);
   const diagonalRows: TableRow[] = [];
-  if (ys.length > 1 && first.length > 1 && last.length > 1) {
+  const corner = corners.filter((c) => c >= xs.at(-1)! - 1e-6);
+  const far = corner.length > 0 ? Math.min(...corner) : Math.max(...corners, xs.at(-1)!);
+  // Footings that fill no rectangle have no diagonals that must agree: each is fixed from two points of the house instead.
+  const square =
+    ys.length === 1 || [0, -1].every((i) => Math.abs((first.at(i)?.at.x ?? 0) - (last.at(i)?.at.x ?? 0)) < 1 / 16);
+  if (!square) {
+    for (const f of structure.footings)
+      diagonalRows.push([f.mark, len(Math.hypot(f.at.x - home, f.at.y)), len(Math.hypot(f.at.x - far, f.at.y))]);
+  } else if (ys.length > 1 && first.length > 1 && last.length > 1) {
     for (const [p, q] of [
       [first[0]!, last.at(-1)!],
       [first.at(-1)!, last[0]!],
@@ -207,18 +215,31 @@ function draw(ctx: SheetContext): SheetBody[] {
           text: `Along house: measured to the right, seen looking out of the house, from ${lefts.length > 0 ? 'the left house corner' : 'the first footing'}. Out: from the face of the existing wall line, not from the slab edge. Floor: top of the finished house floor.`,
         },
         { kind: 'gap' },
-        {
-          kind: 'table',
-          title: 'Diagonals, center to center',
-          columns: [{ head: 'From – to' }, { head: 'Length', align: 'right', grow: true }],
-          rows: diagonalRows,
-        },
+        square
+          ? {
+              kind: 'table',
+              title: 'Diagonals, center to center',
+              columns: [{ head: 'From – to' }, { head: 'Length', align: 'right', grow: true }],
+              rows: diagonalRows,
+            }
+          : {
+              kind: 'table',
+              title: 'Check lengths, corners of the house wall to center',
+              columns: [
+                { head: 'Footing' },
+                { head: 'From left corner', align: 'right' },
+                { head: 'From right corner', align: 'right', grow: true },
+              ],
+              rows: diagonalRows,
+            },
         { kind: 'gap' },
         { kind: 'heading', text: 'Notes' },
         {
           kind: 'numbered',
           items: [
-            'Opposite sides and both diagonals must agree before a hole is dug. Measure every center from one home base.',
+            square
+              ? 'Opposite sides and both diagonals must agree before a hole is dug. Measure every center from one home base.'
+              : 'Every center must agree with both its check lengths before a hole is dug. Measure every center from one home base.',
             'Call the utility locating service first; hand dig within 24 in of a mark (common practice, no source). Private lines are not marked.',
             'Footing bottoms on undisturbed soil, clean and dry, at or below the frost depth given on the cover. Do not pour before the footing inspection.',
             ...(structure.slabs.some((p) => p.state === 'existing')

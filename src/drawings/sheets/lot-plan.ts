@@ -178,7 +178,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       kind: 'text',
       layer: 'C-ANNO-NOTE',
       at: { x: (r.min.x + r.max.x) / 2, y: (r.min.y + r.max.y) / 2 },
-      content: `New patio roof ${r.mark}`,
+      content: structure.roofs.length > 1 ? `New roof ${r.mark}` : `New patio roof ${r.mark}`,
       height: h,
       face: 'bold',
       align: 'center',

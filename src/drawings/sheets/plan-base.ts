@@ -49,7 +49,10 @@ export function housePlan(structure: Structure, depth: number): Primitive[] {
       if (o.offset > from) spans.push([from, o.offset]);
       from = Math.max(from, o.offset + o.width);
     }
-    if (from < size) spans.push([from, size]);
+    // In an inner corner of the house the next wall starts behind this one's end.
+    const next = structure.walls.find((o) => Math.hypot(o.start.x - w.end.x, o.start.y - w.end.y) < 1e-6);
+    const inner = next !== undefined && u.x * next.out.x + u.y * next.out.y < -1e-6;
+    if (from < size) spans.push([from, inner ? size + WALL : size]);
     const clip = ([a, b]: [number, number]): [number, number] | undefined => {
       const ya = w.start.y + u.y * a;
       const yb = w.start.y + u.y * b;
@@ -76,7 +79,11 @@ export function housePlan(structure: Structure, depth: number): Primitive[] {
       const c = clip([o.offset, o.offset + o.width]);
       if (!c) continue;
       const layer: LayerName = o.kind === 'window' ? 'A-GLAZ-EXST' : 'A-DOOR-EXST';
-      out.push(poly([at(c[0], 0), at(c[1], 0), at(c[1], WALL), at(c[0], WALL)], layer, 'existing', o.mark));
+      const whole = [at(c[0], 0), at(c[1], 0), at(c[1], WALL), at(c[0], WALL)];
+      const ring = inView(whole);
+      // An opening is shown whole or not at all.
+      if (ring.length !== 4 || !whole.every((p) => ring.some((q) => Math.hypot(p.x - q.x, p.y - q.y) < 1e-6))) continue;
+      out.push(poly(whole, layer, 'existing', o.mark));
       out.push({ kind: 'line', layer, pen: 'existing', a: at(c[0], WALL / 2), b: at(c[1], WALL / 2) });
     }
   }

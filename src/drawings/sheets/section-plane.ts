@@ -48,6 +48,21 @@ function planeOf(structure: Structure, r: RoofPlaced, own: boolean): SectionPlan
   return { across, at, roof: r };
 }
 
+/** Ids of the beams, posts and footings that carry a roof; posts inside the house wall are left out, no section shows them. */
+export function carriersOf(structure: Structure, roof: RoofPlaced): ReadonlySet<string> {
+  const ids = new Set(structure.members.filter((m) => m.roof === roof.mark).map((m) => m.id));
+  const carriers = new Set<string>();
+  // Three steps down: framing to beam, beam to post, post to footing.
+  for (const kinds of [/-to-beam$/, /^beam-to-post$/, /^post-to-footing$/]) {
+    for (const j of structure.joints) {
+      const lower = j.ties.at(-1)?.part;
+      if (lower !== undefined && kinds.test(j.kind) && ids.has(j.ties[0]?.part ?? '')) carriers.add(lower);
+    }
+    for (const id of carriers) ids.add(id);
+  }
+  return carriers;
+}
+
 /**
  * One section through each roof that no section before it cuts the right way: through post centers, so that the whole load
  * path from roof to soil lies in the cut.

@@ -1,11 +1,13 @@
 /** Section through the cover. */
+
+import type { Member } from '../../structure/model.js';
 import { levelMark, slopeTriangle } from '../annotate/index.js';
 import type { Primitive, Rect } from '../ir/index.js';
 import { CAMERAS, see } from '../views/camera.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { dims, placeView, SECTION_SCALES, scaleFor } from './parts.js';
 import { type Cutting, coverOnly, sectionPicture, soil } from './section-picture.js';
-import { type SectionPlane, sectionPlanes } from './section-plane.js';
+import { carriersOf, type SectionPlane, sectionPlanes } from './section-plane.js';
 
 function coverFrame(ctx: SheetContext, cut: Cutting, bounds: Rect): Rect {
   const { structure } = ctx.input;
@@ -30,7 +32,12 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane): Sh
   const frame = coverFrame(ctx, cut, pic.bounds);
   const scale = scaleFor(ctx, frame, area, { x: h * 26, y: h * 5 }, SECTION_SCALES);
   const over: Primitive[] = [];
-  const beams = structure.members.filter((m) => m.role === 'beam');
+  // With several roofs a section gives the levels and stations of its own.
+  const several = structure.roofs.length > 1;
+  const carriers = carriersOf(structure, plane.roof);
+  const own = (part: { readonly id: string }): boolean => !several || carriers.has(part.id);
+  const beams = structure.members.filter((m) => m.role === 'beam' && own(m));
+  const bottom = Math.min(...structure.footings.filter(own).map((f) => f.bottom));
   const under = Math.min(...beams.map((m) => m.start.z - m.section.depth / 2));
   const { roof } = plane;
   const bearing = project.cover.roofs.find((r) => r.mark === roof.mark)!.bearing;
@@ -45,7 +52,7 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane): Sh
     ['Underside of beam', under],
     ['Finished floor', 0],
     [gradeName, gradeAt],
-    ['Bottom of footing', Math.min(...structure.footings.map((f) => f.bottom))],
+    ['Bottom of footing', bottom],
   ] as const) {
     if (last - z < (h * 4.6) / scale.ratio) continue;
     last = z;
@@ -53,7 +60,6 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane): Sh
       levelMark({ at: { x: right + 6, y: z }, side: 'right', name, value: len(z), layer: 'A-ANNO-DIMS', style }),
     );
   }
-  const bottom = Math.min(...structure.footings.map((f) => f.bottom));
   const left = dims(ctx, {
     side: 'left',
     datum: frame.x,
@@ -65,16 +71,16 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane): Sh
     ],
   });
   over.push(...left.items);
-  const posts = structure.members.filter((m) => m.role === 'post');
+  const posts = structure.members.filter((m) => m.role === 'post' && own(m));
   const stations = [...new Set(posts.map((m) => Math.round(see(camera, m.start).a * 16) / 16))];
-  const edges = structure.roofs.flatMap((r) => [
+  const edges = (several ? [roof] : structure.roofs).flatMap((r) => [
     see(camera, { x: r.min.x, y: r.min.y, z: 0 }).a,
     see(camera, { x: r.max.x, y: r.max.y, z: 0 }).a,
   ]);
   const wall = cut.name === 'right' ? [0] : [];
   const below = dims(ctx, {
     side: 'below',
-    datum: bottom - 4,
+    datum: Math.min(...structure.footings.map((f) => f.bottom)) - 4,
     scale: scale.ratio,
     layer: 'A-ANNO-DIMS',
     tiers: [
@@ -82,7 +88,7 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane): Sh
     ],
   });
   over.push(...below.items);
-  over.push(...headroom(ctx, cut, scale.ratio));
+  over.push(...headroom(ctx, cut, scale.ratio, beams));
   for (const s of structure.surfaces) {
     const fall = s.downhill.x * camera.right.x + s.downhill.y * camera.right.y;
     if (Math.abs(fall) < 0.99) continue;
@@ -107,7 +113,7 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane): Sh
     model: frame,
     scale,
     number: String(number + 1),
-    title: structure.roofs.length > 1 ? `Section through ${roof.mark}` : 'Section through the cover',
+    title: several ? `Section through ${roof.mark}` : 'Section through the cover',
     items,
     over,
   });
@@ -120,11 +126,11 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane): Sh
   };
 }
 
-/** Clear height at the lowest beam over the walking surface below it, drawn as a dimension. */
-function headroom(ctx: SheetContext, cut: Cutting, ratio: number): Primitive[] {
+/** Clear height at the lowest of the beams over the walking surface below it, drawn as a dimension. */
+function headroom(ctx: SheetContext, cut: Cutting, ratio: number, beams: readonly Member[]): Primitive[] {
   const { structure } = ctx.input;
   const camera = CAMERAS[cut.name];
-  const beam = structure.members.filter((m) => m.role === 'beam').sort((p, q) => p.start.z - q.start.z)[0];
+  const beam = [...beams].sort((p, q) => p.start.z - q.start.z)[0];
   const slab = structure.slabs.find((s) => s.state !== 'removed');
   if (!beam || !slab) return [];
   const y = cut.name === 'rear' ? cut.cutAt : beam.start.y;

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { given, list, maybe, part } from './leaf.js';
 import { office } from './office.js';
 import { choice, flag, number, size, text } from './plain.js';
-import { length, lineLoad } from './quantities.js';
+import { length, lineLoad, stress } from './quantities.js';
 import { SPECIES_NAMES } from './words.js';
 
 const wall = given(text('Name of the house wall.', 'rear'));
@@ -19,6 +19,14 @@ const foot = z
     part('The foundation of the house.', {
       kind: kind('foundation', 'Existing foundation.'),
       top: given(length('Top of its concrete above finished floor.', '-1 1/2 in', -96, 24)),
+      fc: maybe(
+        stress(
+          'Strength of its concrete, by plans, core or age as the office accepts. Left out: not known, so no anchor in it is checked.',
+          '2500 psi',
+          2000,
+          10000,
+        ),
+      ),
       verified: given(office(flag('Whether it was seen there and can take the load on the sheets.'))),
     }),
   ])
@@ -52,6 +60,12 @@ const end = z
           'cantilever',
           'unknown',
         ]),
+      ),
+      species: maybe(
+        choice(
+          'Species on the stamp of that framing. Left out: not known, so no connector in it is checked.',
+          SPECIES_NAMES,
+        ),
       ),
       verified: given(office(flag('Whether that framing was seen there and reaches down to the foundation.'))),
     }),
