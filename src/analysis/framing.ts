@@ -5,6 +5,7 @@
 import { distance } from '../base/vec.js';
 import type { Member, Surface } from '../structure/model.js';
 import { catchTerms, rafterLoad } from './catch.js';
+import { analyseHips } from './hips.js';
 import type { Bearing, StructureIndex } from './index-structure.js';
 import type { MemberEffects } from './model.js';
 import { type Profile, profileArea, profileMoment } from './profile.js';
@@ -224,5 +225,10 @@ export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
   for (const [id, rows] of frames.joints) joints.set(id, rows);
   addRows(applied, frames.applied);
   failures.push(...frames.failures);
+  const hips = analyseHips(index, terms, joints);
+  for (const [id, effects] of hips.members) members.set(id, effects);
+  for (const [id, rows] of hips.joints) joints.set(id, rows);
+  addRows(applied, hips.applied);
+  failures.push(...hips.failures);
   return { members, joints, applied, failures };
 }

@@ -180,6 +180,23 @@ export function idealise(index: StructureIndex, hold: Hold = HELD): SupportFrame
   };
 }
 
+/** Longest bit of a beam past the last post that counts as no cantilever, inches: half a corner post. */
+const STUB = 6;
+
+/**
+ * End of a beam that runs on over a corner post to its outer face. Pinned there like the rest it could turn freely; it stays on
+ * the node, which does not turn, and its moment, of a few inches of its own weight, is not carried into the span.
+ */
+function isStub(piece: BeamPiece, pieces: readonly BeamPiece[], held: BeamLineModel['held']): boolean {
+  const outer = piece === pieces[0] ? piece.from : piece === pieces.at(-1) ? piece.to : undefined;
+  return (
+    outer !== undefined &&
+    pieces.length > 1 &&
+    piece.to - piece.from <= STUB &&
+    !held.some((h) => Math.abs(h.along - outer) < SAME)
+  );
+}
+
 /** Supports at the beams' bearings, and pins where several beams meet on one post. */
 function holdBeams(draft: Draft, beams: readonly BeamLineModel[], hold: Hold): SupportFrame['restrained'] {
   const restrained: { node: number; beam: string; beams: readonly string[] }[] = [];
@@ -191,7 +208,9 @@ function holdBeams(draft: Draft, beams: readonly BeamLineModel[], hold: Hold): S
       const shared = draft.beamsAt.get(node)!.length > 1;
       if (shared) {
         // Every beam that ends here is pinned, so the node itself need not turn.
-        for (const { element } of pieces) {
+        for (const piece of pieces) {
+          if (isStub(piece, pieces, held)) continue;
+          const { element } = piece;
           const e = draft.elements[element]!;
           if (e.start === node) draft.elements[element] = { ...e, releases: { ...e.releases, start: PIN } };
           if (e.end === node) draft.elements[element] = { ...e, releases: { ...e.releases, end: PIN } };

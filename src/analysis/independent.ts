@@ -9,6 +9,7 @@ import type { LoadCase, PlanLoad } from '../loads/model.js';
 import type { BeamLine, CoverRoof, FootingChoice, Project, ShedRoof } from '../project/model.js';
 import type { Section, Structure } from '../structure/model.js';
 import { bracingWeight } from './independent-bracing.js';
+import { hipFramingWeight } from './independent-hip.js';
 
 interface PlanRoof {
   readonly roof: CoverRoof;
@@ -42,7 +43,7 @@ const beamDown = (roof: ShedRoof, b: BeamLine | undefined): number =>
 
 /** House axis a roof's ridge (or the direction across a shed's fall) runs along. */
 const ridgeOf = (roof: CoverRoof): 'x' | 'y' =>
-  roof.kind === 'gable' ? roof.ridge : roof.fall === '+x' || roof.fall === '-x' ? 'y' : 'x';
+  roof.kind !== 'shed' ? roof.ridge : roof.fall === '+x' || roof.fall === '-x' ? 'y' : 'x';
 
 /** Plan point between a roof's two bearings. */
 function middleOf(project: Project, roof: CoverRoof): { x: number; y: number } {
@@ -53,7 +54,7 @@ function middleOf(project: Project, roof: CoverRoof): { x: number; y: number } {
     return wall ? [wall.start, wall.end] : [];
   };
   const points =
-    roof.kind === 'gable'
+    roof.kind !== 'shed'
       ? roof.beams.flatMap((m) => ends(beamOf(project, m)))
       : [
           ...ends(beamOf(project, roof.low)),
@@ -70,7 +71,7 @@ function shareOf(project: Project, roof: CoverRoof, mark: string): number {
   const axis = ridgeOf(roof) === 'x' ? 'y' : 'x';
   const side = (r: CoverRoof): number => Math.sign(middleOf(project, r)[axis] - beam.from[axis]);
   const named = (r: CoverRoof): boolean =>
-    r.kind === 'gable' ? r.beams.includes(mark) : r.low === mark || ('beam' in r.high && r.high.beam === mark);
+    r.kind !== 'shed' ? r.beams.includes(mark) : r.low === mark || ('beam' in r.high && r.high.beam === mark);
   const meets = project.cover.roofs.some(
     (r) =>
       r.mark !== roof.mark &&
@@ -99,9 +100,12 @@ function shedHigh(project: Project, roof: ShedRoof, facts: SectionFacts): { y: n
 }
 
 function planRoof(project: Project, roof: CoverRoof, facts: SectionFacts): PlanRoof {
-  const along = roof.to - roof.from + 2 * roof.rake;
+  // A hip's eaves run all round: past its end beams as past its side beams.
+  const end =
+    roof.kind === 'hip' ? (facts.get(beamOf(project, roof.ends[0])?.section ?? '')?.width ?? 0) + 2 * roof.eave : 0;
+  const along = roof.to - roof.from + 2 * roof.rake + end;
   const frames = frameCount(roof);
-  if (roof.kind === 'gable') {
+  if (roof.kind !== 'shed') {
     const [a, b] = roof.beams.map((m) => beamOf(project, m));
     const place = (line: BeamLine | undefined): number =>
       line ? (roof.ridge === 'y' ? line.from.x + line.to.x : line.from.y + line.to.y) / 2 : 0;
@@ -180,8 +184,8 @@ function postFootOver(f: FootingChoice, standoff: number): number {
 /** Height of a beam's top, from the roof that bears on it. */
 function beamTop(project: Project, mark: string, facts: SectionFacts): number {
   for (const roof of project.cover.roofs) {
-    if (roof.kind === 'gable') {
-      if (roof.beams.includes(mark)) return roof.bearing;
+    if (roof.kind !== 'shed') {
+      if (roof.beams.includes(mark) || (roof.kind === 'hip' && roof.ends.includes(mark))) return roof.bearing;
       if (roof.ridgeBeam !== mark) continue;
       // The rafters' bottom edge rises from the inner corner of the eave beam to the middle of the ridge beam.
       const seat =
@@ -242,6 +246,13 @@ function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: Sect
   let sum = 0;
   for (const { roof, across, along, frames } of roofs) {
     const f = roof.framing;
+    if (roof.kind === 'hip') {
+      const common = f.kind === 'rafter' ? per(f.section) : 0;
+      const beam = facts.get(beamOf(project, roof.beams[0])?.section ?? '')?.width ?? 0;
+      const hipWidth = facts.get(roof.hip)?.width ?? 0;
+      sum += hipFramingWeight(roof, across, along, { common, hip: per(roof.hip), hipWidth, beam });
+      continue;
+    }
     if (f.kind === 'rafter') {
       const board = f.ties ? (facts.get(f.ties.ridgeBoard)?.width ?? 0) : 0;
       // Under outlookers the two end frames are of another section.
@@ -254,7 +265,9 @@ function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: Sect
   }
   const named = new Set<string>(
     roofs.flatMap(({ roof }) =>
-      roof.kind === 'gable' ? [...roof.beams, roof.ridgeBeam ?? ''] : [roof.low, ...Object.values(roof.high)],
+      roof.kind !== 'shed'
+        ? [...roof.beams, ...(roof.kind === 'hip' ? roof.ends : []), roof.ridgeBeam ?? '']
+        : [roof.low, ...Object.values(roof.high)],
     ),
   );
   sum += bracingWeight(project, facts, named);
@@ -299,6 +312,10 @@ function membersWeight(project: Project, roofs: readonly PlanRoof[], facts: Sect
   return sum;
 }
 
+/** Mean length of a roof's eaves, inches. */
+const eaveOf = (p: PlanRoof | undefined): number =>
+  p === undefined ? 0 : p.roof.kind === 'hip' ? (p.across + p.along) / 2 : p.along;
+
 /** Totals of every case, lb, house axes. */
 export function independentTotals(project: Project, structure: Structure, cases: readonly LoadCase[]): readonly Vec3[] {
   const facts = sectionFacts(structure);
@@ -325,7 +342,7 @@ export function independentTotals(project: Project, structure: Structure, cases:
       sum.y += s.force.y;
       sum.z += s.force.z;
     }
-    if (c.edges.length > 0) for (const [mark, w] of perInch) sum.z -= w * (byMark.get(mark)?.along ?? 0);
+    if (c.edges.length > 0) for (const [mark, w] of perInch) sum.z -= w * eaveOf(byMark.get(mark));
     if (c.selfWeight) sum.z -= membersWeight(project, roofs, facts);
     return sum;
   });

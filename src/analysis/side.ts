@@ -64,7 +64,9 @@ export function applySideForces(
   for (const member of index.structure.members) {
     if (!isFraming(member) || member.roof === undefined) continue;
     const list = seats.get(member.roof) ?? [];
-    for (const b of index.below.get(member.id) ?? []) list.push({ id: b.joint.id, at: b.joint.at });
+    // A joint on another part of the roof (a jack on its hip) hands nothing to the supports.
+    for (const b of index.below.get(member.id) ?? [])
+      if (index.members.get(b.lower)?.roof === undefined) list.push({ id: b.joint.id, at: b.joint.at });
     seats.set(member.roof, list);
   }
   loads.cases.forEach((c, k) => {

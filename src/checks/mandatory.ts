@@ -75,6 +75,16 @@ const BY_ATTACHMENT: Readonly<Record<Cover['attachment'], readonly string[]>> = 
 const BY_ROOF: Readonly<Record<RoofKind, readonly string[]>> = {
   gable: ['snow-unbalanced'],
   shed: [],
+  hip: [
+    'snow-unbalanced',
+    'hip-bending',
+    'hip-shear',
+    'hip-deflection-live',
+    'hip-deflection-total',
+    'hip-notch',
+    'hip-combined',
+    'hip-deflection-long-term',
+  ],
 };
 
 const RAFTERS: readonly string[] = [

@@ -94,6 +94,14 @@ export const CHECKS: readonly Check[] = [
   deflectionCheck('rafter', 'Rafter', 'total'),
   deflectionCheck('rafter', 'Rafter', 'long-term'),
 
+  bendingCheck('hip', 'Hip bending'),
+  shearCheck('hip', 'Hip shear'),
+  notchCheck('hip', 'Hip seat cut'),
+  combinedCheck('hip', 'Hip bending both ways with axial force'),
+  deflectionCheck('hip', 'Hip', 'live'),
+  deflectionCheck('hip', 'Hip', 'total'),
+  deflectionCheck('hip', 'Hip', 'long-term'),
+
   combinedCheck('tie', 'Rafter tie in tension, compression and bending'),
   tieSlenderness,
   tieHeel,

@@ -12,6 +12,7 @@ import {
   elevationKe,
   exposureKz,
   type FlowCondition,
+  type FreeRoofShape,
   freeRoofCN,
   freeRoofFigure,
   freeRoofPressure,
@@ -119,11 +120,11 @@ function acrossMeeting(
   project: Project,
   roof: RoofPlaced,
   surfaces: readonly Surface[],
+  shape: FreeRoofShape,
   qh: number,
   d: WindDirection,
 ): Omit<Meeting, 'side'> {
   const edition = project.basis.codes.loads;
-  const shape = surfaces[0]!.shape;
   const L = lengthAlong(roof, d);
   // One plane splits at half its length; two planes meet at the ridge, which is where windward ends.
   let split = L / 2;
@@ -203,9 +204,16 @@ function meet(
   if (!first) return undefined;
   const h = roof.meanHeight;
   const L = lengthAlong(roof, d);
+  const { shape } = first;
+  if (shape === 'hipped') {
+    const about = `wind on ${roof.mark}`;
+    const why = `the free-roof figures are of one and of two slopes, none of a hip (${asce(edition, 'Figs. 27.3-4 to 27.3-7')}): needs a licensed professional`;
+    if (!ledger.outside.some((o) => o.about === about)) ledger.outside.push({ about, why });
+    return undefined;
+  }
   const figure = isAcross(roof, d)
-    ? freeRoofFigure(first.shape, roof.slope, h, L, edition)
-    : (alongRidgeFigure(first.shape, roof.slope, h, L, edition) ?? 'along-ridge-values');
+    ? freeRoofFigure(shape, roof.slope, h, L, edition)
+    : (alongRidgeFigure(shape, roof.slope, h, L, edition) ?? 'along-ridge-values');
   if (isOutOfScope(figure)) {
     const about = `wind on ${roof.mark} ${isAcross(roof, d) ? 'across' : 'along'} its ridge`;
     if (!ledger.outside.some((o) => o.about === about)) {
@@ -215,7 +223,7 @@ function meet(
   }
   const meeting =
     figure === 'across-ridge'
-      ? acrossMeeting(project, roof, surfaces, qh, d)
+      ? acrossMeeting(project, roof, surfaces, shape, qh, d)
       : alongMeeting(project, roof, surfaces, qh, d);
   return { ...meeting, side: fasciaForce(structure, roof, qh, d, edition) };
 }

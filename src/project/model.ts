@@ -707,7 +707,21 @@ export interface ShedRoof extends RoofCommon {
   readonly highOverhang: Inches;
 }
 
-export type CoverRoof = GableRoof | ShedRoof;
+/** Four slopes over a rectangle of beams; no rake. `from` and `to` are the centres of the end beams along the ridge. */
+export interface HipRoof extends RoofCommon {
+  readonly kind: 'hip';
+  /** Beams along the ridge, and those square to it. */
+  readonly beams: readonly [string, string];
+  readonly ends: readonly [string, string];
+  readonly ridge: 'x' | 'y';
+  readonly ridgeBeam: string;
+  /** Section of the hip rafters. */
+  readonly hip: string;
+  readonly from: Inches;
+  readonly to: Inches;
+}
+
+export type CoverRoof = GableRoof | ShedRoof | HipRoof;
 export type RoofKind = CoverRoof['kind'];
 
 export type LateralSystem = 'house' | 'knee-braces' | 'fixed-posts' | 'none' | 'unknown';

@@ -103,7 +103,7 @@ export function schedules(d: Derived): Schedules | undefined {
     beams: rows('beam'),
     ledgers: rows('ledger'),
     bracing: rows('strut', 'brace'),
-    framing: rows('rafter', 'tie', 'ridge', 'outlooker', 'barge', 'fascia', 'gutter', 'blocking'),
+    framing: rows('rafter', 'hip', 'tie', 'ridge', 'outlooker', 'barge', 'fascia', 'gutter', 'blocking'),
     trusses: byMark(structure.members.filter((m) => m.truss !== undefined)).map((group) => ({
       ...memberRow(group, d.results),
       shape: group[0]!.truss!,

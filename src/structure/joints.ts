@@ -15,8 +15,10 @@ export interface Meeting {
 /** Roof first, ground last; trim carries nothing and comes after. */
 const ORDER: Readonly<Record<JointKind, number>> = {
   'outlooker-to-frame': -1,
+  'jack-to-hip': -0.5,
   'rafter-to-ledger': 0,
   'rafter-to-beam': 1,
+  'hip-to-beam': 1.5,
   'truss-to-beam': 2,
   'rafter-to-ridge': 2.2,
   'tie-to-rafter': 2.4,

@@ -77,6 +77,7 @@ export interface Section {
 
 export type MemberRole =
   | 'rafter'
+  | 'hip'
   | 'truss'
   | 'gable-truss'
   | 'ledger'
@@ -187,6 +188,8 @@ export interface PostFoot {
 export type JointKind =
   | 'rafter-to-ledger'
   | 'rafter-to-beam'
+  | 'jack-to-hip'
+  | 'hip-to-beam'
   | 'truss-to-beam'
   | 'rafter-to-ridge'
   | 'tie-to-rafter'
@@ -253,8 +256,8 @@ export interface Surface {
   readonly sheathed: boolean;
   /** Thickness of sheathing and covering above the framing's top edge, square to the slope. */
   readonly thickness: number;
-  /** Aerodynamic shape of the whole roof it belongs to (ASCE 7 Figs. 27.3-4 to 27.3-7). */
-  readonly shape: 'monoslope' | 'pitched' | 'troughed';
+  /** Aerodynamic shape of the whole roof it belongs to (ASCE 7 Figs. 27.3-4 to 27.3-7; none of them is of a hip). */
+  readonly shape: 'monoslope' | 'pitched' | 'troughed' | 'hipped';
   /** Edge weights along v = const edges, lb/in: fascia, gutter. */
   readonly edges: readonly { readonly name: string; readonly v: number; readonly weight: number }[];
   readonly path: string;

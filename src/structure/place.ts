@@ -29,6 +29,8 @@
  * beam, bearing = its top. Over a beam the rafter's bottom edge meets the beam's uphill top corner and the seat runs level
  * across the whole beam (framing/rafter.ts); the low beam's height follows.
  *
+ * Hip. Four slopes of one pitch on a rectangle of beams and a ridge beam (roofs/hip.ts, framing/hip.ts).
+ *
  * Roofs beside each other may share a beam, each on its half (roofs/sharing.ts), and two beams a post (supports/shared-posts.ts).
  *
  * Surfaces lie at the top of the sheathing, plumb over the tails. The strips of the frames tile each surface.
@@ -37,10 +39,7 @@ import { hasErrors, type Issue, type Outcome } from '../base/issue.js';
 import type { Vec2 } from '../base/vec.js';
 import type { Project } from '../project/model.js';
 import { describeRoof, edgesAtWalls } from './describe.js';
-import { fasciaSection, placeFascia } from './fascia.js';
-import type { Framed } from './framing/contract.js';
-import { placeRake } from './framing/rake.js';
-import { frameRoof } from './framing/registry.js';
+import { fasciaSection } from './fascia.js';
 import { placeGround } from './ground.js';
 import { placeHouseRoofs } from './house/registry.js';
 import { placeWalls } from './house/walls.js';
@@ -49,12 +48,11 @@ import { makeKit } from './kit.js';
 import { layersOf } from './layers.js';
 import type { Member, RoofPlaced, Structure, Surface } from './model.js';
 import { neighboursOf } from './roofs/neighbours.js';
-import { profileOf } from './roofs/registry.js';
+import { layRoof, profileOf } from './roofs/registry.js';
 import { PRECONDITIONS, PROJECT_RULES, STRUCTURE_RULES } from './rules/registry.js';
 import { placeBracing } from './supports/bracing.js';
 import { meetingsOf } from './supports/meetings.js';
 import { type LaidRoof, placeSupports } from './supports/place.js';
-import { placeSurfaces, stripsOf } from './surfaces.js';
 
 /** What the survey contributes: a post must stand on the lot. */
 export interface Site {
@@ -86,12 +84,10 @@ export function place(project: Project, site: Site = {}): Outcome<Structure> {
     const fascia = fasciaSection(roof, kit);
     const profile = profileOf(roof, kit);
     if (profile === undefined) continue;
-    const strips = stripsOf(profile, roof);
-    const bare: Framed | undefined = frameRoof({ roof, choice: roof.framing, profile, number, strips, kit });
-    const framed = bare && placeRake(roof, profile, bare, number, kit);
-    if (framed === undefined || layers === undefined) continue;
-    const planes = placeSurfaces(roof, profile, framed, layers, fascia);
-    const trim = fascia && placeFascia(roof, profile, framed, fascia, number);
+    if (layers === undefined) continue;
+    const laid = layRoof({ roof, profile, layers, fascia, number, kit });
+    if (laid === undefined) continue;
+    const { framed, planes, trim } = laid;
     members.push(...framed.members);
     surfaces.push(...planes);
     roofs.push({ roof, profile, framed, layers, trim });

@@ -15,6 +15,7 @@ import {
   isOutOfScope,
   KD_BUILDINGS,
   type OutOfScope,
+  outOfScope,
   velocityPressure,
 } from '../../loads/codes/asce7/index.js';
 import { attachedPressure, flowsUnder } from '../../loads/index.js';
@@ -45,6 +46,11 @@ export function componentPressure(
   if (!roof || !shape) return undefined;
   const { wind, codes } = ctx.project.basis;
   const edition = codes.loads;
+  if (shape === 'hipped')
+    return outOfScope(
+      `ASCE ${edition} 30.7`,
+      'the figures of open buildings are of one and of two slopes, none of a hip',
+    );
   const Kz = exposureKz(roof.meanHeight, wind.exposure.value, edition, rec);
   if (isOutOfScope(Kz)) return Kz;
   const Ke = elevationKe(wind.elevation, edition, rec);

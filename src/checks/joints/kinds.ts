@@ -14,6 +14,8 @@ export const JOINT_TRAITS: Readonly<Record<JointKind, JointTraits>> = {
   'outlooker-to-frame': { carries: true, component: true },
   'rafter-to-ledger': { carries: true, component: true },
   'rafter-to-beam': { carries: true, component: true },
+  'jack-to-hip': { carries: true, component: true },
+  'hip-to-beam': { carries: true, component: false },
   'truss-to-beam': { carries: true, component: true },
   'rafter-to-ridge': { carries: true, component: false },
   // Its nails are named with the ties; no product row serves it.

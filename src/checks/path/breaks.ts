@@ -38,6 +38,7 @@ const NEEDS: Readonly<Record<MemberRole, Needs>> = {
   fascia: { below: 0, above: 0 },
   gutter: { below: 0, above: 0 },
   blocking: { below: 0, above: 0 },
+  hip: { below: 2, above: 1 },
   outlooker: { below: 2, above: 0 },
   barge: { below: 0, above: 0 },
 };

@@ -29,6 +29,7 @@ const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = {
   truss: 'truss',
   'gable-truss': 'truss',
   rafter: 'rafter',
+  hip: 'rafter',
   fascia: 'rafter',
 };
 
@@ -129,6 +130,8 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
         'rafter-to-ledger',
         'rafter-to-beam',
         'truss-to-beam',
+        'jack-to-hip',
+        'hip-to-beam',
         'rafter-to-ridge',
         'tie-to-rafter',
         'outlooker-to-frame',

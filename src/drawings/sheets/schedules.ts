@@ -19,6 +19,8 @@ const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   'rafter-to-beam': 'rafter to beam',
   'truss-to-beam': 'truss to beam',
   'outlooker-to-frame': 'outlooker to end frame and next frame',
+  'jack-to-hip': 'jack rafter to hip',
+  'hip-to-beam': 'hip to corner and ridge beam',
   'rafter-to-ridge': 'rafter to ridge board',
   'tie-to-rafter': 'tie to rafter',
   'beam-to-post': 'beam to post',
@@ -125,7 +127,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     worst(m),
   ]);
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
-  const rafters: TableRow[] = first(of('rafter')).map((m) => [
+  const rafters: TableRow[] = first(of('rafter', 'hip')).map((m) => [
     cell(m),
     m.section.label,
     wood(m),

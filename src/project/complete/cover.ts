@@ -38,20 +38,38 @@ function framing(w: WrittenFraming, path: string, note: Notebook): FramingChoice
   };
 }
 
-function roof(w: WrittenRoof, path: string, note: Notebook): CoverRoof {
-  const common = {
+function roof(w: WrittenRoof, path: string, note: Notebook, written: WrittenCover): CoverRoof {
+  const every = {
     mark: w.mark,
     pitch: w.pitch.angle,
     pitchText: w.pitch.text,
     bearing: w.bearing,
     framing: framing(w.framing, `${path}/framing`, note),
     finish: w.finish,
+    eave: w.eave,
+    path,
+  };
+  if (w.kind === 'hip') {
+    const at = w.ends.map((mark) => written.beams.find((b) => b.mark === mark)?.from[w.ridge] ?? 0);
+    return {
+      ...every,
+      kind: 'hip',
+      beams: [w.beams[0]!, w.beams[1]!],
+      ends: [w.ends[0]!, w.ends[1]!],
+      ridge: w.ridge,
+      ridgeBeam: w.ridgeBeam,
+      hip: w.hip,
+      from: Math.min(...at),
+      to: Math.max(...at),
+      rake: 0,
+    };
+  }
+  const common = {
+    ...every,
     from: w.from,
     to: w.to,
-    eave: w.eave,
     rake: w.rake,
     ...(w.rakeFraming === undefined ? {} : { rakeFraming: w.rakeFraming }),
-    path,
   };
   if (w.kind === 'gable')
     return {
@@ -109,7 +127,7 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
   }
   return {
     attachment: w.attachment,
-    roofs: w.roofs.map((r, i) => roof(r, `/cover/roofs/${i}`, note)),
+    roofs: w.roofs.map((r, i) => roof(r, `/cover/roofs/${i}`, note, w)),
     beams,
     ledgers: w.ledgers.map(({ fastening, ...l }, i) => {
       const path = `/cover/ledgers/${i}`;

@@ -255,6 +255,8 @@ const common = {
 
 const FALLS = ['+y', '+x', '-x'] as const satisfies readonly ShedFall[];
 
+const { from: _from, to: _to, rake: _rake, rakeFraming: _rakeFraming, ...allRound } = common;
+
 const roof = z
   .discriminatedUnion('kind', [
     part('Two slopes from a ridge to two beams.', {
@@ -282,6 +284,21 @@ const roof = z
       }),
       low: given(text('Mark of the low beam.', 'B1')),
       highOverhang: given(length('Level overhang past the high beam; 0 in on a ledger.', '0 in', 0, 48)),
+    }),
+    part('Four slopes of one pitch over a rectangle of four beams, on a ridge beam; free-standing.', {
+      ...allRound,
+      kind: z.literal('hip').meta({ description: 'Hip roof.' }),
+      beams: z
+        .array(given(text('Mark of a beam.', 'B1')))
+        .length(2)
+        .meta({ description: 'The two beams along the ridge.' }),
+      ends: z
+        .array(given(text('Mark of a beam.', 'B3')))
+        .length(2)
+        .meta({ description: 'The two beams square to the ridge.' }),
+      ridge: given(choice('Axis the ridge runs along.', ['y', 'x'])),
+      ridgeBeam: given(text('Mark of the beam under the ridge, from peak to peak.', 'B5')),
+      hip: section('the hip rafters'),
     }),
   ])
   .meta({ description: 'A roof of the cover.' });

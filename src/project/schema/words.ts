@@ -43,6 +43,8 @@ export const JOINT_KINDS = [
   'brace-to-post',
   'rafter-to-ridge',
   'outlooker-to-frame',
+  'jack-to-hip',
+  'hip-to-beam',
   'ledger-to-house',
   'beam-to-wall-post',
   'beam-to-wall',

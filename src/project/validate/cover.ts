@@ -86,7 +86,7 @@ const parallel = (b: Beam, axis: 'x' | 'y'): boolean => {
 };
 
 function framesOver(
-  r: Roof,
+  r: Gable | Shed,
   path: readonly (string | number)[],
   bearings: readonly (readonly [string, readonly [number, number]])[],
 ): Issue[] {
@@ -324,6 +324,8 @@ export function coverIssues(w: WrittenCover, house: WrittenHouse | undefined): I
     ...w.beams.flatMap((b, i) => beamIssues(b, ['cover', 'beams', i])),
     ...w.roofs.flatMap((r, i) => {
       const path = ['cover', 'roofs', i];
+      // A hip's lines are judged where it is laid out (structure/roofs/hip.ts).
+      if (r.kind === 'hip') return [];
       return r.kind === 'gable' ? gableIssues(r, beams, path) : shedIssues(r, w, beams, path);
     }),
     ...(house ? ledgerIssues(w, house) : []),

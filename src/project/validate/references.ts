@@ -67,7 +67,11 @@ function references(root: Node): Reference[] {
   for (const i of indices(root, 'cover', 'roofs')) {
     for (const j of indices(root, 'cover', 'roofs', i, 'beams')) add('a beam', beams, 'cover', 'roofs', i, 'beams', j);
     add('a beam', beams, 'cover', 'roofs', i, 'low');
+    for (const j of indices(root, 'cover', 'roofs', i, 'ends')) add('a beam', beams, 'cover', 'roofs', i, 'ends', j);
     add('a beam', beams, 'cover', 'roofs', i, 'ridgeBeam');
+    add('a section', sections, 'cover', 'roofs', i, 'hip');
+    for (const key of ['section', 'barge', 'endFrame'])
+      add('a section', sections, 'cover', 'roofs', i, 'rakeFraming', key);
     add('a beam', beams, 'cover', 'roofs', i, 'high', 'beam');
     add('a ledger', ledgers, 'cover', 'roofs', i, 'high', 'ledger');
     add('a section', sections, 'cover', 'roofs', i, 'framing', 'section');

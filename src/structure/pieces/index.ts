@@ -20,6 +20,7 @@ const bargePieces: Shaper = (m) => rafterPieces(m, []);
 
 const SHAPERS: Readonly<Record<MemberRole, Shaper>> = {
   rafter: rafterPieces,
+  hip: rafterPieces,
   truss,
   'gable-truss': truss,
   ledger: barPieces,

@@ -1,7 +1,10 @@
+import type { Vec2 } from '../../base/vec.js';
 import type { CoverRoof, RoofKind } from '../../project/model.js';
 import type { RoofAxes } from '../axes.js';
+import type { Framed, FrameNumbers, Seat } from '../framing/contract.js';
 import type { Kit } from '../kit.js';
-import type { Section, Surface } from '../model.js';
+import type { RoofLayers } from '../layers.js';
+import type { Member, Section, Surface } from '../model.js';
 
 /** What carries the framing, seen across the ridge. */
 export interface Bearing {
@@ -37,9 +40,51 @@ export interface Profile {
   readonly stations: readonly number[];
   readonly extent: readonly [number, number];
   readonly shape: Surface['shape'];
+  /** Set for a roof of four slopes. */
+  readonly hip?: HipPlan;
+}
+
+/** One eave of a hip roof with the slope behind it. */
+export interface HipFace {
+  readonly surface: string;
+  /** Beam under it. */
+  readonly beam: string;
+  /** Corner of the eaves it starts at, unit vector along it, and unit vector up the slope, on plan. */
+  readonly origin: Vec2;
+  readonly u: Vec2;
+  readonly inward: Vec2;
+  readonly length: number;
+}
+
+export interface HipPlan {
+  /** Counter-clockwise seen from above. */
+  readonly faces: readonly HipFace[];
+  /** Across the ridge from eave to eave. */
+  readonly width: number;
+  /** Width of the beams. */
+  readonly seat: number;
+  readonly ridge: { readonly mark: string; readonly width: number };
+}
+
+/** What a shape lays out itself when its frames do not stand in one row. */
+export interface Laying {
+  readonly framed: Framed;
+  readonly planes: readonly Surface[];
+  readonly trim: { readonly members: readonly Member[]; readonly seats: readonly Seat[] } | undefined;
+}
+
+export interface LayInput<R extends CoverRoof = CoverRoof> {
+  readonly roof: R;
+  readonly profile: Profile;
+  readonly layers: RoofLayers;
+  readonly fascia: Section | undefined;
+  readonly number: FrameNumbers;
+  readonly kit: Kit;
 }
 
 export interface RoofShape<K extends RoofKind> {
   /** Undefined when the roof cannot be laid out; the reasons are in `kit.issues`. */
   profile(roof: Extract<CoverRoof, { kind: K }>, kit: Kit): Profile | undefined;
+  /** Frames, planes and trim; absent: the row of equal frames of src/structure/framing. */
+  lay?(input: LayInput<Extract<CoverRoof, { kind: K }>>): Laying | undefined;
 }

@@ -11,6 +11,8 @@ import type { Bearing } from './contract.js';
 
 /** Direction from a beam to the roof on it, for one bearing of the roof; undefined when the roof does not end on it. */
 export function sideOn(roof: CoverRoof, mark: string, kit: Kit): Vec2 | undefined {
+  // A hip lies on all sides of its ring and shares no beam.
+  if (roof.kind === 'hip') return undefined;
   const axes = roof.kind === 'gable' ? roofAxes(roof.ridge) : fallAxes(roof.fall ?? '+y');
   const toward = (sign: number): Vec2 => ({ x: sign * axes.across.x, y: sign * axes.across.y });
   if (roof.kind === 'shed')
