@@ -6,6 +6,7 @@ export * from './layout.js';
 export * from './leader.js';
 export * from './marks.js';
 export { type LetterOptions, type Pencil, pencil } from './pencil.js';
+export * from './place-tags.js';
 export * from './style.js';
 export * from './table.js';
 export * from './tags.js';
