@@ -37,7 +37,9 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   const h = style.note;
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
   const model = coverExtents(structure, 30);
-  const margin = planMargin(ctx, model);
+  const { x, y } = planMargin(ctx, model);
+  // A section mark stands beyond the strings above.
+  const margin = { x, y: y + 2.5 * style.bubble };
   const scale = scaleFor(ctx, model, main, margin, PLAN_SCALES);
   const items: Primitive[] = [...(standsOff(structure) ? [] : housePlan(structure, 30)), ...slabPlan(structure)];
   const over: Primitive[] = [];

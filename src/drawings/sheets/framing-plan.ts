@@ -17,7 +17,7 @@ import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
-import { coverExtents, housePlan, planMargin, standsOff } from './plan-base.js';
+import { housePlan, planMargin, roofExtents, standsOff } from './plan-base.js';
 import { houseNotes, tiesOnPlan } from './tie-rows.js';
 
 /** Top edges shared by the two planes of a pitched roof. */
@@ -49,10 +49,10 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const { style, area, len } = ctx;
   const h = style.note;
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
-  const model = coverExtents(structure, 30);
+  const model = roofExtents(structure, 30);
   const margin = planMargin(ctx, model);
   const scale = scaleFor(ctx, model, main, margin, PLAN_SCALES);
-  const items: Primitive[] = [...(standsOff(structure) ? [] : housePlan(structure, 30))];
+  const items: Primitive[] = [...(standsOff(structure) ? [] : housePlan(structure, 30, model))];
   const over: Primitive[] = [];
   const wishes: TagWish[] = [];
   for (const r of structure.roofs) {

@@ -22,32 +22,24 @@ import { coverOnly, sectionPicture, soil } from './section-picture.js';
 const figure = (x: number): string =>
   x >= 100 ? Math.round(x).toLocaleString('en-US') : String(Number(x.toPrecision(3)));
 
-function shareCell(s: PathShare | undefined): string {
+function shareCell(s: PathShare | undefined, sideLeaves: boolean): string {
   if (!s) return '–';
   if (s.ratio === undefined) return s.demand > 0 ? `open\n${figure(s.demand)} ${s.unit}` : 'open';
-  if (s.ratio === 0) return 'none';
+  if (s.ratio === 0) return s.way === 'side' && sideLeaves ? 'leaves at\nthe roof' : 'none';
   return `${s.ratio.toFixed(2)}\n${figure(s.demand)} / ${figure(s.capacity ?? 0)} ${s.unit}`;
 }
 
 const WAY: Readonly<Record<PathShare['way'], string>> = { down: 'down', up: 'up', side: 'sideways' };
 
-/** Ends of a chain that leaves the structure where the roof meets the house. */
-const INTO_HOUSE = 'through the roof into the house';
-
 /**
  * What holds each way, named once: `wood bearing; screws`. The check's own name in brackets and reasons for an open way are
  * in the calculations and the joint schedule; here an open way is only counted.
  */
-function heldBy(row: PathRow, sideLeaves: boolean): string {
+function heldBy(row: PathRow): string {
   const shut = row.shares.filter((s) => s.ratio !== undefined && s.demand > 0);
   const open = row.shares.filter((s) => s.ratio === undefined);
   const names = [...new Set(shut.map((s) => s.by.replace(/ \([^()]*\)$/, '')))];
-  const side = row.shares.find((s) => s.way === 'side');
-  return [
-    ...names,
-    ...(open.length > 0 ? [`open ${open.map((s) => WAY[s.way]).join(', ')}`] : []),
-    ...(sideLeaves && side?.ratio === 0 ? [`sideways ${INTO_HOUSE}`] : []),
-  ].join('; ');
+  return [...names, ...(open.length > 0 ? [`open ${open.map((s) => WAY[s.way]).join(', ')}`] : [])].join('; ');
 }
 
 const tableRows = (rows: readonly PathRow[], sideLeaves: boolean): TableRow[] =>
@@ -55,8 +47,13 @@ const tableRows = (rows: readonly PathRow[], sideLeaves: boolean): TableRow[] =>
     { text: String(r.number), face: 'condensed-bold' as const },
     { text: r.joint === '' ? r.what : `${r.joint} ${r.what}`, ...(r.joint !== '' && { mark: r.joint }) },
     r.parts,
-    ...(['down', 'up', 'side'] as const).map((w) => shareCell(r.shares.find((s) => s.way === w))),
-    heldBy(r, sideLeaves),
+    ...(['down', 'up', 'side'] as const).map((w) =>
+      shareCell(
+        r.shares.find((s) => s.way === w),
+        sideLeaves,
+      ),
+    ),
+    heldBy(r),
   ]);
 
 /** Numbers of the links that lie in the picture, each once, beside the place where it acts. */
@@ -80,7 +77,7 @@ const bubbles = (ctx: SheetContext, rows: readonly PathRow[], at: (r: PathRow) =
   });
 
 const NOTE =
-  'Numbers are demand over capacity of the worst link of each row: 1.00 is the limit, “open” blocks the set, “none” means that no combination asks for it. Down is the largest load toward the ground, up the largest net uplift with 0.6 of the dead load, sideways the larger of along and square to the house. Ask for the steps behind any number by its mark in the calculations.';
+  'Numbers are demand over capacity of the worst link of each row: 1.00 is the limit, “open” blocks the set, “none” means that no combination asks for it, “leaves at the roof” that the side load goes through the roof into the house above this link. Down is the largest load toward the ground, up the largest net uplift with 0.6 of the dead load, sideways the larger of along and square to the house. Ask for the steps behind any number by its mark in the calculations.';
 
 /** Sheets wider than this, inches of drawing area, hold picture and table side by side; narrower ones one above the other. */
 const WIDE = 24;
@@ -90,7 +87,7 @@ function draw(ctx: SheetContext): SheetBody[] {
   const { area, style } = ctx;
   const rows = pathTable(ctx.input, results);
   const wide = area.w > WIDE;
-  const halves = splitColumns(area, [1, 1], style.gutter) as [Rect, Rect];
+  const [left, right] = splitColumns(area, [0.62, 0.38], style.gutter) as [Rect, Rect];
   const { cut, camera, pic } = sectionPicture(ctx, coverOnly(ctx));
   const as = structure.roofs.flatMap((r) => [
     see(camera, { x: r.min.x, y: r.min.y, z: 0 }).a,
@@ -99,9 +96,9 @@ function draw(ctx: SheetContext): SheetBody[] {
   const low = Math.min(...structure.footings.map((f) => f.bottom), 0) - 14;
   const high = Math.max(...structure.roofs.map((r) => r.highestPoint)) + 20;
   const frame = { x: Math.min(...as) - 14, y: low, w: Math.max(...as) - Math.min(...as) + 28, h: high - low };
-  const margin = { x: style.note * 8, y: style.note * 2 };
+  const margin = { x: style.note * 4, y: style.note * 2 };
   // One above the other the picture may take somewhat more than half, so that rows are left for the first sheet.
-  const room = wide ? halves[0] : { ...area, y: area.y + 0.4 * area.h, h: 0.6 * area.h, w: 0.55 * area.w };
+  const room = wide ? left : { ...area, y: area.y + 0.4 * area.h, h: 0.6 * area.h, w: 0.55 * area.w };
   const scale = scaleFor(ctx, frame, room, margin, SECTION_SCALES);
   const nearCut = (r: PathRow): Vec2 | undefined => {
     const seen = r.at
@@ -148,7 +145,7 @@ function draw(ctx: SheetContext): SheetBody[] {
   const below = { ...area, h: area.h - viewHeight - style.gutter };
   const layer = 'G-ANNO-SCHD';
   const text = wide
-    ? columnsFlow(measure([table, ...notes], halves[1].w, style, layer), [halves[1]])
+    ? columnsFlow(measure([table, ...notes], right.w, style, layer), [right])
     : columnsFlow(measure([table], area.w, style, layer), [below]);
   const words = wide
     ? []
@@ -162,7 +159,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       ],
       items: [...placed.items, ...words, ...text.items],
     },
-    ...flowOn(text.rest, wide ? halves : [area], 'Load path, continued'),
+    ...flowOn(text.rest, wide ? splitColumns(area, [1, 1], style.gutter) : [area], 'Load path, continued'),
   ];
 }
 

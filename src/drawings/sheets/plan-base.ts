@@ -128,6 +128,13 @@ export function coverExtents(structure: Structure, behind: number): Rect {
   ]);
 }
 
+/** The roof and the strip of house behind it: nothing on the framing plan is measured from the house corners. */
+export function roofExtents(structure: Structure, behind: number): Rect {
+  const roofs = extents(structure.roofs.flatMap((r) => [r.min, r.max]));
+  const low = standsOff(structure) ? roofs.y : Math.min(roofs.y, -behind);
+  return { x: roofs.x - behind, y: low, w: roofs.w + 2 * behind, h: roofs.y + roofs.h - low };
+}
+
 /** Paper kept free round a plan: dimension strings stand at the cover's edge, so beside a longer house wall they need none. */
 export function planMargin(ctx: SheetContext, model: Rect): { readonly x: number; readonly y: number } {
   const h = ctx.style.note;
