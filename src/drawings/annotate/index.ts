@@ -1,4 +1,5 @@
 /** Annotation: everything on a sheet that is not the structure itself. Functions return primitives and what they measured. */
+export type { Block, Slug } from './block.js';
 export * from './dim-string.js';
 export * from './feet-inches.js';
 export * from './flow.js';

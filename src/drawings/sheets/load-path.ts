@@ -18,6 +18,7 @@ import { see } from '../views/camera.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { flowOn, placeView, SECTION_SCALES, scaleFor, titleBand } from './parts.js';
 import { coverOnly, sectionPicture, soil } from './section-picture.js';
+import { sideWords } from './side-words.js';
 
 const figure = (x: number): string =>
   x >= 100 ? Math.round(x).toLocaleString('en-US') : String(Number(x.toPrecision(3)));
@@ -139,7 +140,7 @@ function draw(ctx: SheetContext): SheetBody[] {
   const notes: Block[] = [
     { kind: 'heading', text: 'How to read this sheet' },
     { kind: 'para', text: NOTE },
-    { kind: 'para', text: sideText(ctx) },
+    { kind: 'para', text: sideWords(ctx) },
   ];
   const beside = { ...area, x: area.x + room.w + style.gutter, w: area.w - room.w - style.gutter };
   const below = { ...area, h: area.h - viewHeight - style.gutter };
@@ -162,19 +163,6 @@ function draw(ctx: SheetContext): SheetBody[] {
     ...flowOn(text.rest, wide ? splitColumns(area, [1, 1], style.gutter) : [area], 'Load path, continued'),
   ];
 }
-
-const SIDE: Readonly<Record<string, string>> = {
-  house: 'through the roof diaphragm into the house',
-  'knee-braces': 'by knee braces into posts and footings',
-  'fixed-posts': 'by posts fixed at their feet',
-  none: 'by nothing: this must be mended',
-  unknown: 'by a system not chosen yet',
-};
-
-const sideText = (ctx: SheetContext): string => {
-  const { lateral } = ctx.input.project.cover;
-  return `Side load along the house wall is held ${SIDE[lateral.x]}; square to it ${SIDE[lateral.y]}.`;
-};
 
 /** A heavy arrow down through each place where the load is handed on. */
 function arrow(at: Vec2, h: number): Primitive[] {

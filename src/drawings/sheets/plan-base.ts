@@ -27,9 +27,8 @@ export function housePlan(structure: Structure, depth: number, seen = planExtent
         clipHalfPlane(p, (q) => q[axis] - low),
         (q) => high - q[axis],
       );
-    const reach = depth + WALL;
-    const cut = within('y', seen.y - WALL, seen.y + seen.h + reach, ring);
-    return within('x', seen.x - reach, seen.x + seen.w + reach, cut);
+    const cut = within('y', seen.y - WALL, seen.y + seen.h + WALL, ring);
+    return within('x', seen.x - WALL, seen.x + seen.w + WALL, cut);
   };
   for (const w of structure.walls) {
     const dx = w.end.x - w.start.x;
