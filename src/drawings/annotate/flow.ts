@@ -1,50 +1,10 @@
 import type { Vec2 } from '../../base/vec.js';
 import { type FaceName, type LayerName, type Primitive, type Rect, textWidth, wrapText } from '../ir/index.js';
+import type { Block, BlockOf, Setting, Slug } from './block.js';
 import { pencil } from './pencil.js';
+import { stepSlug } from './step.js';
 import type { Style } from './style.js';
-import { layoutTable, type TableColumn, type TableRow } from './table.js';
-
-/** Running text of a notes sheet, as data. */
-export type Block =
-  | { readonly kind: 'heading'; readonly text: string }
-  | { readonly kind: 'para'; readonly text: string; readonly face?: FaceName; readonly path?: string }
-  | { readonly kind: 'bullets'; readonly items: readonly string[] }
-  | { readonly kind: 'numbered'; readonly items: readonly string[]; readonly start?: number }
-  | {
-      readonly kind: 'pairs';
-      readonly rows: readonly { readonly name: string; readonly value: string; readonly path?: string }[];
-    }
-  | {
-      readonly kind: 'table';
-      readonly title?: string;
-      readonly columns: readonly TableColumn[];
-      readonly rows: readonly TableRow[];
-    }
-  | {
-      readonly kind: 'drawing';
-      readonly height: number;
-      readonly draw: (at: Vec2, width: number) => readonly Primitive[];
-    }
-  | { readonly kind: 'gap'; readonly height?: number };
-type BlockOf<K extends Block['kind']> = Extract<Block, { kind: K }>;
-
-/** A piece that is never split: measured, and drawn with its top left corner anywhere. */
-export interface Slug {
-  readonly height: number;
-  /** Space above it, dropped at the top of a column. */
-  readonly before: number;
-  /** Must stand in the same column as the piece after it. */
-  readonly keep: boolean;
-  readonly draw: (at: Vec2) => readonly Primitive[];
-  /** Drawn first when this piece starts a column (a table's heading row). */
-  readonly repeat?: { readonly height: number; readonly draw: (at: Vec2) => readonly Primitive[] };
-}
-
-interface Setting {
-  readonly width: number;
-  readonly style: Style;
-  readonly layer: LayerName;
-}
+import { layoutTable } from './table.js';
 
 /** Lines of a paragraph as slugs; its first two and its last two lines stay together. */
 function lineSlugs(
@@ -155,6 +115,7 @@ const MEASURE: { readonly [K in Block['kind']]: (b: BlockOf<K>, s: Setting) => S
     ];
   },
   drawing: (b, s) => [{ height: b.height, before: s.style.note, keep: false, draw: (at) => b.draw(at, s.width) }],
+  step: (b, s) => [stepSlug(b, s)],
   gap: (b, s) => [{ height: 0, before: b.height ?? s.style.note * 1.5, keep: false, draw: () => [] }],
 };
 

@@ -138,7 +138,9 @@ export function scaleBar(o: {
     const text = i < 4 ? label(i * unit) : `${label(4 * unit)}${unit < 1 ? ' in' : ' ft'}`;
     // The unit hangs out to the right so that the figure itself stands over its division.
     const shift = i < 4 ? 0 : (textWidth(text, h) - textWidth(label(4 * unit), h)) / 2;
-    items.push(p.text(at.x + i * w + shift, at.y + t + 0.5 * h, text, h, { align: 'center' }));
+    const figure = p.text(at.x + i * w + shift, at.y + t + 0.5 * h, text, h, { align: 'center' });
+    // One figure a bar is known by its role, so that bars can be counted against the scales printed.
+    items.push(i < 4 ? figure : { ...figure, role: 'scale-bar' });
   }
   return { items, width: 4 * w, height: t + 1.5 * h };
 }

@@ -54,6 +54,7 @@ function cell(ctx: SheetContext, place: HousePlace, number: number, box: Rect) {
     number: String(number),
     title: pic.title,
     items: pic.items,
+    snug: margin.y,
   });
   const column = noteColumn({
     notes: pic.notes.map((n) => ({ target: toPaper(placed.viewport, n.at), text: n.text, mark: n.mark })),

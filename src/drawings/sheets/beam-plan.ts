@@ -1,12 +1,12 @@
 /** Column and beam plan: what carries. */
 import type { Structure } from '../../structure/model.js';
-import { measure, sectionMark, type TableRow, tag, textBlock } from '../annotate/index.js';
+import { measure, placeTags, sectionMark, type TableRow, type TagWish, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import { braceTags } from './brace-tags.js';
 import { idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
-import { houseCorners, housePlan, planExtents, planMargin, slabPlan } from './plan-base.js';
+import { coverExtents, houseCorners, housePlan, planMargin, slabPlan, standsOff } from './plan-base.js';
 import { sectionLines } from './section-plane.js';
 
 function posts(structure: Structure): Primitive[] {
@@ -37,10 +37,14 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   const { style, area, len } = ctx;
   const h = style.note;
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
-  const model = planExtents(structure, 30);
-  const scale = scaleFor(ctx, model, main, planMargin(ctx, model), PLAN_SCALES);
-  const items: Primitive[] = [...housePlan(structure, 30), ...slabPlan(structure)];
+  const model = coverExtents(structure, 30);
+  const { x, y } = planMargin(ctx, model);
+  // A section mark stands beyond the strings above.
+  const margin = { x, y: y + 2.5 * style.bubble };
+  const scale = scaleFor(ctx, model, main, margin, PLAN_SCALES);
+  const items: Primitive[] = [...(standsOff(structure) ? [] : housePlan(structure, 30)), ...slabPlan(structure)];
   const over: Primitive[] = [];
+  const wishes: TagWish[] = [];
   const beams = structure.members.filter((m) => m.role === 'beam' || m.role === 'ledger');
   const struts = structure.members.filter((m) => m.role === 'strut');
   const braces = structure.members.filter((m) => m.role === 'brace');
@@ -54,34 +58,42 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     const off = runsAlongY
       ? { x: at.x < mid.x ? h * 5 : -h * 5, y: 0 }
       : { x: 0, y: at.y < mid.y ? h * 3.5 : -h * 3.5 };
-    over.push(tag({ kind: 'beam', text: m.mark, at, off, layer: 'S-ANNO-SYMB', style, path: m.path }));
+    wishes.push({ kind: 'beam', text: m.mark, at, off, layer: 'S-ANNO-SYMB', style, path: m.path });
   }
   over.push(...braceTags(ctx, mid));
   for (const m of structure.members.filter((p) => p.role === 'post')) {
-    over.push(
-      tag({
-        kind: 'post',
-        text: m.mark,
-        at: { x: m.start.x, y: m.start.y },
-        off: { x: m.start.x < mid.x ? -h * 3.4 : h * 3.4, y: h * 2.6 },
-        layer: 'S-ANNO-SYMB',
-        style,
-        path: m.path,
-      }),
-    );
+    wishes.push({
+      kind: 'post',
+      text: m.mark,
+      at: { x: m.start.x, y: m.start.y },
+      off: { x: m.start.x < mid.x ? -h * 3.4 : h * 3.4, y: h * 2.6 },
+      layer: 'S-ANNO-SYMB',
+      style,
+      path: m.path,
+    });
   }
-  over.push(
-    ...jointTags(ctx, ['beam-to-post', 'beam-splice', 'beam-to-wall-post', 'beam-to-wall'], { x: h * 4.5, y: h * 4.2 }),
+  const joints = jointTags(ctx);
+  const reach = { x: h * 4.5, y: h * 4.2 };
+  wishes.push(
+    ...joints.wish(['beam-to-post', 'beam-splice', 'beam-to-wall-post', 'beam-to-wall'], reach),
+    ...joints.wish(['brace-to-beam', 'brace-to-post', 'strut-to-post'], reach),
+    ...joints.wish(['ledger-to-house', 'post-to-house'], reach),
   );
-  over.push(...jointTags(ctx, ['brace-to-beam', 'brace-to-post', 'strut-to-post'], { x: h * 3, y: h * 6.8 }));
-  over.push(...jointTags(ctx, ['ledger-to-house'], { x: h * 3, y: h * 4.5 }));
-  over.push(...jointTags(ctx, ['post-to-house'], { x: h * 9, y: h * 8 }));
+  // Braces of one mark are alike: the last one carries the tag, away from the joints, which begin with the first.
+  for (const mark of new Set(braces.map((m) => m.mark))) {
+    const m = braces.findLast((b) => b.mark === mark)!;
+    const at = { x: (m.start.x + m.end.x) / 2, y: (m.start.y + m.end.y) / 2 };
+    const off = { x: at.x < mid.x ? h * 4 : -h * 4, y: at.y < mid.y ? h * 3 : -h * 3 };
+    wishes.push({ kind: 'beam', text: mark, at, off, layer: 'S-ANNO-SYMB', style, path: m.path });
+  }
   const posted = structure.members.filter((m) => m.role === 'post');
   const px = unique(posted.map((m) => m.start.x));
   const py = unique(posted.map((m) => m.start.y));
   const bx = unique(beams.flatMap((m) => [m.start.x, m.end.x]));
   // A ledger lies against the wall line the string starts from: its own center is no dimension to lay out by.
   const by = unique(beams.filter((m) => m.role === 'beam').flatMap((m) => [m.start.y, m.end.y]));
+  // From a house far off the footing plan lays the posts out.
+  const house = standsOff(structure) ? [] : [0];
   const slabs = structure.slabs.flatMap((p) => p.outline.map((q) => q.x));
   const datum = Math.min(...bx, ...slabs);
   const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
@@ -95,15 +107,18 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     ...common,
     side: 'left',
     datum,
-    tiers: [{ stations: unique([0, ...py, ...by]) }, { stations: [0, Math.max(...by, ...py)] }],
+    tiers: [
+      { stations: unique([...house, ...py, ...by]) },
+      { stations: [house[0] ?? Math.min(...by, ...py), Math.max(...by, ...py)] },
+    ],
   });
   // Along the house: beam and ledger ends from the corners a tape can be hooked on.
-  const corners = houseCorners(structure).map((c) => c.x);
+  const corners = standsOff(structure) ? [] : houseCorners(structure).map((c) => c.x);
   const along = dims(ctx, {
     ...common,
     side: 'below',
     datum: model.y,
-    tiers: [{ stations: unique([...corners, ...bx]) }],
+    tiers: corners.length > 0 ? [{ stations: unique([...corners, ...bx]) }] : [],
   });
   over.push(...across.items, ...up.items, ...along.items);
   const clear = (up.depth + h * 2) / scale.ratio;
@@ -125,6 +140,7 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
         style,
       }),
     );
+  over.push(...placeTags(wishes, scale.ratio, over, items));
   const view = placeView(ctx, {
     box: main,
     model,
@@ -134,9 +150,10 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     items,
     over,
     north: northOnPlan(lot.north),
+    snug: margin.y,
   });
   const rows: TableRow[] = structure.members
-    .filter((m) => m.role === 'beam' || m.role === 'ledger' || m.role === 'post' || m.role === 'strut')
+    .filter((m) => ['beam', 'ledger', 'post', 'strut'].includes(m.role))
     .map((m) => [
       { text: m.mark, mark: m.mark, path: m.path },
       m.section.label,

@@ -1,47 +1,12 @@
 /** Calculation sheets: basis, then the steps behind the governing result of each check, in formula – numbers – result – clause. */
-import { formatNumber } from '../../base/quantity/index.js';
-import type { CheckResult } from '../../checks/contract.js';
+import { thrustSet } from '../../analysis/index.js';
 import type { LoadBasis } from '../../loads/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { diagramBlocks } from './diagrams.js';
+import { governingTable, sorted, statementsTable, stepsOf, value } from './governing.js';
 import { flowSheets } from './parts.js';
-
-const value = (v: number): string => {
-  const a = Math.abs(v);
-  return formatNumber(v, a >= 1000 ? 0 : a >= 100 ? 1 : a >= 10 ? 2 : 3, { trim: true });
-};
-
-/** Of results that ask the same question of equal parts, the one nearest its limit. */
-function governing(results: readonly CheckResult[]): CheckResult[] {
-  const best = new Map<string, CheckResult>();
-  for (const r of results) {
-    if ((r.status !== 'pass' && r.status !== 'fail') || r.capacity <= 0) continue;
-    const key = `${r.check}|${r.path.replace(/\/\d+/g, '/#')}`;
-    const known = best.get(key);
-    if (!known || r.ratio > known.ratio) best.set(key, r);
-  }
-  return [...best.values()];
-}
-
-/** The sheet's face has no perpendicular sign: Fc⊥ is lettered Fc,perp. */
-const lettered = (text: string): string => text.replaceAll('⊥', ',perp');
-
-function stepsOf(ctx: SheetContext, r: CheckResult): Block[] {
-  const out: Block[] = [{ kind: 'heading', text: `${r.subject} – ${r.title}: ${r.ratio.toFixed(2)}, ${r.status}` }];
-  if (r.combination) out.push({ kind: 'para', text: `Governing combination ${r.combination}`, face: 'condensed' });
-  for (const line of ctx.input.explain(r.id)) {
-    if (line.kind === 'heading') {
-      out.push({ kind: 'para', text: lettered(line.text), face: 'condensed-bold' });
-      continue;
-    }
-    const middle = line.substituted && line.substituted !== line.formula ? ` = ${line.substituted}` : '';
-    const note = line.note ? ` (${line.note})` : '';
-    const text = `${line.symbol} = ${line.formula}${middle} = ${value(line.value)} ${line.unit}   [${line.clause}] ${line.meaning}${note}`;
-    out.push({ kind: 'para', text: lettered(text), face: 'condensed' });
-  }
-  return out;
-}
+import { sideWords } from './side-words.js';
 
 /** Load basis, each net coefficient on one row with the pressure it gives. */
 function basisRows(rows: LoadBasis['rows']): TableRow[] {
@@ -64,17 +29,26 @@ function basisRows(rows: LoadBasis['rows']): TableRow[] {
   return out;
 }
 
-/** What holds the roof sideways in the analysis. */
-function sideLoadText({ input: { effects, project } }: SheetContext): string {
-  const { x, y } = project.cover.lateral;
-  if (effects.drift && effects.drift.length > 0 && x !== 'house' && y !== 'house')
-    return 'Posts, braces and cross members hold the side load in that same frame; nothing is held at roof level from outside.';
-  return 'Side load in a direction that the posts do not hold is kept at roof level by a notional restraint; what must take it there is checked apart: see the cover.';
+/** What a reader must know of the method, true of this project. */
+function howToRead(ctx: SheetContext): string[] {
+  const { effects } = ctx.input;
+  const held = effects.sway.some((s) => s.force.some((f) => Math.abs(f.x) + Math.abs(f.y) > 1e-9));
+  return [
+    'Allowable-stress design of wood and soil, strength design of concrete. Each step names the quantity, with its clause at the right, then shows formula = numbers = result. Of equal parts the one nearest its limit stands for all of them; numbers are rounded only in print.',
+    'Loads act on the roof planes: dead on the slope, live and snow on the horizontal projection, wind square to the surface. Framing hands its reactions to the beams, beams and posts are solved as a space frame, and footings take what the posts bring. Every case is balanced against an independent integral of the loads and against the reactions; beside the analysis stands plain statics of tributary lengths, and where statics gives more it governs.',
+    `${sideWords(ctx)}${held ? ' The analysis notes what each system must take at roof level, case by case; the checks of that system start from it.' : ''}`,
+    ...(thrustSet(ctx.input)
+      ? [
+          'Trusses that spread are worked out twice: with one bearing free to slide, and with both fastened, so that they push the beams apart: joints are scheduled for the larger of both, and the beams are checked for the push sideways.',
+        ]
+      : []),
+  ];
 }
 
 function draw(ctx: SheetContext): SheetBody[] {
-  const { loads, effects, results } = ctx.input;
+  const { loads, effects } = ctx.input;
   const { area, style } = ctx;
+  const found = sorted(ctx);
   const basis = basisRows(loads.basis.rows);
   const cases: TableRow[] = loads.cases.map((c) => [c.id, c.title, c.clause]);
   const balance: TableRow[] = effects.balance.map((b) => [
@@ -103,10 +77,9 @@ function draw(ctx: SheetContext): SheetBody[] {
   );
   const blocks: Block[] = [
     { kind: 'heading', text: 'How to read these sheets' },
-    {
-      kind: 'para',
-      text: `Allowable-stress design. Each step gives symbol = formula = numbers = result, then the clause. A part that stands for several equal ones is the one nearest its limit. Loads act on the roof planes: dead on the slope, live and snow on the horizontal projection, wind square to the surface. Framing gives its reactions to the beams, beams and posts are solved as a space frame of pinned joints, footings take the post reactions. ${sideLoadText(ctx)}`,
-    },
+    ...howToRead(ctx).map((text): Block => ({ kind: 'para', text })),
+    governingTable(found, style.note),
+    statementsTable(found, ctx),
     {
       kind: 'table',
       title: 'Load basis',
@@ -159,7 +132,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       rows: hand,
     },
     ...diagramBlocks(ctx),
-    ...governing(results).flatMap((r) => stepsOf(ctx, r)),
+    ...found.calculated.flatMap((r) => stepsOf(ctx, r)),
   ];
   return flowSheets(ctx, { title: 'Calculations', blocks, columns: area.w > 24 ? 3 : 2, layer: 'G-ANNO-NOTE' });
 }

@@ -164,7 +164,7 @@ function draw(ctx: SheetContext): SheetBody[] {
   const g = style.gutter;
   const big = area.h > 16;
   const bodies: SheetBody[] = [];
-  const perSheet = big ? 4 : 1;
+  const perSheet = big ? 4 : 2;
   for (let k = 0; k < VIEWS.length; k += perSheet) {
     const group = VIEWS.slice(k, k + perSheet);
     const cols = big ? 2 : 1;

@@ -1,4 +1,4 @@
-import { measure, type TableRow, tag, textBlock } from '../annotate/index.js';
+import { measure, placeTags, type TableRow, type TagWish, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
@@ -10,9 +10,11 @@ function draw(ctx: SheetContext): SheetBody[] {
   const h = style.note;
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
   const model = planExtents(structure, 30);
-  const scale = scaleFor(ctx, model, main, planMargin(ctx, model), PLAN_SCALES);
+  const margin = planMargin(ctx, model);
+  const scale = scaleFor(ctx, model, main, margin, PLAN_SCALES);
   const items: Primitive[] = [...housePlan(structure, 30), ...slabPlan(structure)];
   const over: Primitive[] = [];
+  const wishes: TagWish[] = [];
   const xs = unique(structure.footings.map((f) => f.at.x));
   const ys = unique(structure.footings.map((f) => f.at.y));
   for (const f of structure.footings) {
@@ -66,29 +68,25 @@ function draw(ctx: SheetContext): SheetBody[] {
     items.push({ kind: 'line', layer: 'S-GRID', pen: 'center', a: { x, y: y - reach }, b: { x, y: y + reach } });
     const sx = x <= model.x + model.w / 2 ? 1 : -1;
     const dy = half * scale.ratio + h * 1.6;
-    over.push(
-      tag({
-        kind: 'footing',
-        text: f.mark,
+    wishes.push({
+      kind: 'footing',
+      text: f.mark,
+      at: f.at,
+      off: { x: sx * (half * scale.ratio + h * 3), y: dy },
+      layer: 'S-ANNO-SYMB',
+      style,
+      path: f.path,
+    });
+    if (post)
+      wishes.push({
+        kind: 'post',
+        text: post.mark,
         at: f.at,
-        off: { x: sx * (half * scale.ratio + h * 3), y: dy },
+        off: { x: sx * (half * scale.ratio + h * 3), y: -dy },
         layer: 'S-ANNO-SYMB',
         style,
-        path: f.path,
-      }),
-    );
-    if (post)
-      over.push(
-        tag({
-          kind: 'post',
-          text: post.mark,
-          at: f.at,
-          off: { x: sx * (half * scale.ratio + h * 3), y: -dy },
-          layer: 'S-ANNO-SYMB',
-          style,
-          path: post.path,
-        }),
-      );
+        path: post.path,
+      });
   }
   const corners = houseCorners(structure).map((c) => c.x);
   const lefts = corners.filter((c) => c <= xs[0]! + 1e-6);
@@ -123,11 +121,11 @@ function draw(ctx: SheetContext): SheetBody[] {
     ...dims(ctx, { ...common, side: 'below', datum: model.y, tiers: [{ stations: unique([...corners, ...xs]) }] })
       .items,
   );
-  over.push(
+  wishes.push(
     ...structure.joints
       .filter((j, i, all) => j.kind === 'post-to-footing' && all.findIndex((o) => o.mark === j.mark) === i)
-      .map((j) =>
-        tag({
+      .map(
+        (j): TagWish => ({
           kind: 'joint',
           text: j.mark,
           at: { x: j.at.x, y: j.at.y },
@@ -173,6 +171,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       ]);
     }
   }
+  over.push(...placeTags(wishes, scale.ratio, over, [...items, ...diagonals]));
   const view = placeView(ctx, {
     box: main,
     model,
@@ -182,6 +181,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     items: [...items, ...diagonals],
     over,
     north: northOnPlan(lot.north),
+    snug: margin.y,
   });
 
   const held = structure.footings.some((f) => f.slabHolds);

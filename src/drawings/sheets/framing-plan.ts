@@ -3,12 +3,21 @@ import type { Vec2 } from '../../base/vec.js';
 import { findFastener } from '../../catalog/index.js';
 import type { Nailing, Project } from '../../project/model.js';
 import type { Member, Structure } from '../../structure/model.js';
-import { measure, slopeArrow, spread, type TableRow, type TagKind, tag, textBlock } from '../annotate/index.js';
+import {
+  measure,
+  placeTags,
+  slopeArrow,
+  spread,
+  type TableRow,
+  type TagKind,
+  type TagWish,
+  textBlock,
+} from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
-import { housePlan, planExtents, planMargin } from './plan-base.js';
+import { housePlan, planMargin, roofExtents, standsOff } from './plan-base.js';
 import { houseNotes, tiesOnPlan } from './tie-rows.js';
 
 /** Top edges shared by the two planes of a pitched roof. */
@@ -47,10 +56,12 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const { style, area, len } = ctx;
   const h = style.note;
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
-  const model = planExtents(structure, 30);
-  const scale = scaleFor(ctx, model, main, planMargin(ctx, model), PLAN_SCALES);
-  const items: Primitive[] = [...housePlan(structure, 30)];
+  const model = roofExtents(structure, 30);
+  const margin = planMargin(ctx, model);
+  const scale = scaleFor(ctx, model, main, margin, PLAN_SCALES);
+  const items: Primitive[] = [...(standsOff(structure) ? [] : housePlan(structure, 30, model))];
   const over: Primitive[] = [];
+  const wishes: TagWish[] = [];
   for (const r of structure.roofs) {
     items.push({
       kind: 'polyline',
@@ -96,8 +107,16 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
         ...spread({ a: on(first), b: on(last), text: label, mark, path: first.path, layer: 'S-ANNO-NOTE', style }),
       );
     else
-      over.push(
-        ...run.map((m) => tag({ kind: 'truss', text: mark, at: on(m), layer: 'S-ANNO-SYMB', style, path: m.path })),
+      wishes.push(
+        ...run.map((m) => ({
+          kind: FRAMING_TAG[m.role] ?? 'rafter',
+          text: mark,
+          at: on(m),
+          off: { x: h * 3, y: h * 3 },
+          layer: 'S-ANNO-SYMB' as const,
+          style,
+          path: m.path,
+        })),
       );
   });
   for (const s of structure.surfaces) {
@@ -123,9 +142,10 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       }),
     );
   }
-  over.push(
-    ...jointTags(
-      ctx,
+  const ties = tiesOnPlan(ctx);
+  over.push(...ties.lines);
+  wishes.push(
+    ...jointTags(ctx).wish(
       [
         'rafter-to-ledger',
         'rafter-to-beam',
@@ -137,13 +157,10 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
         'outlooker-to-frame',
         'fascia-to-framing',
       ],
-      {
-        x: h * 4.5,
-        y: h * 4.5,
-      },
+      { x: h * 4.5, y: h * 4.5 },
     ),
+    ...ties.tags,
   );
-  over.push(...tiesOnPlan(ctx));
   const roof = structure.roofs[0]!;
   const alongX = runsAlongX(roof.mark);
   const stationsOf = (mark: string) =>
@@ -157,7 +174,9 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const beamAt = unique(
     structure.members.filter((m) => m.role === 'beam').map((m) => (alongX ? m.start.y : m.start.x)),
   );
-  const other = alongX ? [0, ...beamAt, roof.max.y] : [roof.min.x, ...beamAt, roof.max.x];
+  const other = alongX
+    ? [standsOff(structure) ? roof.min.y : 0, ...beamAt, roof.max.y]
+    : [roof.min.x, ...beamAt, roof.max.x];
   over.push(
     ...dims(ctx, { ...common, side: side1, datum: datum1, tiers: [{ stations: unique(chain) }, { stations: ends }] })
       .items,
@@ -191,6 +210,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       angle: Math.abs(line.b.x - line.a.x) > Math.abs(line.b.y - line.a.y) ? 0 : Math.PI / 2,
     });
   }
+  over.push(...placeTags(wishes, scale.ratio, over, items));
   const view = placeView(ctx, {
     box: main,
     model,
@@ -200,6 +220,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
     items,
     over,
     north: northOnPlan(lot.north),
+    snug: margin.y,
   });
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
   const rows: TableRow[] = [

@@ -8,6 +8,7 @@ import {
   dimString,
   measure,
   northArrow,
+  type Slug,
   scaleBar,
   splitColumns,
   viewTitle,
@@ -25,8 +26,8 @@ import {
 } from '../ir/index.js';
 import type { SheetBody, SheetContext } from './contract.js';
 
-export const PLAN_SCALES: readonly ScaleName[] = ['1/2', '3/8', '1/4', '3/16', '1/8'];
-export const SECTION_SCALES: readonly ScaleName[] = ['3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
+export const PLAN_SCALES: readonly ScaleName[] = ['3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
+export const SECTION_SCALES: readonly ScaleName[] = ['1', '3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
 export const DETAIL_SCALES: readonly ScaleName[] = ['1-1/2', '1', '3/4', '1/2', '3/8', '1/4'];
 export const SITE_SCALES: readonly ScaleName[] = ['1:10', '1:20', '1:30', '1:40', '1:50', '1:60', '1:100'];
 
@@ -64,10 +65,15 @@ export function placeView(
     readonly over?: readonly Primitive[];
     /** Paper angle of north from straight up, counter-clockwise; plans only. */
     readonly north?: number;
+    /** Paper kept above and below the model for what stands round it: the view then takes only the top of its box. */
+    readonly snug?: number;
   },
 ): PlacedView {
-  const { box, style } = { box: o.box, style: ctx.style };
+  const { style } = ctx;
   const band = titleBand(ctx);
+  const need = o.snug === undefined ? o.box.h : o.model.h * o.scale.ratio + 2 * o.snug + band;
+  const h = Math.min(o.box.h, need);
+  const box = { ...o.box, y: o.box.y + o.box.h - h, h };
   const view = centeredViewport({
     name: o.title,
     box: { x: box.x, y: box.y + band, w: box.w, h: box.h - band },
@@ -83,7 +89,10 @@ export function placeView(
   if (o.north !== undefined) {
     items.push(
       northArrow({
-        at: { x: box.x + Math.max(title.width, bar.width) + style.bubble * 4, y: y + style.bubble * 0.2 },
+        at: {
+          x: box.x + Math.max(title.width, bar.width + style.bubble * 2.6) + style.bubble * 4,
+          y: y + style.bubble * 0.2,
+        },
         angle: o.north,
         style,
       }),
@@ -149,18 +158,23 @@ export function flowSheets(
     Array.from({ length: o.columns }, () => 1),
     ctx.style.gutter,
   );
-  const bodies: SheetBody[] = [];
-  let rest = measure(
+  const slugs = measure(
     o.blocks.filter((b) => b.kind !== 'table' || b.rows.length > 0),
     boxes[0]!.w,
     ctx.style,
     o.layer,
   );
+  return flowOn(slugs, boxes, `${o.title}, continued`).map((b, i) => (i === 0 ? { ...b, title: o.title } : b));
+}
+
+/** Measured text flowed through the same columns of as many sheets as it needs; none for none. */
+export function flowOn(slugs: readonly Slug[], columns: readonly Rect[], title: string): SheetBody[] {
+  const bodies: SheetBody[] = [];
+  let rest = slugs;
   while (rest.length > 0) {
-    const flowed = columnsFlow(rest, boxes);
-    const title = bodies.length === 0 ? o.title : `${o.title}, continued`;
+    const flowed = columnsFlow(rest, columns);
     bodies.push({ title, scaleNote: 'No scale', viewports: [], items: flowed.items });
-    rest = [...flowed.rest];
+    rest = flowed.rest;
   }
   return bodies;
 }

@@ -18,9 +18,8 @@ const poly = (points: readonly Vec2[], layer: LayerName, pen: PenName, mark?: st
 });
 
 /** House walls in plan between openings, drawn as existing cut work; only the part near the cover is of interest. */
-export function housePlan(structure: Structure, depth: number): Primitive[] {
+export function housePlan(structure: Structure, depth: number, seen = planExtents(structure, depth)): Primitive[] {
   const out: Primitive[] = [];
-  const seen = planExtents(structure, depth);
   // Walls of a wing far off the cover would run off the sheet.
   const inView = (ring: readonly Vec2[]): readonly Vec2[] => {
     const within = (axis: 'x' | 'y', low: number, high: number, p: readonly Vec2[]): Vec2[] =>
@@ -28,9 +27,8 @@ export function housePlan(structure: Structure, depth: number): Primitive[] {
         clipHalfPlane(p, (q) => q[axis] - low),
         (q) => high - q[axis],
       );
-    const reach = depth + WALL;
-    const cut = within('y', seen.y - reach, seen.y + seen.h + reach, ring);
-    return within('x', seen.x - reach, seen.x + seen.w + reach, cut);
+    const cut = within('y', seen.y - WALL, seen.y + seen.h + WALL, ring);
+    return within('x', seen.x - WALL, seen.x + seen.w + WALL, cut);
   };
   for (const w of structure.walls) {
     const dx = w.end.x - w.start.x;
@@ -117,6 +115,30 @@ export function planExtents(structure: Structure, behind: number): Rect {
   const e = extents(points);
   const y = Math.min(e.y, -behind);
   return { x: e.x, y, w: e.w, h: e.y + e.h - y };
+}
+
+/** A house nearer than this to the cover, inches, is shown with it on every plan. */
+const NEAR_HOUSE = 96;
+
+/** True when the cover stands so far off the house that only the footing plan, which lays it out, shows both. */
+export const standsOff = (structure: Structure): boolean =>
+  Math.min(...structure.roofs.map((r) => r.min.y)) > NEAR_HOUSE;
+
+/** Extents of the plans of what stands above the footings: without a house that is far off. */
+export function coverExtents(structure: Structure, behind: number): Rect {
+  if (!standsOff(structure)) return planExtents(structure, behind);
+  return extents([
+    ...structure.roofs.flatMap((r) => [r.min, r.max]),
+    ...structure.members.filter((m) => m.role === 'post').map((m) => m.start),
+    ...structure.slabs.filter((s) => s.outline.every((p) => p.y > NEAR_HOUSE / 2)).flatMap((s) => s.outline),
+  ]);
+}
+
+/** The roof and the strip of house behind it: nothing on the framing plan is measured from the house corners. */
+export function roofExtents(structure: Structure, behind: number): Rect {
+  const roofs = extents(structure.roofs.flatMap((r) => [r.min, r.max]));
+  const low = standsOff(structure) ? roofs.y : Math.min(roofs.y, -behind);
+  return { x: roofs.x - behind, y: low, w: roofs.w + 2 * behind, h: roofs.y + roofs.h - low };
 }
 
 /** Paper kept free round a plan: dimension strings stand at the cover's edge, so beside a longer house wall they need none. */

@@ -5,6 +5,7 @@ import { connectionSchedule } from '../../checks/joints/connections/assess.js';
 import { type Demand, type JointDemand, jointDemands } from '../../checks/joints/demands.js';
 import { type Served, servedBy } from '../../checks/joints/serving.js';
 import type { UnitChoice } from '../../project/model.js';
+import { markList } from '../../report/path/table.js';
 import type { JointKind, Member, Structure } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import { bracingTable, sideText } from './bracing-table.js';
@@ -54,7 +55,7 @@ function tied(structure: Structure, mark: string): string {
       end.add(name(t.part));
     });
   }
-  return ends.map((e) => [...e].join(', ')).join(' to ');
+  return ends.map((e) => markList([...e])).join(' to ');
 }
 
 /** `(2) strap tie: 600 lb up, 115 lb along house each, CD 1.6, G 0.5 or more; report, Table 3`. */
@@ -81,9 +82,12 @@ function draw(ctx: SheetContext): SheetBody[] {
   const of = (...roles: Member['role'][]) => structure.members.filter((m) => roles.includes(m.role));
   const worst = ({ id, mark }: { readonly id: string; readonly mark: string }): string => {
     const r = results
-      .filter((x) => (x.subject === id || x.subject === mark) && x.status === 'pass' && x.capacity > 0)
+      .filter(
+        (x) =>
+          (x.subject === id || x.subject === mark) && (x.status === 'pass' || x.status === 'fail') && x.capacity > 0,
+      )
       .sort((p, q) => q.ratio - p.ratio)[0];
-    return r ? `${r.ratio.toFixed(2)} ${r.title.toLowerCase()}` : '–';
+    return r ? `${r.ratio.toFixed(2)} ${r.title.toLowerCase()}${r.status === 'fail' ? ', FAILS' : ''}` : '–';
   };
   const wood = (m: Member): string =>
     [

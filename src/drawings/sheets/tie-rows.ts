@@ -2,7 +2,7 @@
 import { formatForce } from '../../base/quantity/index.js';
 import { tieText } from '../../checks/lateral/house-tie.js';
 import { houseTieDemands } from '../../checks/lateral/side-loads.js';
-import { type TableRow, tag } from '../annotate/index.js';
+import type { TableRow, TagWish } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetContext } from './contract.js';
 
@@ -33,25 +33,35 @@ export function tieRows({ input }: SheetContext): TableRow[] {
   });
 }
 
-/** Each tie on a plan: its line of fasteners along the wall and its tag, drawn toward the roof. */
-export function tiesOnPlan({ input, style }: SheetContext): Primitive[] {
+/** Each tie on a plan: its line of fasteners along the wall, and its tag drawn toward the roof. */
+export function tiesOnPlan({ input, style }: SheetContext): {
+  readonly lines: readonly Primitive[];
+  readonly tags: readonly TagWish[];
+} {
   const layer = 'S-ANNO-SYMB';
-  return (input.project.cover.houseTies ?? []).flatMap((t): Primitive[] => {
-    const y = input.structure.walls[t.wall]?.start.y ?? 0;
-    const at = { x: t.from + 0.68 * (t.to - t.from), y };
-    return [
-      { kind: 'line', layer, pen: 'profile', a: { x: t.from, y }, b: { x: t.to, y }, mark: t.mark },
-      tag({
-        kind: 'joint',
-        text: t.mark,
-        at,
-        off: { x: 2 * style.note, y: 4.5 * style.note },
-        layer,
-        style,
-        path: t.path,
-      }),
-    ];
-  });
+  const placed = (input.project.cover.houseTies ?? []).map((t) => ({
+    t,
+    y: input.structure.walls[t.wall]?.start.y ?? 0,
+  }));
+  return {
+    lines: placed.map(({ t, y }) => ({
+      kind: 'line',
+      layer,
+      pen: 'profile',
+      a: { x: t.from, y },
+      b: { x: t.to, y },
+      mark: t.mark,
+    })),
+    tags: placed.map(({ t, y }) => ({
+      kind: 'joint',
+      text: t.mark,
+      at: { x: t.from + 0.68 * (t.to - t.from), y },
+      off: { x: 2 * style.note, y: 4.5 * style.note },
+      layer,
+      style,
+      path: t.path,
+    })),
+  };
 }
 
 /** What the house beyond the ties must take, in the words of the check. */

@@ -1,0 +1,128 @@
+/** Which results stand on the calculation sheets: the table of what governs, the plain statements, the steps. */
+import { formatNumber } from '../../base/quantity/index.js';
+import type { TraceLine } from '../../base/trace.js';
+import type { CheckResult } from '../../checks/contract.js';
+import { markList } from '../../report/path/table.js';
+import type { Block, TableRow } from '../annotate/index.js';
+import type { SheetContext } from './contract.js';
+
+/** Figures as calculations print them: four or so that count. */
+export const value = (v: number): string => {
+  const a = Math.abs(v);
+  return formatNumber(v, a >= 1000 ? 0 : a >= 100 ? 1 : a >= 10 ? 2 : 3, { trim: true });
+};
+
+/** The sheet's face has no perpendicular sign: Fc⊥ is lettered Fc,perp. */
+const lettered = (text: string): string => text.replaceAll('⊥', ',perp');
+
+/** Of results that ask the same question of equal parts, the one nearest its limit, in the registry's order. */
+export function governing(results: readonly CheckResult[]): readonly CheckResult[] {
+  const best = new Map<string, CheckResult>();
+  for (const r of results) {
+    if (r.status !== 'fail' && !(r.status === 'pass' && r.capacity > 0)) continue;
+    const key = `${r.check}|${r.path.replace(/\/\d+/g, '/#')}`;
+    const known = best.get(key);
+    if (!known || r.ratio > known.ratio) best.set(key, r);
+  }
+  return [...best.values()];
+}
+
+const steps = (lines: readonly TraceLine[]): number => lines.filter((l) => l.kind === 'step').length;
+
+/**
+ * True for a result that is counted or looked up, not calculated: nothing of it is used up, or whole numbers are compared
+ * in at most two steps.
+ */
+const isStatement = (r: CheckResult, lines: readonly TraceLine[]): boolean =>
+  r.status === 'pass' &&
+  (r.ratio < 5e-4 || (Number.isInteger(r.demand) && Number.isInteger(r.capacity) && steps(lines) <= 2));
+
+export interface Sorted {
+  readonly calculated: readonly CheckResult[];
+  readonly statements: readonly CheckResult[];
+}
+
+/** Calculated results and statements apart. */
+export function sorted(ctx: SheetContext): Sorted {
+  const all = governing(ctx.input.results);
+  const statements = all.filter((r) => isStatement(r, ctx.input.explain(r.id)));
+  const said = new Set(statements);
+  return { calculated: all.filter((r) => !said.has(r)), statements };
+}
+
+const outcome = (r: CheckResult): string => (r.status === 'fail' ? 'FAILS' : r.ratio.toFixed(2));
+
+/** Every calculated check once for each kind of part, before any step. */
+export function governingTable({ calculated }: Sorted, note: number): Block {
+  return {
+    kind: 'table',
+    title: 'What governs: demand over capacity, 1.00 is the limit',
+    columns: [
+      { head: 'Check', max: 30 * note },
+      { head: 'Part' },
+      { head: 'Ratio', align: 'right' },
+      { head: 'Combination', max: 24 * note },
+      { head: 'Clause', grow: true, max: 26 * note },
+    ],
+    rows: calculated.map(
+      (r): TableRow => [
+        r.title,
+        { text: r.subject, path: r.path },
+        { text: outcome(r), face: 'condensed-bold' },
+        r.combination || '–',
+        r.clause,
+      ],
+    ),
+  };
+}
+
+/** What was counted or looked up and holds, parts alike on one row. */
+export function statementsTable({ statements }: Sorted, ctx: SheetContext): Block {
+  const groups = new Map<string, CheckResult[]>();
+  for (const r of statements) {
+    const key = `${r.title}|${r.clause}|${value(r.demand)}|${value(r.capacity)}`;
+    const known = groups.get(key);
+    if (known) known.push(r);
+    else groups.set(key, [r]);
+  }
+  const rows = [...groups.values()].map((group): TableRow => {
+    const r = group[0]!;
+    const step = ctx.input.explain(r.id).find((l) => l.kind === 'step');
+    const found = step ? `${step.meaning}: ${value(step.value)} ${step.unit}`.trim() : 'holds';
+    return [r.title, markList(group.map((g) => g.subject)), lettered(found), r.clause];
+  });
+  return {
+    kind: 'table',
+    title: 'Counted or looked up, and found in order',
+    columns: [
+      { head: 'Question', max: 26 * ctx.style.note },
+      { head: 'Of' },
+      { head: 'Found', max: 30 * ctx.style.note },
+      { head: 'Clause', grow: true },
+    ],
+    rows,
+  };
+}
+
+/** Heading, governing combination and steps of one result. */
+export function stepsOf(ctx: SheetContext, r: CheckResult): Block[] {
+  const status = r.status === 'fail' ? 'FAILS' : 'passes';
+  const out: Block[] = [{ kind: 'heading', text: `${r.subject} – ${r.title}: ${r.ratio.toFixed(2)}, ${status}` }];
+  if (r.combination) out.push({ kind: 'para', text: `Combination ${r.combination}`, face: 'condensed' });
+  for (const line of ctx.input.explain(r.id)) {
+    if (line.kind === 'heading') {
+      out.push({ kind: 'para', text: lettered(line.text), face: 'condensed-bold' });
+      continue;
+    }
+    const middle = line.substituted && line.substituted !== line.formula ? ` = ${line.substituted}` : '';
+    out.push({
+      kind: 'step',
+      symbol: lettered(line.symbol),
+      meaning: lettered(line.note ? `${line.meaning} (${line.note})` : line.meaning),
+      expression: lettered(`${line.formula}${middle} = ${value(line.value)} ${line.unit}`.trim()),
+      clause: lettered(line.clause),
+    });
+  }
+  if (r.note) out.push({ kind: 'para', text: lettered(r.note), face: 'condensed' });
+  return out;
+}

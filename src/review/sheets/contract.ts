@@ -1,0 +1,38 @@
+/** Questions that a plan room asks of every drawn set, whatever it shows. They judge the drawing, not the structure. */
+import type { Rect, Sheet } from '../../drawings/ir/index.js';
+
+/** A drawn set and what it ought to show. */
+export interface DrawnSet {
+  readonly sheets: readonly Sheet[];
+  /** Inside of the border. */
+  readonly frame: Rect;
+  /** What frame and title strip leave for views and notes. */
+  readonly area: Rect;
+  /** Marks of all placed members, footings and joints. */
+  readonly marks: ReadonlySet<string>;
+}
+
+export interface SheetFault {
+  /** `S-102`. */
+  readonly sheet: string;
+  /** What is wrong, with the text or mark concerned. */
+  readonly what: string;
+}
+
+export interface SheetCheck {
+  /** The rule, as a sentence. */
+  readonly title: string;
+  /** Every fault found; none when the set is right. */
+  run(set: DrawnSet): readonly SheetFault[];
+}
+
+export type SheetCheckId =
+  | 'inside-frame'
+  | 'texts-apart'
+  | 'text-height'
+  | 'marks-on-plans'
+  | 'marks-in-schedules'
+  | 'index'
+  | 'callouts'
+  | 'scale-bars'
+  | 'used';
