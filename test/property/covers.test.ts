@@ -70,8 +70,11 @@ describe.each(KINDS)('random covers: %s', (kind) => {
   });
 
   it('breaks where any one joint that carries is taken out', () => {
-    const { name, d } = all[0]!;
-    expect(pathBreaks(d.project, d.structure), name).toEqual([]);
+    // A ledger that ends more than three quarters of a stud bay past its last stud is a break from the start; look at another.
+    const whole = all.find(({ d }) => pathBreaks(d.project, d.structure).length === 0);
+    for (const { name, d } of all)
+      for (const b of pathBreaks(d.project, d.structure)) expect(b.why, name).toMatch(/not fastened to the house near/);
+    const { name, d } = whole!;
     for (const joint of d.structure.joints) {
       if (!JOINT_TRAITS[joint.kind].carries) continue;
       const joints = d.structure.joints.filter((j) => j !== joint);
