@@ -27,6 +27,7 @@ function notNumbers(value: unknown, at: string, out: string[]): string[] {
 
 function closes(d: Worked, name: string): void {
   expect(d.effects.failure, name).toBeUndefined();
+  expect(new Set(d.loads.cases.map((c) => c.id)).size, `${name}: two cases of one id`).toBe(d.loads.cases.length);
   expect(d.effects.balance.length, name).toBe(d.loads.cases.length);
   for (const b of d.effects.balance) {
     expect(b.errorApplied, `${name}: ${b.case}, loads against the integral of the roof`).toBeLessThan(TOLERANCE);
