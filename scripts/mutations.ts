@@ -103,6 +103,7 @@ const ROWS: readonly Row[] = [
   ['7-22 drift exponent', `${ASCE}/ch7-drift.ts`, 'x.pg ** 0.74 *', 'x.pg ** 0.762 *', LOADS],
   ['windward drift 0.75', `${ASCE}/ch7-drift.ts`, '? full : 0.75 * full;', '? full : 0.7725 * full;', LOADS],
   ['windward slope 0.3', `${ASCE}/ch7-drift.ts`, 'windward: 0.3 * x.ps', 'windward: 0.309 * x.ps', LOADS],
+  ['partial snow half', `${ASCE}/ch7-snow.ts`, '(isFull(i) ? 1 : 0.5));', '(isFull(i) ? 1 : 0.515));', ['src/loads/partial.test.ts', 'src/loads/codes/asce7', 'test/verification/loads-']],
   // Connections across gaps, rows, ties, posts that sway.
   ['gap moment IV', `${NDS}/ch12-dowels-gap.ts`, 'B: g, C: -2 * M }', 'B: g, C: -2.06 * M }', DOWELS],
   ['gap mode II lever', `${NDS}/ch12-dowels-gap.ts`, 'B: ls / 2 + g + lm / 2, C: -(qs', 'B: ls / 2 + 1.03 * g + lm / 2, C: -(qs', DOWELS],
