@@ -84,7 +84,10 @@ export function continuousLines(structure: Structure): {
       return;
     }
     const line: ContinuousLine = { name, of, toward, cuts: cutsOf(m, supports, toward), roofs };
-    if (line.cuts.length > 0 && !lines.some((l) => sameCuts(l, line))) lines.push(line);
+    if (line.cuts.length === 0 || lines.some((l) => sameCuts(l, line))) return;
+    // The two slopes of a roof are two lines of one name; their cases must not share an id.
+    const same = lines.filter((l) => l.name === name || l.name.startsWith(`${name} `)).length;
+    lines.push(same === 0 ? line : { ...line, name: `${name} ${same + 1}` });
   };
   for (const m of structure.members)
     if (m.role === 'beam' && m.state === 'new') take(m, 'beam', m.id, [...(onBeam.get(m.id) ?? [])].sort());

@@ -42,6 +42,20 @@ describe('exemption (11.1.2)', () => {
   });
 });
 
+describe('a category of the residential code', () => {
+  // IRC 2018 Table R301.2.2.1.1, recalled: A to 0.17g, B to 0.33g, C to 0.50g, D0 to 0.67g, D1 to 0.83g, D2 to 1.25g.
+  it.each([
+    ['D0', 0.67],
+    ['D1', 0.83],
+    ['D2', 1.25],
+  ] as const)('%s stands for an SDS of %d where none is given', (category, sds) => {
+    const force = (f: Fixture): number => loadsOf(f).seismic!.force;
+    const [open, told] = [shaken(makeShed(), category), shaken(makeShed(), category, { sds: given(sds) })];
+    expect(force(open)).toBeGreaterThan(0);
+    expect(force(open)).toBeCloseTo(force(told), 9);
+  });
+});
+
 describe('force', () => {
   it('weighs the roof as the dead case does, less the ledger and the lower half of the posts', () => {
     for (const f of [makeShed(), makeGable()]) {

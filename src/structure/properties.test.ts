@@ -5,7 +5,7 @@ import { dot, length, sub, type Vec3 } from '../base/vec.js';
 import type { Project } from '../project/model.js';
 import type { Member, Structure } from './model.js';
 import { place } from './place.js';
-import { gables, mirrored, sheds } from './random.testing.js';
+import { gables, mirrored, sheds, wholeBays } from './random.testing.js';
 
 const anyProject = fc.oneof(gables, sheds);
 
@@ -135,12 +135,7 @@ const axes = (s: Structure, sign: 1 | -1): string[] =>
     .sort();
 
 it('mirrors: x → −x of the project is x → −x of the structure', () => {
-  // Frames counted from one end only mirror when the last bay is a whole one.
-  const symmetric = anyProject.filter((p) => {
-    const r = p.cover.roofs[0]!;
-    const rest = (r.to - r.from) % r.framing.spacing;
-    return (r.kind === 'gable' && r.ridge === 'y') || rest < 1e-9;
-  });
+  const symmetric = anyProject.map(wholeBays);
   fc.assert(
     fc.property(symmetric, (p) => {
       const a = placed(p);

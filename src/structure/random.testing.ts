@@ -239,6 +239,19 @@ export const COVERS = {
   'beams at the house': of(houseEndsProject),
 } as const satisfies Readonly<Record<string, fc.Arbitrary<Project>>>;
 
+/** The same with whole bays only, the frames centred: counted from one end, a last narrow bay has no mirror image. */
+export const wholeBays = (p: Project): Project =>
+  change(p, {
+    cover: {
+      roofs: (old) =>
+        old.map((r): CoverRoof => {
+          const run = r.framing.spacing * Math.floor((r.to - r.from) / r.framing.spacing + 1e-9);
+          const middle = (r.from + r.to) / 2;
+          return { ...r, from: middle - run / 2, to: middle + run / 2 };
+        }),
+    },
+  });
+
 const TURN = 2 * Math.PI;
 
 /**

@@ -27,6 +27,7 @@ function notNumbers(value: unknown, at: string, out: string[]): string[] {
 
 function closes(d: Worked, name: string): void {
   expect(d.effects.failure, name).toBeUndefined();
+  expect(new Set(d.loads.cases.map((c) => c.id)).size, `${name}: two cases of one id`).toBe(d.loads.cases.length);
   expect(d.effects.balance.length, name).toBe(d.loads.cases.length);
   for (const b of d.effects.balance) {
     expect(b.errorApplied, `${name}: ${b.case}, loads against the integral of the roof`).toBeLessThan(TOLERANCE);
@@ -70,8 +71,11 @@ describe.each(KINDS)('random covers: %s', (kind) => {
   });
 
   it('breaks where any one joint that carries is taken out', () => {
-    const { name, d } = all[0]!;
-    expect(pathBreaks(d.project, d.structure), name).toEqual([]);
+    // A ledger that ends more than three quarters of a stud bay past its last stud is a break from the start; look at another.
+    const whole = all.find(({ d }) => pathBreaks(d.project, d.structure).length === 0);
+    for (const { name, d } of all)
+      for (const b of pathBreaks(d.project, d.structure)) expect(b.why, name).toMatch(/not fastened to the house near/);
+    const { name, d } = whole!;
     for (const joint of d.structure.joints) {
       if (!JOINT_TRAITS[joint.kind].carries) continue;
       const joints = d.structure.joints.filter((j) => j !== joint);

@@ -24,11 +24,15 @@ export function worked(project: Project): Worked | undefined {
 const BASE = process.env.SEED === undefined ? SEED : Number(process.env.SEED);
 
 /** The first `count` draws of a kind that can be placed, each with a name that finds it again. */
-export function draws(kind: (typeof KINDS)[number], count: number): { readonly name: string; readonly d: Worked }[] {
+export function draws(
+  kind: (typeof KINDS)[number],
+  count: number,
+  turn: (p: Project) => Project = (p) => p,
+): { readonly name: string; readonly d: Worked }[] {
   const found: { name: string; d: Worked }[] = [];
   const tries = fc.sample(COVERS[kind], { seed: BASE, numRuns: 4 * count });
   for (const [i, project] of tries.entries()) {
-    const d = worked(project);
+    const d = worked(turn(project));
     if (d) found.push({ name: `${kind}, seed ${BASE}, draw ${i}`, d });
     if (found.length === count) return found;
   }

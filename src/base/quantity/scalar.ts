@@ -48,6 +48,12 @@ export function factorOf(kind: ScalarKind, unit: string): Factor | undefined {
   return kind.units.get(key) ?? kind.units.get(key.toLowerCase());
 }
 
+/** Digits that mean something in a converted number; further ones are the arithmetic's own. */
+const DIGITS = 12;
+
+/** `304.8 mm` is 12 in, not 12.000000000000002: a limit met exactly must be met whatever units it was written in. */
+const tidy = (value: number): number => (Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value);
+
 /** Reads a signed number followed by a unit of the kind; anything else is refused. */
 export function parseScalar(text: string, kind: ScalarKind): Parsed {
   const s = normalise(text);
@@ -59,7 +65,7 @@ export function parseScalar(text: string, kind: ScalarKind): Parsed {
   const factor = factorOf(kind, unit);
   if (!factor)
     return bad(`${quoted(text)}: ${quoted(unit)} is not a unit of ${kind.noun.replace(/^an? /, '')}`, kind.expected);
-  const value = (n.value * factor[0]) / factor[1];
+  const value = tidy((n.value * factor[0]) / factor[1]);
   if (!Number.isFinite(value)) return bad(`${quoted(text)}: the number is too large`, kind.expected);
   return good(signed(sign, value));
 }

@@ -8,7 +8,7 @@ import {
   CMConnection,
   dowelBearing,
   LEAST_PENETRATION,
-  lateralValueWithGap,
+  lateralValueGap,
   TIP_DIAMETERS,
 } from '../codes/nds-2018/index.js';
 import type { CheckContext } from '../contract.js';
@@ -53,7 +53,7 @@ export function plyZ(p: Plies, f: Fastener, CD: number, rec?: Recorder): number 
   const across = Math.PI / 2;
   const Fe = dowelBearing(G, f.D, across, false, rec);
   const { lm } = pointLength(p, f);
-  const { Z } = lateralValueWithGap(
+  const { Z } = lateralValueGap(
     { D: f.D, lm: Math.max(lm, 1e-3), ls: p.section.plyWidth, Fem: Fe, Fes: Fe, Fyb: f.Fyb, thetaMax: across },
     p.gap,
     rec,

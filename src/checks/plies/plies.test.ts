@@ -94,7 +94,7 @@ describe('plies of a beam', () => {
 
   it('lose through a plywood strip, and to nails that are too short', () => {
     const strip = project(NAILED, { spacers: 1, spacerThickness: 0.5 });
-    // 79.204 lb (tr12-gap.test) instead of 140.69.
+    // 79.204 lb (ch12-dowels-gap.test) instead of 140.69.
     expect(run(strip).capacity).toBeCloseTo(3.0833 * 79.204 * 0.9, 1);
     const short = run(project({ ...NAILED, fastener: 'common-8d' }, { spacers: 1, spacerThickness: 0.5 }));
     expect(short).toMatchObject({ status: 'fail' });

@@ -78,7 +78,10 @@ export function plainCompressionFace(
   return value;
 }
 
-/** Design tension strength in pounds of bars of area `As` at `stress` psi: their yield, or the share of it their hooks reach. */
+/**
+ * Design tension strength in pounds of bars of area `As` at `stress` psi: their yield, or the share of it their hooks reach.
+ * ACI 318-14 22.4.3.1.
+ */
 export function barTension(As: number, stress = BAR_YIELD, rec?: Recorder): number {
   const value = PHI_TENSION * As * stress;
   rec?.step({
@@ -94,7 +97,7 @@ export function barTension(As: number, stress = BAR_YIELD, rec?: Recorder): numb
   return value;
 }
 
-/** Least area in in² of the bars of a reinforced pedestal of gross area `Ag`. */
+/** Least area in in² of the bars of a reinforced pedestal of gross area `Ag`. ACI 318-14 10.6.1.1, 16.3.4.1. */
 export function leastPedestalSteel(Ag: number, rec?: Recorder): number {
   const value = PEDESTAL_STEEL * Ag;
   rec?.step({

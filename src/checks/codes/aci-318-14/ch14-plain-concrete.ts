@@ -14,7 +14,7 @@ export const MIN_PLAIN_THICKNESS = 8;
 /** Deducted from the thickness of concrete cast against soil, in (14.5.1.7). */
 export const SOIL_FACE_DEDUCTION = 2;
 
-/** Thickness that counts, inches. */
+/** Thickness that counts, inches. ACI 318-14 14.5.1.7. */
 export const effectiveThickness = (thickness: number): number => Math.max(thickness - SOIL_FACE_DEDUCTION, 0);
 
 /** Square root of f'c in psi, with the code's ceiling of 100 psi on its use in shear (22.5.3.1). */
@@ -109,6 +109,7 @@ export interface FootingActions {
  * Actions of a square footing of side `B` under a square column of side `c` with uniform factored net pressure `qu` (psf,
  * footing and soil weight left out), effective thickness `h`. Round shapes enter as squares of equal area. An eccentric
  * footing may be given its greatest pressure as uniform: never less than the truth.
+ * ACI 318-14 13.2.7, 14.5 by statics.
  */
 export function squareFootingActions(B: number, c: number, h: number, qu: number): FootingActions {
   const q = qu / 144;

@@ -51,6 +51,7 @@ function segmentAngle(R: number, A: number): number {
 /**
  * Design moment φMn in lb·in of a pier of diameter `D` with bars of total area `As` and diameter `db` in a ring, `stress` of
  * them in psi. Undefined where the bars at mid-depth would not be tension-controlled, or do not fit: not this method's.
+ * ACI 318-14 22.2, 22.4.
  */
 export function pierBending(
   fc: number,

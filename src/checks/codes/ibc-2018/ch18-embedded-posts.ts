@@ -9,7 +9,7 @@ import { LATERAL_DEPTH_CAP } from './ch18-soil.js';
 /** Embedment counted for lateral pressure, at most 12 ft. Of its two readings the smaller pressure is taken: d/3 ≤ 4 ft. */
 export const PRESSURE_DEPTH_CAP = 144;
 
-/** Round post: its diameter; square post or footing: its diagonal. Inches. */
+/** Round post: its diameter; square post or footing: its diagonal. Inches. IBC 2018 1807.3.2.1. */
 export const effectiveWidthSquare = (side: number): number => side * Math.SQRT2;
 
 const NONCONSTRAINED = 'IBC 2018 Eq. 18-1';

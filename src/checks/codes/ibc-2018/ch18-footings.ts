@@ -26,7 +26,10 @@ export function ibcFrostExempt(x: FrostExemption): boolean {
   );
 }
 
-/** Least depth of the bottom of a footing below grade in inches, frost line `frost` inches down. */
+/**
+ * Least depth of the bottom of a footing below grade in inches, frost line `frost` inches down.
+ * IBC 2018 1809.4, 1809.5.
+ */
 export function ibcFootingDepth(frost: number, exempt: boolean, rec?: Recorder): number {
   const depth = exempt ? IBC_MIN_FOOTING_DEPTH : Math.max(IBC_MIN_FOOTING_DEPTH, frost);
   rec?.step({

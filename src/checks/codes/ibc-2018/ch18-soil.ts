@@ -15,6 +15,7 @@ export const ISOLATED_POLE_FACTOR = 2;
 /**
  * Allowable lateral bearing in psf at `depth` inches below grade, from `perFoot` (psf per foot of depth). `factor` is 1, or
  * 2 for an isolated pole that tolerates 1/2 in of motion at grade.
+ * IBC 2018 1806.3.3, 1806.3.4.
  */
 export function lateralBearing(perFoot: number, depth: number, factor = 1, rec?: Recorder): number {
   const S = perFoot * factor * Math.min(depth / 12, LATERAL_DEPTH_CAP);
@@ -62,7 +63,10 @@ export function slidingCohesion(cohesion: number, area: number, D: number, rec?:
   return value;
 }
 
-/** Footing area in in² that brings `P` pounds to the allowable bearing `qa` psf, not under 12 in by 12 in. */
+/**
+ * Footing area in in² that brings `P` pounds to the allowable bearing `qa` psf, not under 12 in by 12 in.
+ * IBC 2018 1806.1, 1809.4.
+ */
 export function requiredBearingArea(P: number, qa: number, rec?: Recorder): number {
   const A = Math.max((P / qa) * 144, 144);
   rec?.step({

@@ -8,11 +8,17 @@ export const GRADE_DISTANCE = 120;
 /** Slabs, walks and other hard surfaces within 10 ft fall at least 2 percent away from the building. */
 export const IMPERVIOUS_SLOPE = 0.02;
 
-/** Least fall in inches of bare ground over `distance` inches from the foundation; the full 6 in from 10 ft on. */
+/**
+ * Least fall in inches of bare ground over `distance` inches from the foundation; the full 6 in from 10 ft on.
+ * IRC 2018 R401.3.
+ */
 export const requiredGradeFall = (distance: number): number =>
   GRADE_FALL * Math.min(Math.max(distance, 0) / GRADE_DISTANCE, 1);
 
-/** Least fall in inches of a patio slab `depth` inches deep out from the house; only the first 10 ft are counted. */
+/**
+ * Least fall in inches of a patio slab `depth` inches deep out from the house; only the first 10 ft are counted.
+ * IRC 2018 R401.3.
+ */
 export function requiredSlabFall(depth: number, rec?: Recorder): number {
   const run = Math.min(Math.max(depth, 0), GRADE_DISTANCE);
   const fall = IMPERVIOUS_SLOPE * run;

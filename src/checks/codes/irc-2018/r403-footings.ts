@@ -22,13 +22,19 @@ export const FROST_EXEMPT_AREA_LIGHT_FRAME = 600 * 144;
 export const FROST_EXEMPT_AREA_OTHER = 400 * 144;
 export const FROST_EXEMPT_EAVE = 120;
 
-/** Whether a free-standing accessory structure may keep its footings above the frost line. An attached cover never may. */
+/**
+ * Whether a free-standing accessory structure may keep its footings above the frost line. An attached cover never may.
+ * IRC 2018 R403.1.4.1.
+ */
 export function ircFrostExempt(freeStanding: boolean, lightFrame: boolean, area: number, eaveHeight: number): boolean {
   const limit = lightFrame ? FROST_EXEMPT_AREA_LIGHT_FRAME : FROST_EXEMPT_AREA_OTHER;
   return freeStanding && area <= limit && eaveHeight <= FROST_EXEMPT_EAVE;
 }
 
-/** Least depth of the bottom of a footing below undisturbed ground, inches, frost line `frost` inches down. */
+/**
+ * Least depth of the bottom of a footing below undisturbed ground, inches, frost line `frost` inches down.
+ * IRC 2018 R403.1.4.
+ */
 export function ircFootingDepth(frost: number, exempt: boolean, rec?: Recorder): number {
   const depth = exempt ? IRC_MIN_FOOTING_DEPTH : Math.max(IRC_MIN_FOOTING_DEPTH, frost);
   rec?.step({
@@ -46,6 +52,7 @@ export function ircFootingDepth(frost: number, exempt: boolean, rec?: Recorder):
 /**
  * Least thickness in inches of an unreinforced footing that stands `projection` inches out beyond the post or pier: 6 in,
  * and no less than the projection.
+ * IRC 2018 R403.1.1.
  */
 export function ircFootingThickness(projection: number, rec?: Recorder): number {
   const thickness = Math.max(IRC_MIN_FOOTING_THICKNESS, projection);

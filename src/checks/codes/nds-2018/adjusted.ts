@@ -115,19 +115,19 @@ export function adjusted(
 
 type Adjust = (reference: number, f: Factors, rec?: Recorder) => number;
 
-/** Fb' of sawn lumber: Fb·CD·CM·Ct·CL·CF·Cfu·Ci·Cr, psi. */
+/** Fb' of sawn lumber: Fb·CD·CM·Ct·CL·CF·Cfu·Ci·Cr, psi. NDS 2018 Table 4.3.1. */
 export const adjustedFb: Adjust = (x, f, rec) => adjusted('sawn', 'Fb', x, f, rec);
-/** Ft' of sawn lumber: Ft·CD·CM·Ct·CF·Ci, psi. */
+/** Ft' of sawn lumber: Ft·CD·CM·Ct·CF·Ci, psi. NDS 2018 Table 4.3.1. */
 export const adjustedFt: Adjust = (x, f, rec) => adjusted('sawn', 'Ft', x, f, rec);
-/** Fv' of sawn lumber: Fv·CD·CM·Ct·Ci, psi. */
+/** Fv' of sawn lumber: Fv·CD·CM·Ct·Ci, psi. NDS 2018 Table 4.3.1. */
 export const adjustedFv: Adjust = (x, f, rec) => adjusted('sawn', 'Fv', x, f, rec);
-/** Fc⊥' of sawn lumber: Fc⊥·CM·Ct·Ci·Cb, psi; never CD. */
+/** Fc⊥' of sawn lumber: Fc⊥·CM·Ct·Ci·Cb, psi; never CD. NDS 2018 Table 4.3.1. */
 export const adjustedFcPerp: Adjust = (x, f, rec) => adjusted('sawn', 'FcPerp', x, f, rec);
-/** Fc' of sawn lumber: Fc·CD·CM·Ct·CF·Ci·CP, psi. */
+/** Fc' of sawn lumber: Fc·CD·CM·Ct·CF·Ci·CP, psi. NDS 2018 Table 4.3.1. */
 export const adjustedFc: Adjust = (x, f, rec) => adjusted('sawn', 'Fc', x, f, rec);
-/** E' of sawn lumber: E·CM·Ct·Ci, psi. */
+/** E' of sawn lumber: E·CM·Ct·Ci, psi. NDS 2018 Table 4.3.1. */
 export const adjustedE: Adjust = (x, f, rec) => adjusted('sawn', 'E', x, f, rec);
-/** Emin' of sawn lumber: Emin·CM·Ct·Ci, psi. */
+/** Emin' of sawn lumber: Emin·CM·Ct·Ci, psi. NDS 2018 Table 4.3.1. */
 export const adjustedEmin: Adjust = (x, f, rec) => adjusted('sawn', 'Emin', x, f, rec);
 
 /** Factors of a dowel-type connection (NDS 2018 Table 11.3.1, lateral and withdrawal). */

@@ -1,7 +1,7 @@
 import type { Recorder } from '../../../base/trace.js';
 import { say } from '../say.js';
 
-/** Area b·d, in². */
+/** Area b·d, in². NDS 2018 3.1. */
 export const area = (b: number, d: number): number => b * d;
 /** Section modulus of a rectangle about the axis normal to `d`, in³: b·d²/6. NDS 2018 3.3.2.2. */
 export const sectionModulus = (b: number, d: number): number => (b * d * d) / 6;

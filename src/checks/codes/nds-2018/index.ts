@@ -17,4 +17,3 @@ export * from './ch12-small-dowels.js';
 export * from './ch12-steel-plates.js';
 export * from './ch12-withdrawal.js';
 export * from './ch15-built-up.js';
-export * from './tr12-gap.js';

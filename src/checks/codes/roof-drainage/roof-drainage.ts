@@ -9,7 +9,10 @@ import { say } from '../say.js';
 /** Square feet of roof that send one gallon a minute at one inch an hour. */
 export const FT2_PER_GPM_AT_1_IN_H = 96.15;
 
-/** Runoff in gallons a minute of `area` (in²) at `rain` inches an hour. */
+/**
+ * Runoff in gallons a minute of `area` (in²) at `rain` inches an hour.
+ * Arithmetic; the plumbing code gives the rainfall.
+ */
 export function roofRunoff(area: number, rain: number, rec?: Recorder): number {
   const gpm = ((area / 144) * rain) / FT2_PER_GPM_AT_1_IN_H;
   rec?.step({
@@ -24,7 +27,7 @@ export function roofRunoff(area: number, rain: number, rec?: Recorder): number {
   return gpm;
 }
 
-/** A wall that drains onto the roof adds half its area (in²). */
+/** A wall that drains onto the roof adds half its area (in²). Plumbing code, common rule. */
 export const drainedArea = (roof: number, wallAbove: number): number => roof + wallAbove / 2;
 
 export interface Leader {
@@ -46,7 +49,7 @@ export const LEADERS: readonly Leader[] = [
   { diameter: 8, gpm: 913, ft2At1: 87878 },
 ];
 
-/** Roof area in in² that one leader drains at `rain` inches an hour. */
+/** Roof area in in² that one leader drains at `rain` inches an hour. NSPC 2006 Table 13.6.1. */
 export const leaderCapacity = (leader: Leader, rain: number): number => (leader.ft2At1 * 144) / rain;
 
 /** Smallest leader for `area` (in²) at `rain`; undefined past the table. */

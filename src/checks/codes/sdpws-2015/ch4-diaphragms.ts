@@ -25,7 +25,7 @@ const PLACES = {
   },
 } as const;
 
-/** A rule's place in the edition, as printed. */
+/** A rule's place in the edition, as printed. SDPWS. */
 export const clause = (edition: Edition, rule: keyof (typeof PLACES)['2015']): string =>
   `SDPWS ${edition} ${PLACES[edition][rule]}`;
 

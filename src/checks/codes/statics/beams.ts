@@ -16,6 +16,7 @@ export interface SimpleUniform {
   readonly deflection: number;
 }
 
+/** Simple span, uniform load: w·L/2, w·L²/8, 5·w·L⁴/384EI. Statics, AWC Design Aid 6 Figure 1. */
 export function simpleUniform(w: number, L: number, EI: number, rec?: Recorder): SimpleUniform {
   const R = (w * L) / 2;
   const M = (w * L * L) / 8;
@@ -63,7 +64,7 @@ export interface SimplePoint {
   readonly deflection: number;
 }
 
-/** AWC Design Aid 6 Figures 7 and 8: P·a·b/L; the deflection is exact for any `a`. */
+/** AWC Design Aid 6 Figures 7 and 8: P·a·b/L; the deflection is exact for any `a`. Statics. */
 export function simplePoint(P: number, L: number, a: number, EI: number, rec?: Recorder): SimplePoint {
   const b = L - a;
   const R1 = (P * b) / L;
@@ -91,14 +92,14 @@ export interface Cantilever {
   readonly tip: number;
 }
 
-/** Cantilever, uniform load: w·a²/2, w·a⁴/8EI. AWC Design Aid 6 Figure 19 family. */
+/** Cantilever, uniform load: w·a²/2, w·a⁴/8EI. AWC Design Aid 6 Figure 19 family. Statics. */
 export const cantileverUniform = (w: number, a: number, EI: number): Cantilever => ({
   R: w * a,
   M: -(w * a * a) / 2,
   tip: (w * a ** 4) / (8 * EI),
 });
 
-/** Cantilever, load at the tip: P·a, P·a³/3EI. */
+/** Cantilever, load at the tip: P·a, P·a³/3EI. Statics. */
 export const cantileverPoint = (P: number, a: number, EI: number): Cantilever => ({
   R: P,
   M: -P * a,
@@ -120,7 +121,7 @@ export interface OverhangUniform {
   readonly tip: number;
 }
 
-/** AWC Design Aid 6 Figure 20 family (overhanging one support, uniform load); formulas recalled. */
+/** AWC Design Aid 6 Figure 20 family (overhanging one support, uniform load); formulas recalled. Statics. */
 export function overhangUniform(w: number, L: number, a: number, EI: number, rec?: Recorder): OverhangUniform {
   const R1 = (w * (L * L - a * a)) / (2 * L);
   const R2 = (w * (L + a) ** 2) / (2 * L);
@@ -147,7 +148,7 @@ export interface OverhangPoint {
   readonly tip: number;
 }
 
-/** AWC Design Aid 6 (overhanging one support, load at the end of the overhang): tip P·a²(L+a)/3EI. */
+/** AWC Design Aid 6 (overhanging one support, load at the end of the overhang): tip P·a²(L+a)/3EI. Statics. */
 export const overhangPoint = (P: number, L: number, a: number, EI: number): OverhangPoint => ({
   R1: (-P * a) / L,
   R2: (P * (L + a)) / L,

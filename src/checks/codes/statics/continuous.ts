@@ -18,7 +18,7 @@ export interface Continuous {
   readonly deflectionsTimesEI: readonly number[];
 }
 
-/** `loads[i]` is w on span i, 0 where unloaded; 1 to 12 spans. */
+/** `loads[i]` is w on span i, 0 where unloaded; 1 to 12 spans. Statics: three-moment equation. */
 export function continuousUniform(loads: readonly number[], L: number): Continuous {
   const n = loads.length;
   const M = supportMoments(loads, L);

@@ -24,6 +24,7 @@ const EDGE_MARGIN = 1e-6;
 /**
  * Rectangular footing `B` (along x) by `L` (along y) inches, vertical load `P` pounds at (`ex`, `ey`) inches from the
  * centre. `undefined` where the load does not press (P ≤ 0) or falls outside the base: the footing would overturn.
+ * Statics.
  */
 export function rectangularFootingPressure(
   B: number,
@@ -169,7 +170,7 @@ function contactAngle(share: number): number {
   return (low + high) / 2;
 }
 
-/** Round footing of diameter `D` inches, load `P` pounds `e` inches off centre; `undefined` as above. */
+/** Round footing of diameter `D` inches, load `P` pounds `e` inches off centre; `undefined` as above. Statics. */
 export function roundFootingPressure(D: number, P: number, e: number, rec?: Recorder): FootingPressure | undefined {
   const off = Math.abs(e);
   if (P <= 0 || off >= D / 2 - EDGE_MARGIN * D) return undefined;

@@ -13,6 +13,7 @@ export interface KneeBraceForces {
 /**
  * `V` shear at the base of the post, `h` base to beam, `a` drop from the beam to the brace on the post (both in), `angle`
  * of the brace from the horizontal (radians).
+ * Statics.
  */
 export function kneeBraceForces(V: number, h: number, a: number, angle: number): KneeBraceForces {
   const horizontal = (V * h) / a;

@@ -13,7 +13,7 @@ export interface AreaIntegrals {
   readonly Syy: number;
 }
 
-/** Over a counter-clockwise polygon; an empty one gives zeros. */
+/** Over a counter-clockwise polygon; an empty one gives zeros. Statics. */
 export function areaIntegrals(polygon: readonly Point[]): AreaIntegrals {
   let A = 0;
   let Sx = 0;
@@ -35,7 +35,7 @@ export function areaIntegrals(polygon: readonly Point[]): AreaIntegrals {
   return { A, Sx, Sy, Sxx, Sxy, Syy };
 }
 
-/** Part of a convex polygon where a + b·x + c·y ≥ 0. */
+/** Part of a convex polygon where a + b·x + c·y ≥ 0. Statics. */
 export function clipPositive(polygon: readonly Point[], a: number, b: number, c: number): readonly Point[] {
   const out: Point[] = [];
   for (let i = 0; i < polygon.length; i += 1) {

@@ -16,6 +16,7 @@ export const SEISMIC_SYSTEMS = {
 /**
  * Greatest structural height in inches of timber cantilever columns; undefined where the category does not permit them,
  * Infinity where there is no limit.
+ * ASCE 7 Table 12.2-1.
  */
 export function timberCantileverHeightLimit(category: SeismicDesignCategory): number | undefined {
   if (category === 'A') return Number.POSITIVE_INFINITY;
@@ -99,7 +100,10 @@ export function seismicCs(x: SeismicResponseInput, edition: Asce7Edition, rec?: 
   return { Cs, basic, upper, lower };
 }
 
-/** Seismic base shear V in pounds from `Cs` and the effective seismic weight `W` (lb). One storey: V acts at the roof. */
+/**
+ * Seismic base shear V in pounds from `Cs` and the effective seismic weight `W` (lb). One storey: V acts at the roof.
+ * ASCE 7 Eq. 12.8-1.
+ */
 export function baseShear(Cs: number, W: number, edition: Asce7Edition, rec?: Recorder): number {
   const V = Cs * W;
   rec?.step({

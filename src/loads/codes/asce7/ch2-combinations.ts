@@ -102,7 +102,7 @@ export const COMBINATIONS: Readonly<
   '7-22': { ASD: asd('7-22'), LRFD: lrfd('7-22') },
 };
 
-/** The factored sum of nominal effects; a load without a value counts as zero. Any one unit. */
+/** The factored sum of nominal effects; a load without a value counts as zero. Any one unit. ASCE 7 2.3.1, 2.4.1. */
 export function combine(
   factors: Readonly<Partial<Record<NominalLoad, number>>>,
   effects: Readonly<Partial<Record<NominalLoad, number>>>,

@@ -26,7 +26,7 @@ const POWER_LAW: Readonly<Record<Asce7Edition, PowerLaw>> = {
   '7-22': { coefficient: 2.41, alpha: { B: 7.5, C: 9.8, D: 11.5 }, zg: { B: 3280, C: 2460, D: 1935 } },
 };
 
-/** Velocity pressure exposure coefficient from the power law, `z` in inches above ground. */
+/** Velocity pressure exposure coefficient from the power law, `z` in inches above ground. ASCE 7 Table 26.10-1. */
 export function exposureKz(z: number, exposure: Exposure, edition: Asce7Edition, rec?: Recorder): Scoped<number> {
   const law = POWER_LAW[edition];
   const zg = law.zg[exposure];
@@ -123,7 +123,10 @@ export interface VelocityPressureInput {
   readonly V: number;
 }
 
-/** Velocity pressure q in psf. In 7-22 it holds no Kd, so printed q differs between editions while pressures agree. */
+/**
+ * Velocity pressure q in psf. In 7-22 it holds no Kd, so printed q differs between editions while pressures agree.
+ * ASCE 7 Eq. 26.10-1.
+ */
 export function velocityPressure(x: VelocityPressureInput, edition: Asce7Edition, rec?: Recorder): number {
   const inQ = edition === '7-16';
   const q = 0.00256 * x.Kz * x.Kzt * (inQ ? x.Kd : 1) * x.Ke * x.V * x.V;
@@ -139,7 +142,7 @@ export function velocityPressure(x: VelocityPressureInput, edition: Asce7Edition
   return q;
 }
 
-/** The Kd that a pressure equation still needs: 1 in 7-16, where q already holds it. */
+/** The Kd that a pressure equation still needs: 1 in 7-16, where q already holds it. ASCE 7 26.6, 26.10.2. */
 export const pressureKd = (Kd: number, edition: Asce7Edition): number => (edition === '7-22' ? Kd : 1);
 
 export const WIND_26_RECORDS: readonly ClauseRecord[] = [

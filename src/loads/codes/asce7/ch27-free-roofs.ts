@@ -140,7 +140,10 @@ export function alongRidgeCN(distance: number, h: number, loadCase: LoadCaseAB, 
   return ALONG_RIDGE[loadCase][flow][distance <= h ? 0 : distance <= 2 * h ? 1 : 2];
 }
 
-/** The strips of a roof `length` inches long, mean roof height `h` inches. Strips beyond the roof's end are left out. */
+/**
+ * The strips of a roof `length` inches long, mean roof height `h` inches. Strips beyond the roof's end are left out.
+ * ASCE 7 Fig. 27.3-7.
+ */
 export function alongRidgeZones(
   length: number,
   h: number,
@@ -170,7 +173,10 @@ export function alongRidgeZones(
   return zones;
 }
 
-/** Net design pressure normal to the roof, psf. `qh` as its edition defines it; `Kd` enters here in 7-22 only. */
+/**
+ * Net design pressure normal to the roof, psf. `qh` as its edition defines it; `Kd` enters here in 7-22 only.
+ * ASCE 7 Eq. 27.3-2.
+ */
 export function freeRoofPressure(
   qh: number,
   G: number,
@@ -196,7 +202,10 @@ export function freeRoofPressure(
 /** Minimum pressure on the area normal to the wind of an open building (27.1.5), psf. */
 export const MIN_OPEN_BUILDING = 16;
 
-/** Minimum horizontal force in pounds on `Af` (in²), the area of the open building projected on a plane normal to the wind. */
+/**
+ * Minimum horizontal force in pounds on `Af` (in²), the area of the open building projected on a plane normal to the wind.
+ * ASCE 7 27.1.5.
+ */
 export function minimumOpenBuildingForce(Af: number, edition: Asce7Edition, rec?: Recorder): number {
   const F = (MIN_OPEN_BUILDING * Af) / 144;
   rec?.step({
@@ -217,6 +226,7 @@ export const FASCIA_GCPN = { windward: 1.5, leeward: -1.0 } as const;
 /**
  * Horizontal pressure on a fascia panel, psf, with qp taken as qh; `undefined` where the rule does not ask for it (slope
  * over 5 degrees). `theta` in radians.
+ * ASCE 7 27.3.2, 27.3.4.
  */
 export function fasciaPressure(
   qh: number,

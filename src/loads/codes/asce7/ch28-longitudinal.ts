@@ -17,23 +17,26 @@ export function edgeZoneWidth(leastDimension: number, h: number): number {
   return Math.max(Math.min(0.1 * leastDimension, 0.4 * h), 0.04 * leastDimension, 36);
 }
 
-/** Area of one edge strip of a gable end in in²: `a` wide, from the ground to the rake. `theta` in radians. */
+/**
+ * Area of one edge strip of a gable end in in²: `a` wide, from the ground to the rake. `theta` in radians.
+ * ASCE 7 Fig. 28.3-1.
+ */
 export function gableEdgeArea(a: number, eaveHeight: number, theta: number): number {
   return a * eaveHeight + 0.5 * a * a * Math.tan(theta);
 }
 
-/** Coefficient of a whole end wall: `inner` and `edge` weighted by area. Same area unit. */
+/** Coefficient of a whole end wall: `inner` and `edge` weighted by area. Same area unit. ASCE 7-16 28.3.5, 7-22 28.3.7. */
 export function areaWeightedGCpf(inner: number, edge: number, edgeArea: number, AE: number): number {
   return inner + ((edge - inner) * Math.min(edgeArea, AE)) / AE;
 }
 
-/** Frame width factor KB, `B` the frame's width normal to the ridge in inches. */
+/** Frame width factor KB, `B` the frame's width normal to the ridge in inches. ASCE 7-16 28.3.5, 7-22 28.3.7. */
 export function frameWidthKB(B: number): number {
   const feet = B / 12;
   return feet < 100 ? 1.8 - 0.01 * feet : 0.8;
 }
 
-/** Shielding factor KS for `n` frames (taken as at least 3) and solidity `phi` = AS/AE. */
+/** Shielding factor KS for `n` frames (taken as at least 3) and solidity `phi` = AS/AE. ASCE 7-16 28.3.5, 7-22 28.3.7. */
 export function shieldingKS(n: number, phi: number): number {
   return 0.6 + 0.073 * (Math.max(n, 3) - 3) + 1.25 * phi ** 1.8;
 }
@@ -68,7 +71,7 @@ export interface LongitudinalWind {
   readonly F: number;
 }
 
-/** The whole clause in one: KB, KS, weighted coefficients, p and F. */
+/** The whole clause in one: KB, KS, weighted coefficients, p and F. ASCE 7-16 28.3.5, 7-22 28.3.7. */
 export function longitudinalWind(
   x: LongitudinalInput,
   edition: Asce7Edition,

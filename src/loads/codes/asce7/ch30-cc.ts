@@ -24,6 +24,7 @@ const freeRoofClause = (shape: FreeRoofShape, edition: Asce7Edition): string =>
  * Net component coefficient of a free roof, linear between printed slopes. `area` is the effective wind area and `a` the
  * edge dimension (`edgeZoneWidth`), in² and in. `hL` is h/L. The plan layout of the zones is not part of this function:
  * a caller that does not place zones uses zone 3 throughout, which is never less.
+ * ASCE 7-16 Fig. 30.7-1 to 30.7-3, 7-22 Fig. 30.5-1 to 30.5-3.
  */
 export function freeRoofComponentCN(
   shape: FreeRoofShape,
@@ -62,7 +63,10 @@ export function freeRoofComponentCN(
   return CN;
 }
 
-/** Net component pressure psf with the sign of `CN`, its size at least 16 psf. */
+/**
+ * Net component pressure psf with the sign of `CN`, its size at least 16 psf.
+ * ASCE 7-16 Eq. 30.7-1, 7-22 Eq. 30.5-1, 30.2.2.
+ */
 export function freeRoofComponentPressure(
   qh: number,
   G: number,
@@ -162,7 +166,7 @@ function canopyLimits(x: AttachedCanopy, edition: Asce7Edition) {
   return undefined;
 }
 
-/** Net GCp of an attached canopy, both surfaces together, effective wind area `area` in². */
+/** Net GCp of an attached canopy, both surfaces together, effective wind area `area` in². ASCE 7-16 30.11, 7-22 30.9. */
 export function attachedCanopyGCp(
   x: AttachedCanopy,
   sign: CcSign,
@@ -175,7 +179,7 @@ export function attachedCanopyGCp(
   return canopyNetGCp(x.hc / x.he, sign, area, edition, rec);
 }
 
-/** GCp on one surface of an attached canopy, effective wind area `area` in². */
+/** GCp on one surface of an attached canopy, effective wind area `area` in². ASCE 7-16 30.11, 7-22 30.9. */
 export function attachedCanopySurfaceGCp(
   x: AttachedCanopy,
   surface: keyof typeof CANOPY_SURFACES,
@@ -185,7 +189,10 @@ export function attachedCanopySurfaceGCp(
   return canopyLimits(x, edition) ?? onLogLine(CANOPY_SURFACES[surface], area / 144);
 }
 
-/** Pressure on an attached canopy, psf, `qh` at the building's mean roof height; at least 16 psf either way. */
+/**
+ * Pressure on an attached canopy, psf, `qh` at the building's mean roof height; at least 16 psf either way.
+ * ASCE 7-16 30.11, 7-22 30.9.
+ */
 export function attachedCanopyPressure(
   qh: number,
   GCp: number,

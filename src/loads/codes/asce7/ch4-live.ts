@@ -8,7 +8,7 @@ export const LO_ORDINARY_ROOF = 20;
 /** Reduced roof live load never goes below this, psf (4.8.2). */
 export const LR_MIN = 12;
 
-/** R1 for tributary area `At` in square inches (formula in square feet). */
+/** R1 for tributary area `At` in square inches (formula in square feet). ASCE 7 4.8.2. */
 export function reductionR1(At: number, edition: Asce7Edition, rec?: Recorder): number {
   const ft2 = At / 144;
   const R1 = ft2 <= 200 ? 1 : ft2 >= 600 ? 0.6 : 1.2 - 0.001 * ft2;
@@ -24,7 +24,7 @@ export function reductionR1(At: number, edition: Asce7Edition, rec?: Recorder): 
   return R1;
 }
 
-/** R2 for roof slope `F`, inches of rise per foot. */
+/** R2 for roof slope `F`, inches of rise per foot. ASCE 7 4.8.2. */
 export function reductionR2(F: number, edition: Asce7Edition, rec?: Recorder): number {
   const R2 = F <= 4 ? 1 : F >= 12 ? 0.6 : 1.2 - 0.05 * F;
   rec?.step({
@@ -43,6 +43,7 @@ export function reductionR2(F: number, edition: Asce7Edition, rec?: Recorder): n
 /**
  * Design roof live load Lr in psf of horizontal projection, from the unreduced `Lo` (psf), tributary area `At` (in²) and
  * slope `F` (in/ft). `12 ≤ Lr ≤ Lo`. A jurisdiction's own minimum is the caller's to apply.
+ * ASCE 7 Eq. 4.8-1.
  */
 export function roofLiveLoad(Lo: number, At: number, F: number, edition: Asce7Edition, rec?: Recorder): number {
   const R1 = reductionR1(At, edition, rec);

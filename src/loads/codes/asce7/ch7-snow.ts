@@ -107,7 +107,10 @@ export function thermalCt(
   return Ct;
 }
 
-/** Flat roof snow load pf in psf. `Is` is ignored in 7-22, whose `pg` already carries the risk category. */
+/**
+ * Flat roof snow load pf in psf. `Is` is ignored in 7-22, whose `pg` already carries the risk category.
+ * ASCE 7 Eq. 7.3-1.
+ */
 export function flatRoofSnow(
   pg: number,
   Ce: number,
@@ -142,6 +145,7 @@ export const PM_MAX_7_22: Readonly<Record<RiskCategory, number>> = { I: 25, II: 
 /**
  * Minimum snow load pm for low slopes, psf; 0 where it does not apply (slope of 15 degrees or more). A uniform case of
  * its own, never combined with drift, sliding, unbalanced or partial loading.
+ * ASCE 7-16 7.3.4, 7-22 7.3.3.
  */
 export function minimumRoofSnow(
   pg: number,
@@ -205,7 +209,7 @@ export function slopeCs(
   return Cs;
 }
 
-/** Balanced sloped roof snow load ps in psf of horizontal projection. */
+/** Balanced sloped roof snow load ps in psf of horizontal projection. ASCE 7 Eq. 7.4-1. */
 export function slopedRoofSnow(pf: number, Cs: number, edition: Asce7Edition, rec?: Recorder): number {
   const ps = Cs * pf;
   rec?.step({
@@ -220,7 +224,7 @@ export function slopedRoofSnow(pf: number, Cs: number, edition: Asce7Edition, re
   return ps;
 }
 
-/** Snow density in pcf. */
+/** Snow density in pcf. ASCE 7 Eq. 7.7-1. */
 export function snowDensity(pg: number, edition: Asce7Edition, rec?: Recorder): number {
   const gamma = Math.min(0.13 * pg + 14, 30);
   rec?.step({
@@ -238,6 +242,7 @@ export function snowDensity(pg: number, edition: Asce7Edition, rec?: Recorder): 
 /**
  * Rain-on-snow surcharge in psf, added to the balanced case only; 0 where it does not apply. `W` is the horizontal
  * distance from eave to ridge, inches; the roof must be flatter than W/50 degrees (W in feet).
+ * ASCE 7 7.10.
  */
 export function rainOnSnow(
   pg: number,

@@ -13,6 +13,7 @@ const R301_6: readonly (readonly [number, number, number])[] = [
 /**
  * Minimum roof live load in psf of horizontal projection for slope `F` (inches per foot) and tributary area `At` (in²).
  * A row begins at its own slope: 4 in 12 exactly belongs to the second row.
+ * IRC 2018 Table R301.6.
  */
 export function ircRoofLiveLoad(F: number, At: number, rec?: Recorder): number {
   const row = F < 4 ? 0 : F < 12 ? 1 : 2;
