@@ -307,6 +307,8 @@ export function mirrored(p: Project): Project {
           if (r.kind === 'gable') {
             return r.ridge === 'y' ? { ...r, beams: [r.beams[1], r.beams[0]] } : { ...r, from: -r.to, to: -r.from };
           }
+          // No random project has a hip: its four beams would have to change places.
+          if (r.kind === 'hip') return r;
           if (r.fall === '+x' || r.fall === '-x') return { ...r, fall: fall[r.fall] };
           return { ...r, from: -r.to, to: -r.from };
         }),
