@@ -213,7 +213,9 @@ describe('path', () => {
   it('prints the chain through a beam to the soil, three ways at every link', async () => {
     const r = await run('path', GABLE, 'B1');
     expect(r.code).toBe(1);
-    const order = ['roof surface', 'truss', '> B1 beam', 'P1 post', 'F1 footing', '\n  soil'].map((t) => r.out.indexOf(t));
+    const order = ['roof surface', 'truss', '> B1 beam', 'P1 post', 'F1 footing', '\n  soil'].map((t) =>
+      r.out.indexOf(t),
+    );
     expect(order.every((i) => i > 0)).toBe(true);
     expect([...order].sort((a, b) => a - b)).toEqual(order);
     const links = r.out.split('\n').filter((l) => l.includes('↓'));

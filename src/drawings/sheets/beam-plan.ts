@@ -123,6 +123,7 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     items,
     over,
     north: northOnPlan(lot.north),
+    plan: true,
   });
   const rows: TableRow[] = structure.members
     .filter((m) => m.role === 'beam' || m.role === 'ledger' || m.role === 'post')

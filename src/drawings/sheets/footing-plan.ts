@@ -174,6 +174,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     items: [...items, ...diagonals],
     over,
     north: northOnPlan(lot.north),
+    plan: true,
   });
 
   const surface = (z: number): string => (z < 0 ? `${len(-z)} below floor` : `${len(z)} above floor`);

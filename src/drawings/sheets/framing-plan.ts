@@ -161,6 +161,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
     items,
     over,
     north: northOnPlan(lot.north),
+    plan: true,
   });
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
   const rows: TableRow[] = [
