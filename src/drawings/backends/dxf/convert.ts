@@ -30,7 +30,8 @@ import {
   type Head,
   insertEntity,
   lineEntity,
-  maskedTextEntity,
+  maskEntity,
+  paragraphEntity,
   polylineEntity,
   textEntity,
   wipeoutEntity,
@@ -42,8 +43,8 @@ import type { Library } from './library.js';
 export interface Place {
   /** Drawing units per paper inch: 1 on paper and in symbols, 48 in a view at 1/4" = 1'-0". */
   readonly k: number;
-  /** The same for dashes, where it differs: in a symbol, whose block is grown as a whole and its dashes not. */
-  readonly dash?: number;
+  /** Scale of dashes on top of the file's own linetype scale. */
+  readonly dash: number;
   /** Moves the view to its own ground in model space. */
   readonly shift: Vec2;
   /** The paper's origin in the view's coordinates: hatches start there. */
@@ -54,7 +55,7 @@ export interface Place {
   readonly layer?: ((name: string) => string) | undefined;
 }
 
-export const ON_PAPER: Place = { k: 1, shift: { x: 0, y: 0 }, origin: { x: 0, y: 0 } };
+export const ON_PAPER: Place = { k: 1, dash: 1, shift: { x: 0, y: 0 }, origin: { x: 0, y: 0 } };
 
 interface Sink {
   readonly place: Place;
@@ -67,7 +68,7 @@ interface Sink {
 const head = (p: Common, sink: Sink): Head => ({
   layer: sink.place.layer?.(p.layer) ?? p.layer,
   mark: p.mark,
-  dash: sink.place.dash ?? sink.place.k,
+  dash: sink.place.dash,
 });
 
 const moved = (p: Vec2, sink: Sink): Vec2 => ({ x: p.x + sink.place.shift.x, y: p.y + sink.place.shift.y });
@@ -178,10 +179,11 @@ function addText(t: Text, sink: Sink): void {
     width: textWidth(t.content, height, face),
   } as const;
   const h = head(t, sink);
-  if (t.mask) sink.last.push(maskedTextEntity(h, lettering, true));
   // A one-line text holds 255 characters in old readers; longer ones are paragraphs.
-  else if (t.content.length > 250) sink.out.push(maskedTextEntity(h, lettering, false));
-  else sink.out.push(textEntity(h, lettering));
+  const text = t.content.length > 250 ? paragraphEntity(h, lettering) : textEntity(h, lettering);
+  const mask = t.mask ? maskEntity(h, lettering) : undefined;
+  if (mask) sink.last.push(mask, text);
+  else sink.out.push(text);
 }
 
 /** Patterns that are neither ruled nor strewn: crossed members one by one, the rest stroke by stroke. */
@@ -247,7 +249,7 @@ function addSymbol(s: PaperSymbol, sink: Sink): void {
   const { clip, k } = sink.place;
   if (clip && !inside(s.at, clip)) return;
   const block = sink.library.symbolBlock(s.items, (items) =>
-    convert(items, { ...ON_PAPER, dash: sink.place.dash ?? k, layer: sink.place.layer }, sink.library),
+    convert(items, { ...ON_PAPER, dash: sink.place.dash, layer: sink.place.layer }, sink.library),
   );
   const to = clears(s.items) ? sink.last : sink.out;
   to.push(insertEntity(head(s, sink), block, moved(s.at, sink), k, s.angle ?? 0));

@@ -1,6 +1,15 @@
 /** Entities as data: a type, a layer, how the line looks, and the groups of the type. Handles and owners come with the file. */
 import type { Vec2 } from '../../../base/vec.js';
-import { type FaceName, FILLS, type FillName, INKS, type InkName, type PenName, penOf } from '../../ir/index.js';
+import {
+  descent,
+  type FaceName,
+  FILLS,
+  type FillName,
+  INKS,
+  type InkName,
+  type PenName,
+  penOf,
+} from '../../ir/index.js';
 import { chunks, paragraphText, plainText, STYLES, widthFactor } from './lettering.js';
 import { point, point2, type Tag, turn } from './tags.js';
 
@@ -21,7 +30,7 @@ export interface Entity {
 export interface Head {
   readonly layer: string;
   readonly mark: string | undefined;
-  /** Drawing units per paper inch, for dashes: the format does not grow them with a block. */
+  /** Scale of dashes on top of the file's own: the format does not grow them with a block. */
   readonly dash: number;
 }
 
@@ -58,7 +67,7 @@ function penTags(pen: PenName, dash: number): Tag[] {
   return [
     [6, linetypeOf(pen)],
     colour!,
-    ...(p.dash ? [[48, dash] as const] : []),
+    ...(p.dash && Math.abs(dash - 1) > 1e-9 ? [[48, dash] as const] : []),
     [370, lineWeight(p.width_mm)],
     ...trueColour,
   ];
@@ -143,8 +152,8 @@ export function textEntity(h: Head, t: Lettering): Entity {
   };
 }
 
-/** Paragraph text on a cleared ground, the way the format masks what lies under a text. */
-export function maskedTextEntity(h: Head, t: Lettering, mask: boolean): Entity {
+/** Paragraph text, for what is too long for a one-line text. */
+export function paragraphEntity(h: Head, t: Lettering): Entity {
   const pieces = chunks(paragraphText(t.content));
   // Attached at half the height of the capitals, which every reader finds alike; the bottom edge they do not.
   const up = t.height / 2;
@@ -165,15 +174,20 @@ export function maskedTextEntity(h: Head, t: Lettering, mask: boolean): Entity {
       ...point(11, Math.cos(t.angle), Math.sin(t.angle)),
       [73, 1],
       [44, 1],
-      ...(mask
-        ? ([
-            [90, 3],
-            [63, 256],
-            [45, 1.3],
-          ] as const)
-        : []),
     ],
   };
+}
+
+/** Clears the ground behind a line of lettering: a wipeout, which readers honor that know no masked text. */
+export function maskEntity(h: Head, t: Lettering): Entity | undefined {
+  const pad = 0.3 * t.height;
+  const left = (t.align === 'left' ? 0 : t.align === 'center' ? -t.width / 2 : -t.width) - pad;
+  const right = left + t.width + 2 * pad;
+  const low = -Math.min(pad, descent(t.height, t.face));
+  const high = t.height + pad;
+  const [c, s] = [Math.cos(t.angle), Math.sin(t.angle)];
+  const corner = (u: number, v: number): [number, number] => [t.at.x + c * u - s * v, t.at.y + s * u + c * v];
+  return wipeoutEntity(h, [...corner(left, low), ...corner(right, low), ...corner(right, high), ...corner(left, high)]);
 }
 
 export const insertEntity = (h: Head, block: string, at: Vec2, scale: number, angle: number): Entity => ({

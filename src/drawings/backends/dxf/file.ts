@@ -21,6 +21,8 @@ export interface Drawing {
   readonly paper: Rect;
   readonly model: Rect;
   readonly onModel: boolean;
+  /** Drawing units per paper inch that dashes are sized for: the file's linetype scale. */
+  readonly dashes: number;
   readonly modelEntities: readonly Entity[];
   readonly paperEntities: readonly Entity[];
   readonly views: readonly PaperView[];
@@ -194,6 +196,6 @@ export function dxfText(d: Drawing): string {
     { name: d.layout, handle: sheet.paper, record: record.paper, order: 1, area: d.paper, active },
   ];
   const objectText = objects(next, layouts, plotStyle);
-  const head = header({ seed: all.seed(), model: d.model, paper: d.paper, onModel: d.onModel });
+  const head = header({ seed: all.seed(), model: d.model, paper: d.paper, onModel: d.onModel, dashes: d.dashes });
   return [head, classes(), tableText, blockText, entityText, objectText].join('');
 }

@@ -49,8 +49,8 @@ const furrows = (p: number): Stand =>
     [-1, 0, 1].map((n) => {
       const [c, s] = [Math.cos(a), Math.sin(a)];
       const center = other * p * Math.SQRT1_2;
-      const [back, aside] = [-0.275 * p, n * 0.17 * p];
-      return [a, [center + c * back - s * aside, center + s * back + c * aside], p, p, [0.55 * p, -1.45 * p]] as const;
+      const [back, aside] = [-0.225 * p, n * 0.15 * p];
+      return [a, [center + c * back - s * aside, center + s * back + c * aside], p, p, [0.45 * p, -1.55 * p]] as const;
     }),
   );
 
@@ -62,7 +62,7 @@ const STAND_INS: Readonly<Partial<Record<PatternName, Stand>>> = {
   concrete: [...dots(0.17, 0.65, 2.05), ...triangles(0.46, 0.05, 0.1, 0.06)],
   gravel: hexagons(0.1, 0.036),
   sand: dots(0.075, 0.3, 1.2, 2.5),
-  earth: furrows(0.21),
+  earth: furrows(0.3),
   fill: [[-D45, [0, 0], 0.11, 0.16, [0.12, -0.06]], ...dots(0.2, 0.5, 1.7)],
 };
 

@@ -20,18 +20,18 @@ const BOLD = [
   556, 333, 611, 611, 278, 278, 556, 278, 889, 611, 611, 611, 611, 389, 556, 333, 611, 556, 778, 556, 556, 500, 389,
   280, 389, 584,
 ];
-/** Characters beyond: punctuation narrow, superior and inferior figures a third, all else as wide as a figure. */
+/** Punctuation beyond these; every other character counts as wide as a figure. */
 const OTHER: Readonly<Record<string, number>> = {
   '’': 222,
   '‘': 222,
+  '“': 333,
+  '”': 333,
   '·': 278,
-  '⁄': 167,
-  '½': 834,
-  '¼': 834,
-  '¾': 834,
+  '²': 333,
+  '³': 333,
 };
-const SMALL = /[¹²³⁰⁴-⁹₀-₉]/;
-const CAPITALS = 718;
+/** Capitals in thousandths of an em: the lower of the two faces that answer to the name, so that no text comes out too wide. */
+const CAPITALS = 690;
 
 export interface TextStyle {
   readonly name: string;
@@ -64,24 +64,45 @@ export const STYLES: Readonly<Record<FaceName, TextStyle>> = {
 export function widthFactor(content: string, height: number, face: FaceName): number {
   const { table } = STYLES[face];
   let sum = 0;
-  for (const ch of content) {
-    const code = ch.codePointAt(0)!;
-    sum += table[code - 32] ?? OTHER[ch] ?? (SMALL.test(ch) ? 333 : 556);
-  }
+  for (const ch of spelled(content)) sum += table[ch.codePointAt(0)! - 32] ?? OTHER[ch] ?? 556;
   const theirs = (sum * height) / CAPITALS;
   if (theirs <= 0) return 1;
   return Math.round(Math.min(1.5, Math.max(0.5, textWidth(content, height, face) / theirs)) * 1000) / 1000;
 }
 
+const FIGURES = '⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉';
+const figures = (text: string): string => [...text].map((c) => FIGURES.indexOf(c) % 10).join('');
+const VULGAR: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+
+/** Fractions and high powers in plain figures, as drafters type them: few faces on a reader's machine have the raised ones. */
+export const spelled = (content: string): string =>
+  content
+    .replace(
+      /(\d?)([⁰¹²³⁴-⁹]+)⁄([₀-₉]+)/g,
+      (_, d: string, n: string, of: string) => `${d === '' ? '' : `${d} `}${figures(n)}/${figures(of)}`,
+    )
+    .replace(/(\d?)([½⅓⅔¼¾⅛⅜⅝⅞])/g, (_, d: string, f: string) => `${d === '' ? '' : `${d} `}${VULGAR[f]}`)
+    .replace(/[⁰⁴-⁹]+/g, (f) => `^${figures(f)}`);
+
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to remove.
 const CONTROL = /[\u0000-\u001f\u007f]+/g;
 
 /**
- * Content of a one-line text. From release 2007 on the file is UTF-8 and carries fractions and curly quotes as they are; a caret
+ * Content of a one-line text. From release 2007 on the file is UTF-8 and carries Greek letters and curly quotes as they are; a caret
  * and a doubled per cent sign would start a code and are written so that they show.
  */
 export const plainText = (content: string): string =>
-  content
+  spelled(content)
     .replace(CONTROL, ' ')
     .replace(/\^/g, '^ ')
     .replace(/%%/g, '%%%%%%')
@@ -89,7 +110,7 @@ export const plainText = (content: string): string =>
 
 /** Content of a paragraph text: backslash and braces are its own signs. */
 export const paragraphText = (content: string): string =>
-  content
+  spelled(content)
     .replace(CONTROL, ' ')
     .replace(/[\\{}]/g, (c) => `\\${c}`)
     .replace(/\^/g, '^ ')

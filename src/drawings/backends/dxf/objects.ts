@@ -9,6 +9,8 @@ export interface HeaderParts {
   readonly seed: string;
   readonly model: Rect;
   readonly paper: Rect;
+  /** Drawing units per paper inch that dashes are sized for. */
+  readonly dashes: number;
   /** Open on the model rather than on the sheet. */
   readonly onModel: boolean;
 }
@@ -26,7 +28,7 @@ export function header(o: HeaderParts): string {
     ['$LIMMAX', point2(10, m.x + m.w, m.y + m.h)],
     ['$ORTHOMODE', [[70, 0]]],
     ['$FILLMODE', [[70, 1]]],
-    ['$LTSCALE', [[40, 1]]],
+    ['$LTSCALE', [[40, o.dashes]]],
     ['$TEXTSIZE', [[40, 0.09375]]],
     ['$TEXTSTYLE', [[7, 'Standard']]],
     ['$CLAYER', [[8, '0']]],
@@ -49,7 +51,7 @@ export function header(o: HeaderParts): string {
     ['$PLIMMAX', point2(10, p.x + p.w, p.y + p.h)],
     ['$TILEMODE', [[70, o.onModel ? 1 : 0]]],
     ['$MAXACTVP', [[70, 64]]],
-    // Dashes are sized entity by entity, so that they read alike in the model and on the sheet.
+    // Dashes are sized in the model, so that they read alike there and, through the view's scale, on the sheet.
     ['$PSLTSCALE', [[70, 0]]],
     ['$MEASUREMENT', [[70, 0]]],
     ['$CELWEIGHT', [[370, -1]]],

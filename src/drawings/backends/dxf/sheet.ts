@@ -59,8 +59,9 @@ const around = (a: Rect | undefined, b: Rect): Rect => {
   return { x, y, w: Math.max(a.x + a.w, b.x + b.w) - x, h: Math.max(a.y + a.h, b.y + b.h) - y };
 };
 
-const placeOf = (v: Viewport, dx: number): Place => ({
+const placeOf = (v: Viewport, dashes: number, dx = 0): Place => ({
   k: 1 / v.scale,
+  dash: 1 / v.scale / dashes,
   shift: { x: dx, y: 0 },
   origin: toModel(v, { x: 0, y: 0 }),
 });
@@ -75,6 +76,7 @@ export function dxfOf(sheet: Sheet): string {
   const lib = library();
   const modelEntities: Entity[] = [];
   const views: PaperView[] = [];
+  const dashes = 1 / (sheet.viewports[0]?.scale ?? 1);
   let model: Rect | undefined;
   for (const v of sheet.viewports) {
     const own = reach(v);
@@ -84,7 +86,7 @@ export function dxfOf(sheet: Sheet): string {
     // Whole feet, so that a moved view is easily moved back.
     const dx = model ? Math.ceil((model.x + model.w + GAP - low.x) / 12) * 12 : 0;
     const ground: Rect = { x: low.x + dx, y: low.y, w: rect.w * k, h: rect.h * k };
-    const at = placeOf(v, dx);
+    const at = placeOf(v, dashes, dx);
     modelEntities.push(...convert(v.items, { ...at, clip: v.window }, lib), ...convert(v.over ?? [], at, lib));
     views.push({ rect, k, center: { x: ground.x + ground.w / 2, y: ground.y + ground.h / 2 } });
     model = around(model, ground);
@@ -94,8 +96,9 @@ export function dxfOf(sheet: Sheet): string {
     paper,
     model: model ?? paper,
     onModel: false,
+    dashes,
     modelEntities,
-    paperEntities: convert(sheet.items, ON_PAPER, lib),
+    paperEntities: convert(sheet.items, { ...ON_PAPER, dash: 1 / dashes }, lib),
     views,
     library: lib,
   });
@@ -125,26 +128,28 @@ const layerOf =
 export function dxfModelPlan(sheets: readonly Sheet[]): string | undefined {
   const plans = sheets.flatMap((sheet) => sheet.viewports.filter((v) => v.plan).map((view) => ({ sheet, view })));
   if (plans.length === 0) return undefined;
-  const shown = (plans.find((p) => p.sheet.discipline === 'S') ?? plans[0]!).sheet;
+  const shown = plans.find((p) => p.sheet.discipline === 'S') ?? plans[0]!;
+  const dashes = 1 / shown.view.scale;
   const lib = library();
   const built: Entity[] = [];
   const lettered: Entity[] = [];
   const off = new Set<string>();
   let model: Rect | undefined;
   for (const { sheet, view } of plans) {
-    const at = placeOf(view, 0);
+    const at = placeOf(view, dashes);
     const layer = layerOf(sheet);
     built.push(...convert(view.items, { ...at, clip: view.window }, lib));
     lettered.push(...convert(view.over ?? [], { ...at, layer }, lib));
-    if (sheet !== shown) for (const name of Object.keys(LAYERS) as LayerName[]) off.add(layer(name));
+    if (sheet !== shown.sheet) for (const name of Object.keys(LAYERS) as LayerName[]) off.add(layer(name));
     const own = reach(view);
     model = around(model, { ...toModel(view, own), w: own.w / view.scale, h: own.h / view.scale });
   }
   return dxfText({
     layout: 'Layout1',
-    paper: { x: 0, y: 0, ...SHEET_SIZES[shown.size] },
+    paper: { x: 0, y: 0, ...SHEET_SIZES[shown.sheet.size] },
     model: model!,
     onModel: true,
+    dashes,
     modelEntities: [...once(built), ...lettered],
     paperEntities: [],
     views: [],
