@@ -14,7 +14,7 @@ export interface DimStyle {
   readonly k: number;
 }
 
-const trim = (v: number): string => String(Math.round(v * 1000) / 1000).replace('.', '_');
+const trim = (v: number): string => String(Math.round(v * 1e5) / 1e5).replace('.', '_');
 
 export const dimStyle = (height: number, k: number): DimStyle => ({
   name: `EW-${trim(k)}-${trim(height)}`,

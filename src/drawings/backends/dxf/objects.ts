@@ -137,7 +137,8 @@ function layout(o: LayoutParts, owner: string): Tag[] {
     [70, onPaper ? 688 : 1712],
     [72, 0],
     [73, 0],
-    [74, 5],
+    // What is plotted: the layout, or the model's extents.
+    [74, onPaper ? 5 : 1],
     [7, ''],
     [75, 16],
     [76, 0],

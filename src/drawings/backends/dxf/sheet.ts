@@ -43,6 +43,14 @@ function reach(v: Viewport): Rect {
 
 /** Room round a view's drawing, paper inches: pens have width. */
 const MARGIN = 0.06;
+/** Edges of windows fall on sixteenths: exact decimals, so that a reader finds the scale exact too. */
+const STEP = 1 / 16;
+const roomy = (r: Rect): Rect => {
+  const down = (v: number): number => Math.floor((v - MARGIN) / STEP) * STEP;
+  const up = (v: number): number => Math.ceil((v + MARGIN) / STEP) * STEP;
+  const [x, y] = [down(r.x), down(r.y)];
+  return { x, y, w: up(r.x + r.w) - x, h: up(r.y + r.h) - y };
+};
 /** Ground kept free between views in model space. */
 const GAP = 60;
 
@@ -80,7 +88,7 @@ export function dxfOf(sheet: Sheet): string {
   let model: Rect | undefined;
   for (const v of sheet.viewports) {
     const own = reach(v);
-    const rect = within({ x: own.x - MARGIN, y: own.y - MARGIN, w: own.w + 2 * MARGIN, h: own.h + 2 * MARGIN }, paper);
+    const rect = within(roomy(own), paper);
     const k = 1 / v.scale;
     const low = toModel(v, rect);
     // Whole feet, so that a moved view is easily moved back.
