@@ -37,7 +37,7 @@ import {
   wipeoutEntity,
 } from './entity.js';
 import { type Boundary, diagonalLines, patternEntity, patternLines, solidEntity } from './hatch.js';
-import { plainText } from './lettering.js';
+import { plainText, tooLong } from './lettering.js';
 import type { Library } from './library.js';
 
 /** How a list of primitives stands in the drawing. */
@@ -180,8 +180,8 @@ function addText(t: Text, sink: Sink): void {
     width: textWidth(t.content, height, face),
   } as const;
   const h = head(t, sink);
-  // A one-line text holds 255 characters in old readers; longer ones are paragraphs.
-  const text = plainText(t.content).length > 250 ? paragraphEntity(h, lettering) : textEntity(h, lettering);
+  // Only a paragraph may spread a long text over several values.
+  const text = tooLong(plainText(t.content)) ? paragraphEntity(h, lettering) : textEntity(h, lettering);
   const mask = t.mask ? maskEntity(h, lettering) : undefined;
   if (mask) sink.last.push(mask, text);
   else sink.out.push(text);

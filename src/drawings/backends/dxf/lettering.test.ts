@@ -29,8 +29,8 @@ describe('letters', () => {
     const long = '𝜋 and more. '.repeat(60);
     const parts = chunks(long);
     expect(parts.join('')).toBe(long);
-    for (const p of parts) expect(p.length).toBeLessThanOrEqual(250);
-    expect(parts.filter((p) => /^[\ud800-\udfff]$|[\ud800-\udbff]$/.test(p))).toEqual([]);
+    for (const p of parts) expect(Buffer.byteLength(p, 'utf8')).toBeLessThanOrEqual(250);
+    expect(parts.filter((p) => /^[\udc00-\udfff]|[\ud800-\udbff]$/.test(p))).toEqual([]);
   });
 
   it('squeezes a condensed face more than a regular one, and never beyond reading', () => {

@@ -116,12 +116,32 @@ export const paragraphText = (content: string): string =>
     .replace(/\^/g, '^ ')
     .replace(/%%/g, '%%%%%%');
 
-/** Pieces of at most 250 characters, no character cut in two. */
-export function chunks(text: string, size = 250): string[] {
-  const out: string[] = [''];
+/** Length of a text in the file, in bytes of UTF-8. */
+function bytes(text: string): number {
+  let n = 0;
   for (const ch of text) {
-    if (out[out.length - 1]!.length + ch.length > size) out.push('');
+    const code = ch.codePointAt(0)!;
+    n += code < 0x80 ? 1 : code < 0x800 ? 2 : code < 0x10000 ? 3 : 4;
+  }
+  return n;
+}
+
+/** A value longer than 255 bytes makes some programs refuse the whole file. Source: the format's reference, on group codes. */
+const LONGEST = 250;
+export const tooLong = (text: string): boolean => bytes(text) > LONGEST;
+
+/** Pieces of at most 250 bytes, no character cut in two. */
+export function chunks(text: string): string[] {
+  const out: string[] = [''];
+  let room = LONGEST;
+  for (const ch of text) {
+    const n = bytes(ch);
+    if (n > room) {
+      out.push('');
+      room = LONGEST;
+    }
     out[out.length - 1] += ch;
+    room -= n;
   }
   return out;
 }

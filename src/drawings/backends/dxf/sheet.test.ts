@@ -142,6 +142,18 @@ describe('a view', () => {
     expect([40, 50, 72, 11, 21].map((c) => get(t!, c))).toEqual([3, 90, 2, 53, 50]);
   });
 
+  it('writes a text too long for one value as a paragraph, in pieces', () => {
+    const content = `{${'α·β, '.repeat(60)}} end`;
+    const text = dxfOf(sheet([], [{ kind: 'text', layer, at: { x: 2, y: 3 }, content, height: 0.1 }]));
+    expect(pick(text, 'TEXT')).toEqual([]);
+    const [m] = pick(text, 'MTEXT');
+    const pieces = m!.g.filter(([c]) => c === 3 || c === 1);
+    expect(pieces.map(([c]) => c)).toEqual([3, 3, 1]);
+    expect(pieces.map(([, v]) => v).join('')).toBe(`\\{${'α·β, '.repeat(60)}\\} end`);
+    // Attached left in the middle of its height.
+    expect([10, 20, 71].map((c) => get(m!, c))).toEqual([2, 3.05, 4]);
+  });
+
   it('is cut at its window, lettering of the sheet aside', () => {
     const window = { x: 0, y: 0, w: 100, h: 100 };
     const text = dxfOf(
