@@ -67,7 +67,7 @@ export function widthFactor(content: string, height: number, face: FaceName): nu
   for (const ch of spelled(content)) sum += table[ch.codePointAt(0)! - 32] ?? OTHER[ch] ?? 556;
   const theirs = (sum * height) / CAPITALS;
   if (theirs <= 0) return 1;
-  return Math.round(Math.min(1.5, Math.max(0.5, textWidth(content, height, face) / theirs)) * 1000) / 1000;
+  return Math.round(Math.min(1.5, Math.max(0.7, textWidth(content, height, face) / theirs)) * 1000) / 1000;
 }
 
 const FIGURES = '⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉';
