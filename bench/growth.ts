@@ -118,6 +118,7 @@ function plot(points: readonly Point[]): string {
   const even = first.ms * (last.posts / first.posts);
   const parts = [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${w} ${h}" font-family="sans-serif" font-size="12">`,
+    '<title>Whole derive, warm, by number of posts</title>',
     `<rect width="${w}" height="${h}" fill="#fff"/>`,
     ...[10, 100, 1000].map(
       (n) =>

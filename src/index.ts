@@ -20,6 +20,7 @@ export { type Demand, type JointDemand, jointDemands } from './checks/joints/dem
 export { derive, deriveProject, drawingInput } from './derive.js';
 export * as layout from './drawings/annotate/layout.js';
 export { drawingArea, sheetFrame } from './drawings/annotate/title-block.js';
+export { dxfModelPlan, dxfOf } from './drawings/backends/dxf/index.js';
 export { type FontBytes, type PdfOptions, pdfOf } from './drawings/backends/pdf/index.js';
 export * from './drawings/backends/svg/index.js';
 export {

@@ -197,6 +197,43 @@ describe('draw', () => {
   });
 });
 
+describe('draw --dxf', () => {
+  const ends = (file: string): [string, string] => {
+    const text = readFileSync(file, 'utf8');
+    return [text.slice(0, 22), text.slice(-10)];
+  };
+
+  it('writes a whole file for each sheet and one with the plans together', async () => {
+    const dir = folder();
+    const r = await run('draw', SHED, '-o', dir, '--dxf', '--json');
+    expect(r.code).toBe(1);
+    const files = filesUnder(dir);
+    const sheets = files.filter((f) => f.startsWith('sheets/')).map((f) => f.slice(7, -4));
+    const drawn = files.filter((f) => f.startsWith('dxf/')).map((f) => f.slice(4, -4));
+    expect(sheets.length).toBeGreaterThan(8);
+    expect(drawn.sort()).toEqual([...sheets, 'model-plan'].sort());
+    for (const f of drawn) {
+      expect(ends(join(dir, 'dxf', `${f}.dxf`))).toEqual(['  0\r\nSECTION\r\n  2\r\nHEA', '  0\r\nEOF\r\n']);
+    }
+    expect((JSON.parse(r.out) as { files: string[] }).files.map((f) => f.slice(dir.length + 1)).sort()).toEqual(files);
+  });
+
+  it('keeps to the sheets asked for', async () => {
+    const dir = folder();
+    expect((await run('draw', GABLE, '-o', dir, '--dxf', '--only', 'S-101,C-101')).code).toBe(1);
+    expect(filesUnder(dir).filter((f) => f.startsWith('dxf/'))).toEqual(['dxf/C-101.dxf', 'dxf/S-101.dxf']);
+  });
+
+  it('leaves no half file where one cannot be written', async () => {
+    const dir = folder();
+    mkdirSync(join(dir, 'dxf', 'S-101.dxf'), { recursive: true });
+    const r = await run('draw', GABLE, '-o', dir, '--dxf', '--only', 'S-101');
+    expect(r.code).toBe(2);
+    expect(r.err).toMatch(/S-101\.dxf: cannot be written \(.+\)/);
+    expect(filesUnder(dir).filter((f) => f.includes('.part-') || f.endsWith('.dxf'))).toEqual([]);
+  });
+});
+
 describe('why', () => {
   it('prints the steps behind a beam, each with its clause', async () => {
     const r = await run('why', GABLE, 'B1');

@@ -69,12 +69,24 @@ This program helps prepare a submittal; it certifies nothing. The authority havi
     .command('draw')
     .description('write the drawing set')
     .argument('<file>', 'project file, or - for standard input')
-    .requiredOption('-o, --output <dir>', 'folder for set.pdf and sheets/')
+    .requiredOption('-o, --output <dir>', 'folder for set.pdf, sheets/ and dxf/')
     .option('--only <ids>', 'sheets to write, e.g. S-101,A-201')
+    .option(
+      '--dxf',
+      'also write dxf/<sheet>.dxf, and dxf/model-plan.dxf with all plans at full scale unless --only is given',
+    )
     .option('--size <name>', 'sheet size in place of the project’s, e.g. "ANSI B"')
     .option('--json', 'list the files written as JSON')
-    .addHelpText('after', '\nExample:\n  eavewright draw patio.json -o out --only S-101,S-102')
-    .action((file: string, o: { output: string; only?: string; size?: string; json?: boolean }) => run(draw)(file, o));
+    .addHelpText(
+      'after',
+      `
+Examples:
+  eavewright draw patio.json -o out --only S-101,S-102
+  eavewright draw patio.json -o out --dxf        for a designer's drawing program: release 2007, inches`,
+    )
+    .action((file: string, o: { output: string; only?: string; size?: string; dxf?: boolean; json?: boolean }) =>
+      run(draw)(file, o),
+    );
 
   program
     .command('why')

@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import {
   drawingInput,
   drawSet,
+  dxfModelPlan,
+  dxfOf,
   FACES,
   type FaceName,
   pdfOf,
@@ -28,7 +30,7 @@ export async function fonts(): Promise<Record<FaceName, Uint8Array>> {
 export async function draw(
   io: Io,
   file: string,
-  o: { output: string; only?: string; size?: string; json?: boolean },
+  o: { output: string; only?: string; size?: string; dxf?: boolean; json?: boolean },
 ): Promise<number> {
   const size = o.size as SheetSizeName | undefined;
   if (size !== undefined && !SHEET_SIZE_NAMES.includes(size)) {
@@ -59,6 +61,15 @@ export async function draw(
   for (const s of sheets) {
     io.progress(`  ${s.id} ${s.title}\n`);
     await put(join('sheets', `${s.id}.svg`), svgOf(s));
+  }
+  if (o.dxf) {
+    io.progress('  drawing exchange files\n');
+    // Made before the first is written, so that a fault in one leaves no half set of them.
+    const files = sheets.map((s) => [`${s.id}.dxf`, dxfOf(s)] as const);
+    // The plans together are no sheet of the set: a request for single sheets leaves them as they are.
+    const plan = wanted ? undefined : dxfModelPlan(sheets);
+    if (plan !== undefined) files.push(['model-plan.dxf', plan]);
+    for (const [name, text] of files) await put(join('dxf', name), text);
   }
   const { job } = input.project;
   await put(

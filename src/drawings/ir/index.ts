@@ -30,7 +30,7 @@ export * from './dimension.js';
 export * from './faces.js';
 export * from './flatten.js';
 export * from './layer.js';
-export { PATTERNS, type Pattern, type PatternName } from './pattern.js';
+export { type LineFamily, PATTERNS, type Pattern, type PatternName } from './pattern.js';
 export * from './pen.js';
 export * from './primitive.js';
 export * from './scale.js';

@@ -63,6 +63,7 @@ export const LAYERS = {
   'C-ANNO-NOTE': 'notes and leaders, site',
   'C-ANNO-SYMB': 'marks, site',
   'G-ANNO-REVS': 'revision clouds and deltas',
+  'G-ANNO-NPLT': 'frames of views, never plotted',
 } as const satisfies Record<string, string>;
 
 export type LayerName = keyof typeof LAYERS;

@@ -11,25 +11,51 @@ export interface Pattern {
   readonly means: string;
   readonly pen: PenName;
   readonly strokes: (loops: readonly (readonly Vec2[])[], angle: number, spacing: number) => Strokes;
+  /** The same strokes as parallel families, for patterns that are nothing but these: a DXF hatch is written from them. */
+  readonly families?: readonly LineFamily[];
+}
+
+/** Parallel lines: direction in radians, distances in paper inches; `dash` is on, off, on, off …; `loose` dashes are scattered. */
+export interface LineFamily {
+  readonly angle: number;
+  readonly spacing: number;
+  readonly offset: number;
+  readonly dash: readonly number[] | undefined;
+  readonly loose: boolean;
 }
 
 const D45 = Math.PI / 4;
 const D90 = Math.PI / 2;
 
-/** Parallel families of lines, each `[angle, spacing, offset, dash?]`. */
+type Row = readonly [angle: number, spacing: number, offset?: number, dash?: readonly number[], loose?: boolean];
+
+const familyOf = ([angle, spacing, offset = 0, dash, loose = false]: Row): LineFamily => ({
+  angle,
+  spacing,
+  offset,
+  dash,
+  loose,
+});
+
 const lines =
-  (...families: readonly (readonly [number, number, number?, (readonly number[])?, boolean?])[]): Pattern['strokes'] =>
+  (...rows: readonly Row[]): Pattern['strokes'] =>
   (loops, angle, k) =>
-    families.flatMap(([a, s, o = 0, dash, loose]) =>
+    rows.map(familyOf).flatMap((f) =>
       lineFamily(
         loops,
-        a + angle,
-        s * k,
-        o * k,
-        dash?.map((d) => d * k),
-        loose,
+        f.angle + angle,
+        f.spacing * k,
+        f.offset * k,
+        f.dash?.map((d) => d * k),
+        f.loose,
       ),
     );
+
+/** A pattern of parallel families and nothing else, each `[angle, spacing, offset, dash?, loose?]`. */
+const ruled = (...rows: readonly Row[]): Required<Pick<Pattern, 'strokes' | 'families'>> => ({
+  strokes: lines(...rows),
+  families: rows.map(familyOf),
+});
 
 const both =
   (...parts: readonly Pattern['strokes'][]): Pattern['strokes'] =>
@@ -37,7 +63,7 @@ const both =
     parts.flatMap((p) => p(loops, angle, k));
 
 export const PATTERNS = {
-  generic: { means: 'cut part, any material', pen: 'hatch', strokes: lines([D45, 0.07]) },
+  generic: { means: 'cut part, any material', pen: 'hatch', ...ruled([D45, 0.07]) },
   concrete: { means: 'concrete in section', pen: 'hatch', strokes: (l, _a, k) => scatter(l, 0.16 * k, 'stone') },
   gravel: { means: 'gravel or crushed rock', pen: 'hatch', strokes: (l, _a, k) => scatter(l, 0.085 * k, 'pebble') },
   sand: { means: 'sand, mortar, plaster', pen: 'hatch', strokes: (l, _a, k) => scatter(l, 0.05 * k, 'dot') },
@@ -53,30 +79,30 @@ export const PATTERNS = {
   'wood-grain': {
     means: 'wood seen along the grain',
     pen: 'hatch',
-    strokes: lines([0, 0.07, 0, [0.55, 0.09, 0.95, 0.14], true]),
+    ...ruled([0, 0.07, 0, [0.55, 0.09, 0.95, 0.14], true]),
   },
-  plywood: { means: 'plywood in section', pen: 'hatch', strokes: lines([0, 0.04], [D45, 0.12]) },
+  plywood: { means: 'plywood in section', pen: 'hatch', ...ruled([0, 0.04], [D45, 0.12]) },
   'insulation-batt': { means: 'batt insulation', pen: 'hatch', strokes: (l, a) => batts(l, a) },
-  'insulation-rigid': { means: 'rigid insulation', pen: 'hatch', strokes: lines([D45, 0.09], [-D45, 0.09]) },
-  steel: { means: 'steel in section', pen: 'hatch', strokes: lines([D45, 0.075], [D45, 0.075, 0.018]) },
-  masonry: { means: 'brick or block in section', pen: 'hatch', strokes: lines([D45, 0.13], [D45, 0.13, 0.03]) },
-  existing: { means: 'existing construction, cut', pen: 'hatch', strokes: lines([D45, 0.055]) },
+  'insulation-rigid': { means: 'rigid insulation', pen: 'hatch', ...ruled([D45, 0.09], [-D45, 0.09]) },
+  steel: { means: 'steel in section', pen: 'hatch', ...ruled([D45, 0.075], [D45, 0.075, 0.018]) },
+  masonry: { means: 'brick or block in section', pen: 'hatch', ...ruled([D45, 0.13], [D45, 0.13, 0.03]) },
+  existing: { means: 'existing construction, cut', pen: 'hatch', ...ruled([D45, 0.055]) },
   roofing: {
     means: 'roof covering in elevation',
     pen: 'hatch',
-    strokes: lines([0, 0.08], [D90, 0.3, 0, [0.08, 0.08]], [D90, 0.3, 0.15, [0, 0.08, 0.08, 0]]),
+    ...ruled([0, 0.08], [D90, 0.3, 0, [0.08, 0.08]], [D90, 0.3, 0.15, [0, 0.08, 0.08, 0]]),
   },
-  seams: { means: 'standing-seam roof covering', pen: 'hatch', strokes: lines([D90, 0.2]) },
-  siding: { means: 'horizontal siding in elevation', pen: 'hatch', strokes: lines([0, 0.1]) },
+  seams: { means: 'standing-seam roof covering', pen: 'hatch', ...ruled([D90, 0.2]) },
+  siding: { means: 'horizontal siding in elevation', pen: 'hatch', ...ruled([0, 0.1]) },
   glass: {
     means: 'glass in elevation',
     pen: 'hatch',
-    strokes: lines([D45, 0.32, 0, [0.35, 0.5]], [D45, 0.32, 0.035, [0.22, 0.63]]),
+    ...ruled([D45, 0.32, 0, [0.35, 0.5]], [D45, 0.32, 0.035, [0.22, 0.63]]),
   },
   paver: {
     means: 'paving in plan',
     pen: 'hatch',
-    strokes: lines([0, 0.15], [D90, 0.3, 0, [0.15, 0.15]], [D90, 0.3, 0.15, [0, 0.15, 0.15, 0]]),
+    ...ruled([0, 0.15], [D90, 0.3, 0, [0.15, 0.15]], [D90, 0.3, 0.15, [0, 0.15, 0.15, 0]]),
   },
 } as const satisfies Record<string, Pattern>;
 export type PatternName = keyof typeof PATTERNS;

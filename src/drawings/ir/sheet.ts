@@ -49,6 +49,8 @@ export interface Viewport {
   readonly window?: Rect;
   readonly items: readonly Primitive[];
   readonly over?: readonly Primitive[];
+  /** The view is a plan in house axes: views of several sheets may be laid over one another. */
+  readonly plan?: boolean;
 }
 
 /** One sheet: paper inches, origin in the lower left corner. Viewports are drawn first, then `items`. */

@@ -151,6 +151,7 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     over,
     north: northOnPlan(lot.north),
     snug: margin.y,
+    plan: true,
   });
   const rows: TableRow[] = structure.members
     .filter((m) => ['beam', 'ledger', 'post', 'strut'].includes(m.role))

@@ -182,6 +182,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     over,
     north: northOnPlan(lot.north),
     snug: margin.y,
+    plan: true,
   });
 
   const held = structure.footings.some((f) => f.slabHolds);

@@ -221,6 +221,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
     over,
     north: northOnPlan(lot.north),
     snug: margin.y,
+    plan: true,
   });
   const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
   const rows: TableRow[] = [

@@ -249,6 +249,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     items,
     over,
     north: northOnPlan(lot.north),
+    plan: true,
   });
 
   const edge = project.basis.zoning.referenceEdge.value;

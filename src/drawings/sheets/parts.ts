@@ -67,6 +67,8 @@ export function placeView(
     readonly north?: number;
     /** Paper kept above and below the model for what stands round it: the view then takes only the top of its box. */
     readonly snug?: number;
+    /** Items are in house axes, seen from above. */
+    readonly plan?: boolean;
   },
 ): PlacedView {
   const { style } = ctx;
@@ -82,6 +84,7 @@ export function placeView(
     items: o.items,
     ...(o.over && { over: o.over }),
   });
+  const viewport: Viewport = o.plan ? { ...view, plan: true } : view;
   const y = box.y + band - style.bubble * 1.6;
   const title = viewTitle({ at: { x: box.x, y }, number: o.number, title: o.title, scale: o.scale.label, style });
   const bar = scaleBar({ at: { x: box.x + style.bubble * 2.6, y: y - style.note * 4.2 }, scale: o.scale, style });
@@ -98,7 +101,7 @@ export function placeView(
       }),
     );
   }
-  return { viewport: view, items, scale: o.scale };
+  return { viewport, items, scale: o.scale };
 }
 
 export const inflate = (r: Rect, by: number): Rect => ({ x: r.x - by, y: r.y - by, w: r.w + 2 * by, h: r.h + 2 * by });

@@ -1,0 +1,1 @@
+export { dxfModelPlan, dxfOf } from './sheet.js';
