@@ -31,10 +31,15 @@ function postCorners({ start, section, up }: Member): Vec2[] {
   return out;
 }
 
+/** Posts inside the wall of the house: they stand within a building that is there already. */
+const inHouse = (structure: Structure): ReadonlySet<string | undefined> =>
+  new Set(structure.joints.filter((j) => j.kind === 'beam-to-wall-post').map((j) => j.ties[1]?.part));
+
 export function coverFootprint(structure: Structure): CoverFootprint {
   const made = structure.members.filter((m) => m.state === 'new');
+  const within = inHouse(structure);
   return {
-    posts: made.filter((m) => m.role === 'post').flatMap(postCorners),
+    posts: made.filter((m) => m.role === 'post' && !within.has(m.id)).flatMap(postCorners),
     eaves: [
       ...structure.surfaces.map((s) =>
         s.outline.map((p) => ({

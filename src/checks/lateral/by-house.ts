@@ -48,7 +48,7 @@ function findingFor(axis: Axis, ctx: CheckContext): Finding {
       SWAY_CLAUSE,
       `The cover stands free of the house and cannot be held by it ${ALONG[axis]}: name knee braces or fixed posts.`,
     );
-  const loose = roofSides(ctx).filter((s) => !s.line && !s.split);
+  const loose = roofSides(ctx).filter((s) => !s.line && !s.split && !s.turned);
   if (loose.length > 0) {
     return notEvaluated(
       SWAY_CLAUSE,

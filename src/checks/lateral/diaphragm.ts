@@ -103,6 +103,12 @@ export const diaphragm = once({
     const roof = ctx.project.cover.roofs.find((r) => r.mark === subject.id);
     const side = sideOf(ctx, subject.id);
     if (!roof || !side) return notEvaluated(clause, 'this roof was not placed');
+    if (side.turned) {
+      return outsideScope(
+        clause,
+        `${roof.mark} is held by a wall square to the rear one: side load handed to such a wall needs a licensed professional.`,
+      );
+    }
     const s = sheathedRoof(ctx, roof);
     if ('finding' in s) return s.finding;
     if (side.split) {

@@ -135,7 +135,7 @@ export const houseTie = once({
     if (lateral.x !== 'house' && lateral.y !== 'house') return notApplicable(CLAUSE, 'the house holds no side load');
     const t = ctx.project.cover.houseTies?.find((x) => x.mark === subject.id);
     if (!t) {
-      const loose = roofSides(ctx).filter((s) => !s.line);
+      const loose = roofSides(ctx).filter((s) => !s.line && !s.turned);
       return loose.length === 0
         ? notApplicable(CLAUSE, 'every roof is held along its ledger, which is checked as connection to the house')
         : notEvaluated(

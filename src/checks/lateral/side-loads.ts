@@ -50,6 +50,8 @@ export interface RoofSide {
   readonly line: HouseLine | undefined;
   /** Set when the line cannot be one line: stretches on different walls. */
   readonly split: boolean;
+  /** Set when it is held by a wall square to the rear one, whose line lies along y: this program works out none. */
+  readonly turned: boolean;
 }
 
 const lengthOf = (s: HouseSeat): number => s.to - s.from;
@@ -131,7 +133,8 @@ function workOut(ctx: CheckContext): readonly RoofSide[] {
       seats.push({ mark: m.mark, kind: 'ledger', wall: behind.get(id)!, from, to, path: m.path });
     }
     const split = seats.some((s) => s.wall !== seats[0]!.wall);
-    return { roof, points, direct, all, line: split ? undefined : lineOf(seats), split };
+    const turned = seats.some((s) => Math.abs(s.wall.out.y) < 0.5);
+    return { roof, points, direct, all, line: split || turned ? undefined : lineOf(seats), split, turned };
   });
 }
 

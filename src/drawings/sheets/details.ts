@@ -9,6 +9,7 @@ import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './
 import { footingSize, footOfPost } from './footing-words.js';
 import { DETAIL_SCALES, dims, placeView, scaleFor } from './parts.js';
 import { type Cutting, coverOnly, sectionPicture, soil } from './section-picture.js';
+import { carriersOf, sectionPlanes } from './section-plane.js';
 
 interface Key {
   readonly at: Vec2;
@@ -144,8 +145,9 @@ function lowPost(
 ): { post: Member; footing: (typeof ctx.input.structure.footings)[number] | undefined } | undefined {
   const { structure } = ctx.input;
   const camera = CAMERAS[cut.name];
+  const carriers = carriersOf(structure, sectionPlanes(structure)[0].roof);
   const post = structure.members
-    .filter((m) => m.role === 'post' && see(camera, m.start).depth <= cut.cutAt + 1e-6)
+    .filter((m) => m.role === 'post' && carriers.has(m.id) && see(camera, m.start).depth <= cut.cutAt + 1e-6)
     .sort(
       (p, q) =>
         see(camera, q.start).depth - see(camera, p.start).depth || see(camera, q.start).a - see(camera, p.start).a,
@@ -165,7 +167,8 @@ function drawDetail(ctx: SheetContext): SheetBody[] {
   const a = see(camera, chosen.post.start).a;
   const low = Math.min(...structure.footings.map((f) => f.bottom)) - 4;
   const high = Math.max(...structure.roofs.map((r) => r.highestPoint)) + 8;
-  const all = structure.roofs.flatMap((r) => [
+  // The detail follows the first section, so only that roof sets how much is shown.
+  const all = [sectionPlanes(structure)[0].roof].flatMap((r) => [
     see(camera, { x: r.min.x, y: r.min.y, z: 0 }).a,
     see(camera, { x: r.max.x, y: r.max.y, z: 0 }).a,
   ]);

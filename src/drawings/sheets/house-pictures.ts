@@ -7,6 +7,7 @@ import type { Vec2 } from '../../base/vec.js';
 import { findSize } from '../../catalog/index.js';
 import { shankText } from '../../checks/house/calculated.js';
 import { type HousePlace, needsText } from '../../checks/house/places.js';
+import { fromWall } from '../../structure/describe.js';
 import type { PatternName, PenName, Primitive, Rect } from '../ir/index.js';
 import type { SheetContext } from './contract.js';
 
@@ -30,9 +31,19 @@ const box = (x0: number, y0: number, x1: number, y1: number): Vec2[] => [
   { x: x0, y: y1 },
 ];
 
-function part(points: readonly Vec2[], pen: PenName, mark: string, pattern?: PatternName): Primitive[] {
+function part(points: readonly Vec2[], pen: PenName, mark: string, pattern?: PatternName, angle = 0): Primitive[] {
   return [
-    ...(pattern ? [{ kind: 'hatch' as const, layer: 'S-DETL-PATT' as const, pattern, loops: [points] }] : []),
+    ...(pattern
+      ? [
+          {
+            kind: 'hatch' as const,
+            layer: 'S-DETL-PATT' as const,
+            pattern,
+            loops: [points],
+            ...(angle !== 0 && { angle }),
+          },
+        ]
+      : []),
     { kind: 'polyline', layer: pen === 'cut' ? 'S-DETL-MCUT' : 'S-DETL', pen, closed: true, points, mark },
   ];
 }
@@ -47,21 +58,22 @@ const line = (points: readonly Vec2[], pen: PenName, role: string): Primitive =>
 
 const words = (s: string): string => s.replaceAll('-', ' ');
 
-/** The wall between two heights: studs, sheathing, and cladding left away between `open` heights. */
+/** The wall between two heights: studs, sheathing left away between `cut` heights, cladding between `open` heights. */
 function wall(
   place: HousePlace,
   low: number,
   high: number,
   open: readonly [number, number],
   sheathing: number,
+  cut: readonly [number, number] = [low, low],
 ): Primitive[] {
   const { build } = place.house;
   const depth = findSize(build.studSize)?.d ?? 3.5;
   const c = Math.max(build.claddingThickness, 0.25);
-  const out = [
-    ...part(box(-sheathing - depth, low, -sheathing, high), 'existing-cut', place.wall.name),
-    ...(sheathing > 0 ? part(box(-sheathing, low, 0, high), 'existing-cut', place.wall.name, 'generic') : []),
-  ];
+  const out = [...part(box(-sheathing - depth, low, -sheathing, high), 'existing-cut', place.wall.name)];
+  const sheet = (from: number, to: number): Primitive[] =>
+    sheathing > 0 && to > from ? part(box(-sheathing, from, 0, to), 'existing-cut', place.wall.name, 'generic') : [];
+  out.push(...sheet(low, cut[0]), ...sheet(cut[1], high));
   if (open[0] > low) out.push(...part(box(0, low, c, open[0]), 'existing-cut', place.wall.name, 'sand'));
   if (open[1] < high) out.push(...part(box(0, open[1], c, high), 'existing-cut', place.wall.name, 'sand'));
   return out;
@@ -188,10 +200,13 @@ function beam(ctx: SheetContext, place: HousePlace): HousePicture {
   const post = end?.kind === 'post-in-wall' ? structure.members.find((m) => m.id === end.mark) : undefined;
   const low = top - d - (post ? ABOUT * 1.5 : ABOUT);
   const high = top + ABOUT;
-  const back = post ? -post.section.width : 0;
+  // The post where it was placed: half its width to either side of its middle.
+  const middle = post ? fromWall(place.wall, post.start).out : 0;
+  const half = post ? post.section.width / 2 : 0;
+  const back = middle - half;
   const items = [
-    ...wall(place, low, high, [top - d - 1, top + LEG + 1], sheathing),
-    ...(post ? part(box(back, low, 0, top - d), 'cut', post.mark, 'wood-grain') : []),
+    ...wall(place, low, high, [top - d - 1, top + LEG + 1], sheathing, post && [top - d, top]),
+    ...(post ? part(box(back, low, middle + half, top - d), 'cut', post.mark, 'wood-grain', Math.PI / 2) : []),
     ...part(box(back, top - d, OUTWARD, top), 'new', member.mark),
     flashing(top + 0.2, 3),
   ];

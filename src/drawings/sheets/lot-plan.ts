@@ -4,6 +4,7 @@ import type { Vec2 } from '../../base/vec.js';
 import { measure, type TableRow, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { clearPlace } from './lot-places.js';
 import { extents, northOnPlan, placeView, SITE_SCALES, scaleFor, withSideColumn } from './parts.js';
 
 const feet = (inches: number): string => `${formatNumber(inches / 12, 2)}'`;
@@ -47,15 +48,29 @@ function draw(ctx: SheetContext): SheetBody[] {
       angle: b.w >= b.h ? 0 : Math.PI / 2,
     });
   }
+  // Distances to the lot lines that stand on the plan; one that runs through the house stands in the table only.
+  const house = project.house.walls.map((w) => w.start);
+  const measured = lot.distances.flatMap((d) => {
+    const line = lot.lines.find((l) => l.name === d.line)!;
+    const from = project.basis.zoning.referenceEdge.value === 'post' ? d.nearestPost : d.nearestEave;
+    const foot = { x: from.x - line.inward.x * d.governing, y: from.y - line.inward.y * d.governing };
+    return contains(house, middle(from, foot)) ? [] : [{ d, line, from, foot }];
+  });
+  const setbackText = (s: (typeof lot.setbacks)[number]): string => `${s.yard} setback ${feet(s.required)}`;
   for (const s of lot.setbacks) {
     items.push({ kind: 'line', layer: 'C-PROP-STBK', pen: 'setback', a: s.start, b: s.end });
-    const at = { x: s.start.x + 0.78 * (s.end.x - s.start.x), y: s.start.y + 0.78 * (s.end.y - s.start.y) };
+    const at = clearPlace(
+      s.start,
+      s.end,
+      (setbackText(s).length * 0.35 * h) / scale.ratio,
+      measured.map((m) => [m.from, m.foot]),
+    );
     const angle = readable(Math.atan2(s.end.y - s.start.y, s.end.x - s.start.x));
     over.push({
       kind: 'text',
       layer: 'C-ANNO-NOTE',
       at,
-      content: `${s.yard} setback ${feet(s.required)}`,
+      content: setbackText(s),
       height: h,
       align: 'center',
       valign: 'middle',
@@ -136,7 +151,6 @@ function draw(ctx: SheetContext): SheetBody[] {
       closed: true,
       mark: s.mark,
     });
-  const house = project.house.walls.map((w) => w.start);
   items.push({ kind: 'polyline', layer: 'C-BLDG-EXST', pen: 'profile', points: house, closed: true, fill: 'tint' });
   const hb = extents(house);
   over.push({
@@ -178,7 +192,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       kind: 'text',
       layer: 'C-ANNO-NOTE',
       at: { x: (r.min.x + r.max.x) / 2, y: (r.min.y + r.max.y) / 2 },
-      content: structure.roofs.length > 1 ? `New roof ${r.mark}` : `New patio roof ${r.mark}`,
+      content: structure.roofs.length > 1 ? r.mark : `New patio roof ${r.mark}`,
       height: h,
       face: 'bold',
       align: 'center',
@@ -197,13 +211,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       fill: 'paper',
       mark: f.mark,
     });
-  for (const d of lot.distances) {
-    const line = lot.lines.find((l) => l.name === d.line)!;
-    const post = project.basis.zoning.referenceEdge.value === 'post';
-    const from = post ? d.nearestPost : d.nearestEave;
-    const foot = { x: from.x - line.inward.x * d.governing, y: from.y - line.inward.y * d.governing };
-    // A distance that runs through the house stands in the table only.
-    if (contains(house, middle(from, foot))) continue;
+  for (const { d, line, from, foot } of measured) {
     const angle = readable(Math.atan2(line.inward.y, line.inward.x));
     over.push({
       kind: 'dimension',
@@ -300,7 +308,7 @@ function draw(ctx: SheetContext): SheetBody[] {
           items: [
             `Lot ${formatArea(lot.area)}. Traverse closes within ${formatNumber(lot.closure.error, 2)} in over ${feet(lot.closure.perimeter)}. The bearings and distances are the owner's record; this is not a survey.`,
             'Property pins stay exposed until the final inspection.',
-            'Dashed lines inside the boundary: setback lines and easements. Open circles on the new roof: posts.',
+            'Dashed lines inside the boundary: setback lines and easements. Hatched: the new roof. Open circles on it: posts.',
             'Call the utility locating service before digging. Private lines, septic parts and irrigation are not marked by it: hand dig near them.',
             'Roof water is led away from the house and not onto a neighbor.',
           ],
