@@ -1,4 +1,7 @@
 /** Products at the joints of a whole project: compared, explained and printed; the examples themselves stay open. */
+
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { derive, drawingInput, drawSet, explain, jointDemands, layout, sheetFrame, starter } from '../src/index.js';
 
@@ -97,3 +100,35 @@ for (const kind of ['shed-attached', 'gable-attached'] as const) {
     }
   });
 }
+
+describe('scissor trusses fastened at both bearings', () => {
+  const file = resolve(import.meta.dirname, '../examples/01-gable-scissor-kept-slab/project.json');
+  const text = readFileSync(file, 'utf8');
+  const results = (t: string) => {
+    const d = derive(t);
+    const demands = jointDemands({
+      project: d.project!,
+      structure: d.structure!,
+      loads: d.loads!,
+      effects: d.effects!,
+    });
+    return ['J1', 'J2', 'J3'].map((mark) => ({
+      result: d.results.find((r) => r.check === 'joint-products' && r.subject === mark)!,
+      demand: demands.find((x) => x.mark === mark)!,
+    }));
+  };
+
+  it('ask of product and connection the push that the schedule prints', () => {
+    for (const { result } of results(text)) expect(result.status).toBe('pass');
+    const [j1, j2, j3] = results(text.replace('"slides": "right",', ''));
+    for (const { result, demand } of [j1!, j2!]) {
+      expect(demand.alongX.value).toBeGreaterThan(1000);
+      expect(result.status).toBe('fail');
+      expect(result.combination).toMatch(/, bearings held$/);
+      // The push alone is more than two ties of 110 lb take.
+      expect(result.ratio).toBeGreaterThan(demand.alongX.value / 220 - 1e-9);
+    }
+    expect(j3!.result.status).toBe('fail');
+    expect(j3!.result.note).toMatch(/nothing holds \d+ lb crosswise/);
+  });
+});

@@ -33,7 +33,7 @@ describe('cover.houseTies', () => {
       },
     ]);
     expect(p.assumptions.map((a) => a.path)).toEqual(
-      expect.arrayContaining(['/cover/houseTies/0/gap', '/cover/houseTies/0/G']),
+      expect.arrayContaining(['gap', 'G', 'level', 'fastener/rows'].map((key) => `/cover/houseTies/0/${key}`)),
     );
     expect(p.questions.map((q) => q.path)).toContain('/cover/houseTies/0/verified');
   });
@@ -79,4 +79,33 @@ describe('finish.nailing', () => {
     expect(nailed(', "heel": { "nail": "common-8d", "count": 2.5 }').issues.map((i) => i.code)).toContain(
       'out-of-range',
     ));
+});
+
+describe('sideLoad of a wall of the house', () => {
+  const stated = (square: string) => {
+    const front = '"start": ["-22 ft", "0 ft"],';
+    return edit(
+      front,
+      `${front} "sideLoad": { "along": { "value": "900 lb", "from": "letter" }, "square": ${square} },`,
+    );
+  };
+
+  it('may be left out, and is then not known', () => {
+    expect(read(whole()).value!.house.walls.every((w) => w.sideLoad === undefined)).toBe(true);
+  });
+
+  it('arrives in pounds and pounds per inch, with who said so', () => {
+    const wall = read(stated('{ "value": "120 plf", "from": "letter" }')).value!.house.walls[0]!;
+    expect(wall.sideLoad).toEqual({
+      along: { value: 900, state: 'given', from: 'letter', path: '/house/walls/0/sideLoad/along' },
+      square: { value: 10, state: 'given', from: 'letter', path: '/house/walls/0/sideLoad/square' },
+      path: '/house/walls/0/sideLoad',
+    });
+  });
+
+  it('is asked for where it is unknown, and counts as nothing meanwhile', () => {
+    const p = read(stated('"unknown"')).value!;
+    expect(p.house.walls[0]!.sideLoad!.square).toMatchObject({ value: 0, state: 'unknown' });
+    expect(p.questions.map((q) => q.path)).toContain('/house/walls/0/sideLoad/square');
+  });
 });

@@ -261,6 +261,13 @@ describe('the house', () => {
     expect(f.note).toMatch(/D1 .*\d+ lb per foot/);
   });
 
+  it('takes no yes without a name', () => {
+    const f = byId(worked(shed({ verified: given(true, '') })), 'L1');
+    expect(f.status).toBe('not-evaluated');
+    expect(f.note).toContain('say who saw it');
+    expect(byId(worked(shed({}, header({ verified: given(true, '') }))), 'L1').status).toBe('outside-scope');
+  });
+
   it('waits where something was not verified, with the force', () => {
     const f = byId(worked(shed({ verified: given(false) })), 'L1');
     expect(f.status).toBe('not-evaluated');

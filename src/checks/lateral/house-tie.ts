@@ -13,7 +13,7 @@ import { type TieJoint, type TieValues, tieJoint, tieValues } from './tie-fasten
 const CLAUSE = 'NDS 2018 12.4';
 
 /** Height of the line above finished floor: as given, else the lowest bearing of the roof's framing. */
-export function tieLevel(ctx: CheckContext, t: HouseTie): number {
+export function tieLevel(ctx: Pick<CheckContext, 'structure'>, t: HouseTie): number {
   if (t.level !== undefined) return t.level;
   const ids = new Set(ctx.structure.members.filter((m) => m.roof === t.roof).map((m) => m.id));
   let least = Number.POSITIVE_INFINITY;

@@ -44,5 +44,5 @@ const say = (x: number): string => {
 /** A combination with the numbers of its cases: `1·2310 (D) + 1·6198 (S)`. */
 export const sumText = (ctx: CheckContext, combination: Combination, value: (loadCase: number) => number): string =>
   combination.terms
-    .map((t) => `${t.factor}·${say(value(t.case))} (${ctx.loads.cases[t.case]?.id ?? t.case})`)
+    .map((t) => `${Number(t.factor.toPrecision(4))}·${say(value(t.case))} (${ctx.loads.cases[t.case]?.id ?? t.case})`)
     .join(' + ');

@@ -52,11 +52,11 @@ export const scissorSpread: Check = {
     rec?.heading(`${subject.id}: preliminary layout (${on.model.layout.pattern}), one bearing free to slide`);
     rec?.step({
       symbol: 'f',
-      meaning: 'opening under one pound of outward push at each bearing',
+      meaning: 'opening under 1000 lb of outward push at each bearing',
       formula: 'plane frame of the layout, chords continuous, webs pinned, no plate slip',
       substituted: on.member.section.label,
-      value: flexibility,
-      unit: 'in/lb',
+      value: 1000 * flexibility,
+      unit: 'in',
       clause: 'statics',
       note: 'lumber and webs are assumed; the truss plant’s engineer decides',
     });

@@ -1,16 +1,21 @@
 /** Ties to the house: rows of the joint schedule, the line on the plan, and what the house must take as notes. */
-import { formatForce } from '../../base/quantity/index.js';
-import { tieText } from '../../checks/lateral/house-tie.js';
+import { formatForce, formatLength } from '../../base/quantity/index.js';
+import { tieLevel, tieText } from '../../checks/lateral/house-tie.js';
 import { houseTieDemands } from '../../checks/lateral/side-loads.js';
+import type { SectionChoice } from '../../project/model.js';
 import type { TableRow, TagWish } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetContext } from './contract.js';
 
 const largest = (values: Float64Array): number => values.reduce((most, x) => Math.max(most, Math.abs(x)), 0);
 
+/** `2x6 Douglas Fir-Larch No. 2 nailer, `; empty where the end frame itself is fastened. */
+const boardText = (s: SectionChoice | undefined): string =>
+  s?.kind === 'solid' ? `${s.size} ${s.species} ${s.grade} nailer, ` : '';
+
 /** One row a tie: mark, kind, what it ties, count, down, up, along and square to the house, fasteners. */
 export function tieRows({ input }: SheetContext): TableRow[] {
-  const { cover, job, house } = input.project;
+  const { cover, job, house, choices } = input.project;
   const ties = cover.houseTies ?? [];
   if (ties.length === 0) return [];
   const demands = houseTieDemands(input);
@@ -18,6 +23,7 @@ export function tieRows({ input }: SheetContext): TableRow[] {
   return ties.map((t): TableRow => {
     const d = demands.find((x) => x.mark === t.mark);
     const places = Math.floor((t.to - t.from) / t.fastener.spacing + 1e-6) + 1;
+    const board = boardText(choices.sections[t.nailer]);
     const name = `${t.fastener.diameter.toFixed(3)} in ${t.fastener.kind === 'lag' ? 'lag screw' : 'wood screw'}`;
     return [
       { text: t.mark, mark: t.mark, path: t.path },
@@ -28,7 +34,7 @@ export function tieRows({ input }: SheetContext): TableRow[] {
       '–',
       d ? lb(largest(d.along)) : '–',
       d ? lb(largest(d.square)) : '–',
-      `${tieText(t, name)}; loads and a couple of ${d ? Math.ceil(largest(d.couple) / 12) : 0} lb·ft are for all of them together; sheathing's edge nailed to it as at boundaries`,
+      `${board}at ${formatLength(tieLevel(input, t))} above the floor: ${tieText(t, name)}; loads and a couple of ${d ? Math.ceil(largest(d.couple) / 12) : 0} lb·ft are for all of them together; sheathing's edge nailed to it as at boundaries`,
     ];
   });
 }
