@@ -89,11 +89,13 @@ for (const { name, input } of drawn) {
         expect([...marks].filter((m) => !words.has(m))).toEqual([]);
       });
 
-      it('says on every page that it is preliminary', () => {
+      it('says on every page what it is: preliminary, or for permit', () => {
         const pages = read('pdftotext', '-layout', file, '-').split('\f').slice(0, -1);
         expect(pages).toHaveLength(sheets.length);
-        const silent = sheets.filter((_, i) => !/PRELIMINARY[\s\S]*NOT FOR PERMIT/.test(pages[i]!)).map((s) => s.id);
-        expect(silent).toEqual([]);
+        const [preliminary, issued] = [/PRELIMINARY[\s\S]*NOT FOR PERMIT/, /For permit/];
+        const said = input.verdict.issuable ? { due: issued, never: preliminary } : { due: preliminary, never: issued };
+        const amiss = sheets.filter((_, i) => !said.due.test(pages[i]!) || said.never.test(pages[i]!));
+        expect(amiss.map((s) => s.id)).toEqual([]);
       });
 
       it('has a bookmark and a page label for each sheet', () => {

@@ -64,14 +64,6 @@ function basisRows(rows: LoadBasis['rows']): TableRow[] {
   return out;
 }
 
-/** What holds the roof sideways in the analysis. */
-function sideLoadText({ input: { effects, project } }: SheetContext): string {
-  const { x, y } = project.cover.lateral;
-  if (effects.drift && effects.drift.length > 0 && x !== 'house' && y !== 'house')
-    return 'Posts, braces and cross members hold the side load in that same frame; nothing is held at roof level from outside.';
-  return 'Side load in a direction that the posts do not hold is kept at roof level by a notional restraint; what must take it there is checked apart: see the cover.';
-}
-
 function draw(ctx: SheetContext): SheetBody[] {
   const { loads, effects, results } = ctx.input;
   const { area, style } = ctx;
@@ -105,7 +97,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     { kind: 'heading', text: 'How to read these sheets' },
     {
       kind: 'para',
-      text: `Allowable-stress design. Each step gives symbol = formula = numbers = result, then the clause. A part that stands for several equal ones is the one nearest its limit. Loads act on the roof planes: dead on the slope, live and snow on the horizontal projection, wind square to the surface. Framing gives its reactions to the beams, beams and posts are solved as a space frame of pinned joints, footings take the post reactions. ${sideLoadText(ctx)}`,
+      text: 'Allowable-stress design. Each step gives symbol = formula = numbers = result, then the clause. A part that stands for several equal ones is the one nearest its limit. Loads act on the roof planes: dead on the slope, live and snow on the horizontal projection, wind square to the surface. Framing gives its reactions to the beams, beams and posts are solved as a space frame of pinned joints, footings take the post reactions. Side load at roof level is held by a notional restraint until the side-load system is worked out: see the cover.',
     },
     {
       kind: 'table',
