@@ -89,13 +89,11 @@ for (const { name, input } of drawn) {
         expect([...marks].filter((m) => !words.has(m))).toEqual([]);
       });
 
-      it('says on every page what it is: preliminary, or for permit', () => {
+      it('says on every page that it is preliminary', () => {
         const pages = read('pdftotext', '-layout', file, '-').split('\f').slice(0, -1);
         expect(pages).toHaveLength(sheets.length);
-        const [preliminary, issued] = [/PRELIMINARY[\s\S]*NOT FOR PERMIT/, /For permit/];
-        const said = input.verdict.issuable ? { due: issued, never: preliminary } : { due: preliminary, never: issued };
-        const amiss = sheets.filter((_, i) => !said.due.test(pages[i]!) || said.never.test(pages[i]!));
-        expect(amiss.map((s) => s.id)).toEqual([]);
+        const silent = sheets.filter((_, i) => !/PRELIMINARY[\s\S]*NOT FOR PERMIT/.test(pages[i]!)).map((s) => s.id);
+        expect(silent).toEqual([]);
       });
 
       it('has a bookmark and a page label for each sheet', () => {
