@@ -13,25 +13,17 @@ describe('the free-standing starter', () => {
     expect(cover.beams[0]!.posts[0]!.braces).toEqual([
       { toward: 'end', section: 'brace', run: 30, rise: 28, path: '/cover/beams/0/posts/0/braces/0' },
     ]);
-    expect(cover.beams[1]!.posts[1]!.braces!.map((b) => b.toward)).toEqual(['start']);
-    expect(cover.struts).toEqual([
-      {
-        mark: 'ST1',
-        from: 'P1',
-        to: 'P3',
+    expect(cover.beams[1]!.posts[1]!.braces!.map((b) => b.toward)).toEqual(['start', 'end']);
+    expect(cover.struts).toEqual(
+      [1, 2, 3].map((i) => ({
+        mark: `ST${i}`,
+        from: `P${i}`,
+        to: `P${i + 3}`,
         section: 'strut',
         braces: { section: 'brace', run: 30, rise: 28 },
-        path: '/cover/struts/0',
-      },
-      {
-        mark: 'ST2',
-        from: 'P2',
-        to: 'P4',
-        section: 'strut',
-        braces: { section: 'brace', run: 30, rise: 28 },
-        path: '/cover/struts/1',
-      },
-    ]);
+        path: `/cover/struts/${i - 1}`,
+      })),
+    );
   });
   it('leaves the foot and the limit of drift open', () => {
     expect(cover.beams[0]!.posts[0]!.base).toBeUndefined();
@@ -83,7 +75,7 @@ describe('what is refused', () => {
       'dangling-reference',
       '/cover/beams/0/posts/0/braces/0/section',
     ],
-    ['a strut to no post', '"to": "P3"', '"to": "P9"', 'dangling-reference', '/cover/struts/0/to'],
+    ['a strut to no post', '"to": "P4"', '"to": "P9"', 'dangling-reference', '/cover/struts/0/to'],
     [
       'a strut of no section',
       '"section": "strut"',

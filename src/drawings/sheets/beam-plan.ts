@@ -2,7 +2,6 @@
 import type { Structure } from '../../structure/model.js';
 import { measure, placeTags, sectionMark, type TableRow, type TagWish, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
-import { braceTags } from './brace-tags.js';
 import { idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
@@ -60,7 +59,6 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
       : { x: 0, y: at.y < mid.y ? h * 3.5 : -h * 3.5 };
     wishes.push({ kind: 'beam', text: m.mark, at, off, layer: 'S-ANNO-SYMB', style, path: m.path });
   }
-  over.push(...braceTags(ctx, mid));
   for (const m of structure.members.filter((p) => p.role === 'post')) {
     wishes.push({
       kind: 'post',
@@ -191,7 +189,7 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
             'Joints are numbered in diamonds; the joint schedule gives the allowable load each must have.',
             ...(braces.length > 0
               ? [
-                  'Knee braces and cross members are dashed. A brace’s run and rise are to where its center line meets the underside and the center of the post; its cuts are in the schedules and on the knee brace details. Each mark is tagged once on each beam and cross member.',
+                  'Knee braces and cross members are dashed. A brace’s run and rise are to where its center line meets the underside and the center of the post; its cuts are in the schedules.',
                 ]
               : []),
             'Brace posts both ways until the roof is sheathed. Lifting beams takes a lift or enough hands: weights are in the schedules.',

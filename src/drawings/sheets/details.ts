@@ -5,6 +5,7 @@ import type { Member } from '../../structure/model.js';
 import { type ColumnNote, noteColumn, tag } from '../annotate/index.js';
 import { type Primitive, type Rect, toPaper } from '../ir/index.js';
 import { CAMERAS, see } from '../views/camera.js';
+import { braceKeys } from './brace-keys.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { footingSize, footOfPost } from './footing-words.js';
 import { DETAIL_SCALES, dims, placeView, scaleFor } from './parts.js';
@@ -61,6 +62,7 @@ function keys(ctx: SheetContext, cut: Cutting): Key[] {
     post.mark,
     `${post.mark}: ${post.section.label}, ${post.section.treatment.replace('-', ' ')} treated, length ${ctx.len(post.length)}; cut after measuring on site.`,
   );
+  for (const k of braceKeys(ctx, post, (p) => seen(p).x)) push(k.at, k.mark, k.text);
   const toBeam = jointAt('beam-to-post', post.id);
   const beam = structure.members.find((m) => m.role === 'beam' && toBeam?.ties.some((t) => t.part === m.id));
   if (beam && toBeam) {

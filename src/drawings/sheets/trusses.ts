@@ -4,7 +4,7 @@ import type { Vec2 } from '../../base/vec.js';
 import { type TrussOrder, trussOrders } from '../../report/truss-order.js';
 import { webLayout } from '../../structure/framing/webs.js';
 import type { Member } from '../../structure/model.js';
-import { type Block, measure, slopeTriangle, tag, textBlock } from '../annotate/index.js';
+import { type Block, heightOf, measure, slopeTriangle, tag, textBlock } from '../annotate/index.js';
 import type { Primitive, Rect } from '../ir/index.js';
 import { hull } from '../views/cut.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
@@ -182,33 +182,34 @@ function draw(ctx: SheetContext): SheetBody[] {
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * style.note), style.gutter);
   const marks = structure.members.filter((m, i, all) => m.truss && all.findIndex((o) => o.mark === m.mark) === i);
   const orders = trussOrders(ctx.input);
-  const PER_SHEET = 2;
+  const notesOf = (shown: readonly Member[]) =>
+    measure(
+      [
+        ...shown.flatMap((m) => orders.filter((o) => o.mark === m.mark).flatMap((o) => orderRows(ctx, o))),
+        { kind: 'heading', text: 'Notes' },
+        {
+          kind: 'numbered',
+          items: [
+            'Webs and panel points are a preliminary layout for this set’s own analysis; a gable end shows its studs, its webs are those of the other trusses. The truss plant’s engineer designs chords, webs, plates and bracing and seals the drawings.',
+            'The sealed drawings must show slope, span, spacing, joints, bearing widths, loads, each reaction with its direction, plates, lumber, deflection, and where members need permanent bracing (IRC 2018 R802.10.1).',
+            'Set no truss before its sealed drawing is on the site. Do not cut, notch or drill a truss. Brace trusses while they are set, and place the permanent bracing the sealed drawings show before the roof is loaded.',
+          ],
+        },
+      ],
+      side.w,
+      style,
+    );
+  // Two profiles share a sheet where their orders fit beside them.
+  const pairs = marks.flatMap((_, i) => (i % 2 === 0 ? [marks.slice(i, i + 2)] : []));
+  const perSheet = pairs.every((p) => heightOf(notesOf(p)) <= side.h) ? 2 : 1;
   const bodies: SheetBody[] = [];
-  for (let i = 0; i < marks.length; i += PER_SHEET) {
-    const shown = marks.slice(i, i + PER_SHEET);
-    const height = main.h / PER_SHEET;
+  for (let i = 0; i < marks.length; i += perSheet) {
+    const shown = marks.slice(i, i + perSheet);
+    const height = main.h / perSheet;
     const views = shown.map((m, k) =>
       profile(ctx, m, { x: main.x, y: main.y + main.h - (k + 1) * height, w: main.w, h: height }, String(i + k + 1)),
     );
-    const notes = textBlock(
-      measure(
-        [
-          ...shown.flatMap((m) => orders.filter((o) => o.mark === m.mark).flatMap((o) => orderRows(ctx, o))),
-          { kind: 'heading', text: 'Notes' },
-          {
-            kind: 'numbered',
-            items: [
-              'Webs and panel points are a preliminary layout for this set’s own analysis; a gable end shows its studs, its webs are those of the other trusses. The truss plant’s engineer designs chords, webs, plates and bracing and seals the drawings.',
-              'The sealed drawings must show slope, span, spacing, joints, bearing widths, loads, each reaction with its direction, plates, lumber, deflection, and where members need permanent bracing (IRC 2018 R802.10.1).',
-              'Set no truss before its sealed drawing is on the site. Do not cut, notch or drill a truss. Brace trusses while they are set, and place the permanent bracing the sealed drawings show before the roof is loaded.',
-            ],
-          },
-        ],
-        side.w,
-        style,
-      ),
-      { x: side.x, y: side.y + side.h },
-    );
+    const notes = textBlock(notesOf(shown), { x: side.x, y: side.y + side.h });
     bodies.push({
       title: 'Truss profiles',
       scaleNote: views[0]!.scale.label,

@@ -90,4 +90,28 @@ describe('a brace', () => {
     // Nobody holds the pull without the bolt.
     expect(run(row(face), { ...wind(k, 0, k), structure }).note).toContain('nothing holds 1000 lb pull');
   });
+
+  it('pushes and pulls along itself where it carries a beam, too', () => {
+    // The head of the brace under a level beam, 1000 lb along it: what the beam hands down is the push.
+    const beam = bar({ id: 'B1', start: v(0, 0, 101.5), end: v(240, 0, 101.5) });
+    const head = {
+      members: [beam, { ...brace, role: 'brace' as const }],
+      joints: [
+        joint({
+          kind: 'brace-to-beam',
+          ties: [
+            { part: 'B1', along: 108 },
+            { part: 'KB1', along: 51 },
+          ],
+          contact: { length: 0, width: 0 },
+        }),
+      ],
+    };
+    // 1000/5.25 = 190.48 psi on the brace's end, Fc 925·1.6; on the beam at 45° as above on the post.
+    const push = run(row(face), { ...wind(-k, 0, -k), structure: head });
+    expect(push.status, push.note).toBe('pass');
+    expect(push.lines).toContainEqual(expect.objectContaining({ symbol: 'P,push', value: expect.closeTo(1000, 3) }));
+    expect(push.lines).toContainEqual(expect.objectContaining({ symbol: 'fc', value: expect.closeTo(190.48, 2) }));
+    expect(run(row(face), { ...wind(k, 0, k), structure: head }).note).toContain('nothing holds 1000 lb pull');
+  });
 });
