@@ -2,7 +2,7 @@
  * Every set of forces one mark's joints must hold at the same time: each allowable-stress combination of the main
  * system, and for the tie of a single framing member also the component uplift alone (ASCE 7-16 30.7).
  */
-import { combineComponent } from '../../analysis/index.js';
+import { combineComponent, distinctCombinations } from '../../analysis/index.js';
 import type { Combination } from '../../loads/model.js';
 import type { Joint } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
@@ -34,11 +34,12 @@ export function actionsOf(ctx: CheckContext, mark: string): readonly Action[] | 
   const components = componentUplifts(ctx);
   for (const joint of ctx.structure.joints) {
     if (joint.mark !== mark) continue;
-    const force = ctx.effects.joints.get(joint.id)?.force;
-    if (!force) return undefined;
+    const forces = ctx.effects.joints.get(joint.id);
+    if (!forces) return undefined;
+    const { force } = forces;
     const pair = `${joint.ties[0]?.part} on ${joint.ties.at(-1)?.part}`;
     const raise = raiseToStatics(ctx, (about) => about === pair);
-    for (const combination of ctx.loads.combinations) {
+    for (const combination of distinctCombinations(forces, ctx.loads.combinations)) {
       actions.push({
         joint,
         combination,
