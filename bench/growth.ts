@@ -5,6 +5,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { derive } from '../src/index.js';
+import { measure, type Time } from './measure.js';
 
 const root = join(import.meta.dirname, '..');
 type Json = Record<string, unknown>;
@@ -85,37 +86,28 @@ async function projectOf(posts: number): Promise<string> {
 
 export interface Point {
   readonly posts: number;
-  readonly ms: number;
+  readonly time: Time;
 }
 
-async function measure(posts: number): Promise<Point> {
+async function at(posts: number): Promise<Point> {
   const text = await projectOf(posts);
   const first = derive(text);
-  derive(text);
   const faults = first.issues.filter((i) => i.severity === 'error');
   if (faults.length > 0 || !first.effects) throw new Error(faults.map((i) => `${i.path}: ${i.message}`).join('\n'));
-  const runs: number[] = [];
-  const most = posts > 200 ? 3 : 9;
-  for (let i = 0; i < most; i++) {
-    const start = performance.now();
-    derive(text);
-    runs.push(performance.now() - start);
-  }
-  runs.sort((a, b) => a - b);
-  return { posts, ms: runs[Math.floor(runs.length / 2)]! };
+  return { posts, time: await measure(() => derive(text), 300, 3) };
 }
 
 /** Log–log plot; a dashed line shows growth in proportion. */
 function plot(points: readonly Point[]): string {
   const [w, h, m] = [560, 360, 56];
-  const top = Math.ceil(Math.log10(Math.max(...points.map((p) => p.ms))));
-  const low = Math.floor(Math.log10(Math.min(...points.map((p) => p.ms))));
+  const top = Math.ceil(Math.log10(Math.max(...points.map((p) => p.time.best))));
+  const low = Math.floor(Math.log10(Math.min(...points.map((p) => p.time.best))));
   const x = (n: number): number => m + ((Math.log10(n) - 1) / 2) * (w - 2 * m);
   const y = (ms: number): number => h - m - ((Math.log10(ms) - low) / (top - low)) * (h - 2 * m);
-  const line = points.map((p) => `${x(p.posts).toFixed(1)},${y(p.ms).toFixed(1)}`).join(' ');
+  const line = points.map((p) => `${x(p.posts).toFixed(1)},${y(p.time.best).toFixed(1)}`).join(' ');
   const first = points[0]!;
   const last = points.at(-1)!;
-  const even = first.ms * (last.posts / first.posts);
+  const even = first.time.best * (last.posts / first.posts);
   const parts = [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${w} ${h}" font-family="sans-serif" font-size="12">`,
     '<title>Whole derive, warm, by number of posts</title>',
@@ -128,11 +120,11 @@ function plot(points: readonly Point[]): string {
       (ms) =>
         `<line x1="${m}" y1="${y(ms)}" x2="${w - m}" y2="${y(ms)}" stroke="#ccc"/><text x="${m - 6}" y="${y(ms) + 4}" text-anchor="end">${ms} ms</text>`,
     ),
-    `<line x1="${x(first.posts)}" y1="${y(first.ms)}" x2="${x(last.posts)}" y2="${y(even)}" stroke="#000" stroke-dasharray="4 4"/>`,
+    `<line x1="${x(first.posts)}" y1="${y(first.time.best)}" x2="${x(last.posts)}" y2="${y(even)}" stroke="#000" stroke-dasharray="4 4"/>`,
     `<polyline points="${line}" fill="none" stroke="#8a3b1e" stroke-width="2"/>`,
-    ...points.map((p) => `<circle cx="${x(p.posts)}" cy="${y(p.ms)}" r="3.5" fill="#8a3b1e"/>`),
+    ...points.map((p) => `<circle cx="${x(p.posts)}" cy="${y(p.time.best)}" r="3.5" fill="#8a3b1e"/>`),
     `<text x="${w / 2}" y="${h - 14}" text-anchor="middle">posts (dashed: in proportion)</text>`,
-    `<text x="${w / 2}" y="28" text-anchor="middle">Whole derive, warm, by number of posts</text>`,
+    `<text x="${w / 2}" y="28" text-anchor="middle">Whole derive, warm, best run, by number of posts</text>`,
     '</svg>',
   ];
   return `${parts.join('\n')}\n`;
@@ -141,7 +133,7 @@ function plot(points: readonly Point[]): string {
 /** Sizes measured; the plot is written beside the verification report. */
 export async function growth(): Promise<readonly Point[]> {
   const points: Point[] = [];
-  for (const posts of [10, 20, 50, 100, 200, 500, 1000]) points.push(await measure(posts));
+  for (const posts of [10, 20, 50, 100, 200, 500, 1000]) points.push(await at(posts));
   await writeFile(join(root, 'docs/growth.svg'), plot(points));
   return points;
 }

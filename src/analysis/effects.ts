@@ -4,7 +4,8 @@
  */
 import type { Vec3 } from '../base/vec.js';
 import type { Combination } from '../loads/model.js';
-import type { Effects, MemberEffects } from './model.js';
+import { distinctPlaces } from './distinct.js';
+import type { Effects, FootingForces, JointForces, MemberEffects } from './model.js';
 
 /** The combination's value at one station of per-case curves (`effects.m`, `.v`, …). */
 export function combine(curves: readonly Float64Array[], combination: Combination, station: number): number {
@@ -98,7 +99,7 @@ export interface ForceEnvelope {
 }
 
 function forceEnvelope(
-  values: readonly Vec3[],
+  part: JointForces | FootingForces,
   combinations: readonly Combination[],
   downIsPositive: boolean,
 ): ForceEnvelope {
@@ -110,7 +111,8 @@ function forceEnvelope(
   let ku = -1;
   let kx = -1;
   let ky = -1;
-  for (let k = 0; k < combinations.length; k++) {
+  const values = part.force;
+  for (const k of distinctPlaces(part, combinations)) {
     const terms = combinations[k]!.terms;
     let sx = 0;
     let sy = 0;
@@ -155,7 +157,7 @@ export function jointEnvelope(
   combinations: readonly Combination[],
 ): ForceEnvelope | undefined {
   const found = effects.joints.get(joint);
-  return found && forceEnvelope(found.force, combinations, false);
+  return found && forceEnvelope(found, combinations, false);
 }
 
 /** The same for a footing, without its own weight (the checks add it with the dead load's factor). */
@@ -165,5 +167,5 @@ export function footingEnvelope(
   combinations: readonly Combination[],
 ): ForceEnvelope | undefined {
   const found = effects.footings.get(footing);
-  return found && forceEnvelope(found.force, combinations, true);
+  return found && forceEnvelope(found, combinations, true);
 }

@@ -84,6 +84,21 @@ function spread(
   });
 }
 
+/**
+ * For every case the first case that puts the same on a member, itself when there is none before: of a large cover most
+ * cases load other roofs only.
+ */
+function caseTwins(terms: Terms, units: readonly (BarUnit | undefined)[]): readonly number[] {
+  const first = new Map<string, number>();
+  return terms.cases.map((c, i) => {
+    let put = `${c.self}`;
+    for (let k = 0; k < c.term.length; k++) if (units[c.term[k]!]) put += ` ${c.term[k]}·${c.factor[k]}`;
+    const twin = first.get(put);
+    if (twin === undefined) first.set(put, i);
+    return twin ?? i;
+  });
+}
+
 type Curves = Omit<MemberEffects, 'member'>;
 
 function barCurves(
@@ -95,19 +110,26 @@ function barCurves(
 ): Curves {
   const size = bar.stations.x.length;
   const zero = new Float64Array(size);
-  const sum = (pick: 'm' | 'v' | 'n' | 'sag'): Float64Array[] =>
-    terms.cases.map((c) => {
-      const out = new Float64Array(size);
-      if (c.self !== 0) for (let i = 0; i < size; i++) out[i] = c.self * self[pick][i]!;
-      for (let k = 0; k < c.term.length; k++) {
-        const unit = units[c.term[k]!];
-        if (!unit) continue;
-        const values = unit[pick];
-        const factor = c.factor[k]!;
-        for (let i = 0; i < size; i++) out[i] = out[i]! + factor * values[i]!;
-      }
-      return out;
+  const twins = caseTwins(terms, units);
+  const sum = (pick: 'm' | 'v' | 'n' | 'sag'): Float64Array[] => {
+    const rows: Float64Array[] = [];
+    terms.cases.forEach((c, i) => {
+      rows.push(rows[twins[i]!] ?? row(pick, c));
     });
+    return rows;
+  };
+  const row = (pick: 'm' | 'v' | 'n' | 'sag', c: Terms['cases'][number]): Float64Array => {
+    const out = new Float64Array(size);
+    if (c.self !== 0) for (let i = 0; i < size; i++) out[i] = c.self * self[pick][i]!;
+    for (let k = 0; k < c.term.length; k++) {
+      const unit = units[c.term[k]!];
+      if (!unit) continue;
+      const values = unit[pick];
+      const factor = c.factor[k]!;
+      for (let i = 0; i < size; i++) out[i] = out[i]! + factor * values[i]!;
+    }
+    return out;
+  };
   const flat = terms.cases.map(() => zero);
   return {
     stations: bar.stations.x,

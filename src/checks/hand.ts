@@ -12,11 +12,23 @@ export interface Raise {
 
 const NONE: Raise = { factor: 1 };
 
+/** The hand checks that ask for more than the frame shows; few or none. */
+const governing = new WeakMap<readonly HandCheck[], readonly HandCheck[]>();
+
+function governedByStatics(hand: readonly HandCheck[]): readonly HandCheck[] {
+  let list = governing.get(hand);
+  if (!list) {
+    list = hand.filter((h) => h.governs === 'statics' && h.statics > 0);
+    governing.set(hand, list);
+  }
+  return list;
+}
+
 /** Largest factor asked for by the hand checks that `concerns` picks, by what they are about: `B1 on P1`. */
 export function raiseToStatics(ctx: CheckContext, concerns: (about: string) => boolean): Raise {
   let raise = NONE;
-  for (const h of ctx.effects.hand) {
-    if (h.governs !== 'statics' || h.statics <= 0 || !concerns(h.about)) continue;
+  for (const h of governedByStatics(ctx.effects.hand)) {
+    if (!concerns(h.about)) continue;
     const factor = h.analysed > 0 ? Math.min(h.statics / h.analysed, RATIO_CAP) : RATIO_CAP;
     if (factor > raise.factor) raise = { factor, because: h };
   }

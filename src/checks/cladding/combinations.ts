@@ -10,7 +10,7 @@ export interface ComponentCombination {
   /** Factor of the component wind. */
   readonly wind: number;
   /** The other loads: a case's index and its factor. */
-  readonly rest: Combination['terms'];
+  readonly terms: Combination['terms'];
 }
 
 const made = new WeakMap<Loads['combinations'], readonly ComponentCombination[]>();
@@ -25,8 +25,8 @@ export function componentCombinations(loads: Loads): readonly ComponentCombinati
   for (const c of loads.combinations) {
     const wind = c.terms.find((t) => isWind(t.case));
     if (!wind) continue;
-    const rest = c.terms.filter((t) => !isWind(t.case));
-    const key = `${c.label} ${rest.map((t) => t.case)}`;
+    const terms = c.terms.filter((t) => !isWind(t.case));
+    const key = `${c.label} ${terms.map((t) => t.case)}`;
     if (seen.has(key)) continue;
     seen.add(key);
     out.push({
@@ -35,7 +35,7 @@ export function componentCombinations(loads: Loads): readonly ComponentCombinati
       clause: c.clause,
       CD: c.CD,
       wind: wind.factor,
-      rest,
+      terms,
     });
   }
   made.set(loads.combinations, out);

@@ -67,7 +67,7 @@ function worstTotal(ctx: CheckContext, roof: string, wind: number): Pressing {
   for (const c of ctx.loads.combinations) {
     if (!c.terms.some((t) => kindOf(ctx, t.case) === 'W')) consider(c.id, c.clause, c.terms, 0);
   }
-  for (const c of componentCombinations(ctx.loads)) consider(c.id, c.clause, c.rest, c.wind);
+  for (const c of componentCombinations(ctx.loads)) consider(c.id, c.clause, c.terms, c.wind);
   return worst;
 }
 

@@ -3,7 +3,7 @@
  * tie must hold it, which the joint schedule takes up. The inside of a truss belongs to the truss plant's engineer.
  */
 
-import { jointEnvelope } from '../../analysis/index.js';
+import { distinctCombinations, jointEnvelope } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import { isOutOfScope } from '../../loads/codes/asce7/index.js';
 import type { Member } from '../../structure/model.js';
@@ -13,11 +13,11 @@ import { measured, notApplicable, notEvaluated, outsideScope, RATIO_CAP } from '
 import { type ComponentUplift, componentUplifts } from '../joints/component-uplift.js';
 import { bendingCapacity } from '../members/bending.js';
 import { WET_REFUSED } from '../members/design.js';
-import { feetText } from '../members/scan.js';
+import { combineInto, feetText } from '../members/scan.js';
 import { type Loaded, loadedMembers, noForces } from '../members/subjects.js';
 import { type ComponentCombination, componentCombinations } from './combinations.js';
-import { effectiveArea, loadedLength, patternMoments } from './framing-wind.js';
-import { tieMoment } from './tied-wind.js';
+import { effectiveArea, type LoadedLength, loadedLength, patternMoments } from './framing-wind.js';
+import { type TieBending, tieMoment } from './tied-wind.js';
 import { beyond, componentPressure } from './zone-wind.js';
 
 const CLAUSE = 'ASCE 7-16 30.7';
@@ -46,10 +46,58 @@ interface Bent {
   readonly ratio: number;
 }
 
+/**
+ * Moments under 1 lb/in of wind, two for each station: the span loaded, and the overhangs loaded. A tie adds to the loading
+ * it bends the same way as.
+ */
+function unitMoments(
+  { effects }: Loaded,
+  load: LoadedLength,
+  [from, to]: readonly [number, number],
+  tied: TieBending | undefined,
+): Float64Array {
+  const units = new Float64Array(2 * effects.stations.length);
+  effects.stations.forEach((x, i) => {
+    const extra = tied?.moment(x) ?? 0;
+    patternMoments(x, from, to, load).forEach((pattern, k) => {
+      units[2 * i + k] = pattern + (extra > 0 === (k === 0) ? extra : 0);
+    });
+  });
+  return units;
+}
+
+/** Fb' of a member, psi, 0 where too slender; equal members share `known`. Undefined where it may not be used wet. */
+function capacityOf(
+  ctx: CheckContext,
+  on: Loaded,
+  known: Map<string, number | undefined>,
+): (span: number, CD: number, positive: boolean) => number | undefined {
+  const { spans } = on.effects;
+  const { top, bottom } = on.member.unbraced;
+  const own = new Map<number, number | undefined>();
+  const ask = (span: number, CD: number, positive: boolean): number | undefined => {
+    const key = `${positive} ${CD} ${spans[span]?.length} ${top} ${bottom}`;
+    if (!known.has(key)) {
+      const c = bendingCapacity(ctx, on, span, CD, positive);
+      known.set(key, c && (c.slender ? 0 : c.Fb));
+    }
+    return known.get(key);
+  };
+  return (span, CD, positive) => {
+    const mine = (positive ? 1 : -1) * (1000 * span + CD);
+    let Fb = own.get(mine);
+    if (Fb === undefined) {
+      Fb = ask(span, CD, positive);
+      own.set(mine, Fb);
+    }
+    return Fb;
+  };
+}
+
 /** Worst bending of one row; a finding where it cannot be answered. */
 function worstBending(ctx: CheckContext, loaded: readonly Loaded[], spacing: number): Bent | Finding {
   const surfaces = new Map(ctx.structure.surfaces.map((s) => [s.id, s]));
-  const capacities = new Map<string, number>();
+  const capacities = new Map<string, number | undefined>();
   let worst: Bent | undefined;
   for (const on of loaded) {
     const { member, effects } = on;
@@ -65,35 +113,28 @@ function worstBending(ctx: CheckContext, loaded: readonly Loaded[], spacing: num
     const area = effectiveArea(span.length, spacing);
     const tied = tieMoment(ctx.structure, member, load);
     const S = (member.section.b * member.section.d ** 2) / 6;
+    const units = unitMoments(on, load, [span.from, tied?.hinge ?? span.to], tied);
+    const capacity = capacityOf(ctx, on, capacities);
+    const combinations = distinctCombinations(effects, componentCombinations(ctx.loads));
+    const others = new Float64Array(effects.stations.length);
     for (const sign of ['plus', 'minus'] as const) {
       const pressure = componentPressure(ctx, member.roof ?? '', sign, area);
       if (pressure === undefined) return notEvaluated(CLAUSE, 'the roof of this framing was not placed');
       if (isOutOfScope(pressure)) return outsideScope(pressure.clause, beyond(pressure));
       const line = (pressure / 144) * load.width;
-      for (const combination of componentCombinations(ctx.loads)) {
-        for (let i = 0; i < effects.stations.length; i++) {
-          let others = 0;
-          for (const t of combination.rest) others += t.factor * (effects.m[t.case]?.[i] ?? 0);
-          const x = effects.stations[i]!;
-          const extra = tied?.moment(x) ?? 0;
-          const patterns = patternMoments(x, span.from, tied?.hinge ?? span.to, load);
-          for (const [k, pattern] of patterns.entries()) {
-            // A tie adds to the loading it bends the same way as.
-            const unit = pattern + (extra > 0 === (k === 0) ? extra : 0);
-            const wind = combination.wind * line * unit;
-            const M = others + wind;
-            const at = effects.spanOf[i] ?? index;
-            const key = `${M > 0} ${combination.CD} ${effects.spans[at]?.length} ${member.unbraced.top} ${member.unbraced.bottom}`;
-            let Fb = capacities.get(key);
-            if (Fb === undefined) {
-              const c = bendingCapacity(ctx, on, at, combination.CD, M > 0);
-              if (!c) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);
-              Fb = c.slender ? 0 : c.Fb;
-              capacities.set(key, Fb);
-            }
+      for (const combination of combinations) {
+        combineInto(others, effects.m, combination);
+        for (let i = 0; i < others.length; i++) {
+          const at = effects.spanOf[i] ?? index;
+          for (let k = 0; k < 2; k++) {
+            const wind = combination.wind * line * units[2 * i + k]!;
+            const M = others[i]! + wind;
+            const Fb = capacity(at, combination.CD, M > 0);
+            if (Fb === undefined) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);
             const ratio = Fb > 0 ? Math.abs(M) / S / Fb : RATIO_CAP;
             if (worst && ratio <= worst.ratio) continue;
-            worst = { on, sign, area, pressure, width: load.width, combination, station: i, M, others, wind, ratio };
+            const { width } = load;
+            worst = { on, sign, area, pressure, width, combination, station: i, M, others: others[i]!, wind, ratio };
           }
         }
       }

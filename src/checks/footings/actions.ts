@@ -1,6 +1,6 @@
 /** Vertical load, side force and moment of one combination at a footing, taken together. Pounds and inches, house axes. */
 
-import { combineVector } from '../../analysis/index.js';
+import { combineVector, distinctCombinations } from '../../analysis/index.js';
 import type { FootingForces } from '../../analysis/model.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
@@ -35,7 +35,7 @@ export const NO_MOMENT = 12;
 const made = new WeakMap<FootingForces, Map<readonly Combination[], readonly Actions[]>>();
 
 function workOut(ctx: CheckContext, forces: FootingForces, combinations: readonly Combination[]): readonly Actions[] {
-  return combinations.map((combination) => {
+  return distinctCombinations(forces, combinations).map((combination) => {
     const F = combineVector(forces.force, combination);
     const M = combineVector(forces.moment, combination);
     let dead = 0;
@@ -53,7 +53,7 @@ function workOut(ctx: CheckContext, forces: FootingForces, combinations: readonl
   });
 }
 
-/** One row for each combination of the list. */
+/** One row for each combination of the list that differs for this footing. */
 export function actionsUnder(
   ctx: CheckContext,
   { forces }: LoadedFooting,

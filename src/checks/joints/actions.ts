@@ -3,7 +3,7 @@
  * system, the same with the push of scissor trusses whose bearings are both fastened, and for the tie of a single framing
  * member also the component uplift alone (ASCE 7-16 30.7).
  */
-import { combineComponent, thrustSet } from '../../analysis/index.js';
+import { combineComponent, distinctCombinations, thrustSet } from '../../analysis/index.js';
 import type { Combination } from '../../loads/model.js';
 import type { Joint } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
@@ -35,12 +35,15 @@ export function actionsOf(ctx: CheckContext, mark: string): readonly Action[] | 
   const components = componentUplifts(ctx);
   for (const joint of ctx.structure.joints) {
     if (joint.mark !== mark) continue;
-    const force = ctx.effects.joints.get(joint.id)?.force;
-    if (!force) return undefined;
+    const forces = ctx.effects.joints.get(joint.id);
+    if (!forces) return undefined;
+    const { force } = forces;
     const pair = `${joint.ties[0]?.part} on ${joint.ties.at(-1)?.part}`;
     const raise = raiseToStatics(ctx, (about) => about === pair);
     const pushed = thrustSet(ctx)?.effects.joints.get(joint.id)?.force;
-    for (const combination of ctx.loads.combinations) {
+    // Combinations alike for the first set may differ in the push.
+    const all = pushed && pushed !== force;
+    for (const combination of all ? ctx.loads.combinations : distinctCombinations(forces, ctx.loads.combinations)) {
       const under = (f: typeof force, cause: Cause): Action => ({
         joint,
         combination: cause,

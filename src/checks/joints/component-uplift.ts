@@ -69,7 +69,7 @@ function workOut(ctx: UpliftSource): ComponentUplifts {
       let best: { readonly up: number; readonly id: string; readonly label: string } | undefined;
       for (const c of combinations) {
         let up = c.wind * wind;
-        for (const t of c.rest) up += t.factor * (forces[t.case]?.z ?? 0);
+        for (const t of c.terms) up += t.factor * (forces[t.case]?.z ?? 0);
         if (!best || up > best.up) best = { up, id: c.id, label: c.label };
       }
       if (!best) return;

@@ -1,4 +1,5 @@
 /** Bending of beams and rafters, both signs, every combination with its own load duration. NDS 2018 3.3. */
+import { distinctCombinations } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { MemberRole } from '../../structure/model.js';
@@ -58,7 +59,7 @@ export function findWorstBending(ctx: CheckContext, loaded: readonly Loaded[]): 
     const S = (section.b * section.d * section.d) / 6;
     const values = new Float64Array(effects.stations.length);
     const own = new Map<number, number>();
-    for (const combination of ctx.loads.combinations) {
+    for (const combination of distinctCombinations(effects, ctx.loads.combinations)) {
       combineInto(values, effects.m, combination);
       for (const sign of [1, -1] as const) {
         const i = extreme(values, sign);

@@ -3,6 +3,7 @@
  * dead with its creep. An overhang of length L may move 2L over the divisor (IBC 2018 Table 1604.3, note i). Wind counts
  * with the 0.42 that table's note f permits.
  */
+import type { MemberEffects } from '../../analysis/model.js';
 import type { Recorder } from '../../base/trace.js';
 import type { LoadKind } from '../../loads/model.js';
 import type { MemberRole, Section } from '../../structure/model.js';
@@ -35,6 +36,22 @@ const RULES: Readonly<Record<DeflectionKind, Rule>> = {
   'long-term': { title: 'long-term deflection', divisor: 'total', dead: creepFactor },
 };
 
+interface LiveCase {
+  readonly i: number;
+  readonly share: number;
+}
+
+/** Cases in which the member moves differently: most cases of a large cover load other roofs only. */
+function distinctCases(effects: MemberEffects, cases: readonly LiveCase[]): readonly LiveCase[] {
+  const seen = new Map<Float64Array, number>();
+  return cases.filter(({ i, share }) => {
+    const row = effects.sag[i]!;
+    if (seen.get(row) === share) return false;
+    seen.set(row, share);
+    return true;
+  });
+}
+
 interface Worst {
   readonly on: Loaded;
   /** Live case's index, −1 for dead load alone. */
@@ -63,13 +80,13 @@ function worstDeflection(ctx: CheckContext, loaded: readonly Loaded[], rule: Rul
   const divisor = ctx.project.choices.deflection[rule.divisor];
   const deadCases = ctx.loads.cases.flatMap((c, i) => (c.kind === 'D' ? [i] : []));
   const liveCases = ctx.loads.cases.flatMap((c, i) => (c.kind === 'D' ? [] : [{ i, share: LIVE_SHARE[c.kind] ?? 0 }]));
-  // Dead load alone is a case of the rules that count it.
-  const choices = [{ i: -1, share: 0 }, ...liveCases];
   let worst: Worst | undefined;
   for (const on of loaded) {
     const { effects, member } = on;
     const soft = softening(member.section);
     const factor = rule.dead(member.section) * soft;
+    // Dead load alone is a case of the rules that count it.
+    const choices = [{ i: -1, share: 0 }, ...distinctCases(effects, liveCases)];
     for (let j = 0; j < effects.stations.length; j++) {
       const length = counted(on, j);
       // A stub shorter than the section's depth has no deflection worth a limit.

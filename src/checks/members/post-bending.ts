@@ -3,6 +3,7 @@
  * moments are those of the frame; that a post sways under its own load is in Eq. 3.9-3 by FcE with the length of a swaying
  * post. A load off the centre of the post is added as in `post-stability`. NDS 2018 3.4, 3.9, 15.4.
  */
+import { distinctCombinations } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import { axialStress, bendingTension, eccentricCompression, fb } from '../codes/nds-2018/index.js';
@@ -103,7 +104,7 @@ function findWorst(ctx: CheckContext, loaded: readonly Loaded[]): Worst | undefi
     const count = effects.stations.length;
     const [m, w, n] = [new Float64Array(count), new Float64Array(count), new Float64Array(count)];
     const known = new Map<number, Values>();
-    for (const combination of ctx.loads.combinations) {
+    for (const combination of distinctCombinations(effects, ctx.loads.combinations)) {
       let v = known.get(combination.CD);
       if (!v) {
         v = values(ctx, on, combination.CD);
@@ -205,7 +206,7 @@ export const postShear: Check = {
     for (const on of loaded) {
       const count = on.effects.stations.length;
       const [v, w] = [new Float64Array(count), new Float64Array(count)];
-      for (const combination of ctx.loads.combinations) {
+      for (const combination of distinctCombinations(on.effects, ctx.loads.combinations)) {
         combineInto(v, on.effects.v, combination);
         combineInto(w, on.effects.vWeak, combination);
         for (let i = 0; i < count; i++) {

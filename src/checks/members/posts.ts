@@ -3,6 +3,7 @@
  * and a wood joint hold no moment), so le = l, unless the posts hold the side load (post-ends.ts). NDS 2018 3.6 to 3.10,
  * 15.4.
  */
+import { distinctCombinations } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { Member } from '../../structure/model.js';
@@ -57,7 +58,7 @@ function worstAxial(
   let most = 0;
   for (const on of loaded) {
     const n = new Float64Array(on.effects.stations.length);
-    for (const combination of ctx.loads.combinations) {
+    for (const combination of distinctCombinations(on.effects, ctx.loads.combinations)) {
       combineInto(n, on.effects.n, combination);
       const station = extreme(n, sign);
       if (station < 0) continue;

@@ -3,7 +3,11 @@ import type { Combination } from '../../loads/model.js';
 import type { CheckContext } from '../contract.js';
 
 /** `out[i] = Σ factor · rows[case][i]`. */
-export function combineInto(out: Float64Array, rows: readonly Float64Array[], combination: Combination): void {
+export function combineInto(
+  out: Float64Array,
+  rows: readonly Float64Array[],
+  combination: Pick<Combination, 'terms'>,
+): void {
   const { terms } = combination;
   const first = terms[0];
   if (!first) {

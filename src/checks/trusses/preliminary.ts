@@ -2,7 +2,7 @@
  * What the preliminary frame says about the assumed chords and webs. Information for the order only: it never stands for
  * the sealed design, so it neither blocks a set nor clears one. Plates are not looked at.
  */
-import { CHORD_STATIONS, type TrussEffects } from '../../analysis/index.js';
+import { type BarForces, CHORD_STATIONS, type TrussEffects } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import {
@@ -17,6 +17,7 @@ import {
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notEvaluated, RATIO_CAP } from '../finding.js';
 import { bucklingC, designValue } from '../members/design.js';
+import { combineInto } from '../members/scan.js';
 import { NO_LIMIT } from '../members/stability.js';
 import { ofMark, trussMarks } from './subjects.js';
 
@@ -111,16 +112,34 @@ function limitsKnown(t: TrussEffects): Map<number, readonly Limits[]> {
   return known;
 }
 
-/** Adds a combination's cases into `out`. */
-function combineInto(out: Float64Array, combination: Combination, of: (loadCase: number) => Float64Array): void {
-  out.fill(0);
-  for (const { case: c, factor } of combination.terms) {
-    const row = of(c);
-    for (let i = 0; i < out.length; i++) out[i] = out[i]! + factor * row[i]!;
+/** Largest moment of each bar in one case, either way. */
+function peaksOf({ m }: BarForces, bars: number): Float64Array {
+  const peaks = new Float64Array(bars);
+  for (let i = 0; i < m.length; i++) {
+    const bar = Math.floor(i / CHORD_STATIONS);
+    peaks[bar] = Math.max(peaks[bar]!, Math.abs(m[i]!));
   }
+  return peaks;
 }
 
-/** Bars are ranked by the plain sum of their stress ratios; the clause is worked out for the first of them. */
+/** A bar's moment of one combination, the largest of either sign over its stations. */
+function momentOf(forces: readonly BarForces[], bar: number, terms: Combination['terms']): number {
+  let M = 0;
+  for (let i = bar * CHORD_STATIONS; i < (bar + 1) * CHORD_STATIONS; i++) {
+    let m = 0;
+    for (const t of terms) m += t.factor * forces[t.case]!.m[i]!;
+    if (Math.abs(m) > Math.abs(M)) M = m;
+  }
+  return M;
+}
+
+/** Keeps the rounding of a bound from ruling a bar out. */
+const OVER = 1 + 1e-9;
+
+/**
+ * Bars are ranked by the plain sum of their stress ratios; the clause is worked out for the first of them. The peaks of the
+ * cases bound a bar's moment, so that its stations are looked at only where they could matter.
+ */
 function worstBar(ctx: CheckContext, mark: string): Bar | undefined {
   let worst: (Omit<Bar, 'ratio'> & { readonly rank: number }) | undefined;
   for (const truss of ofMark(ctx, mark)) {
@@ -132,13 +151,14 @@ function worstBar(ctx: CheckContext, mark: string): Bar | undefined {
     // A wedge beside the chord is counted with it.
     const alone = bars.map((b, i) => !joined.includes(i) || layout.joints[b.from]!.x === layout.joints[b.to]!.x);
     const n = new Float64Array(bars.length);
-    const m = new Float64Array(bars.length * CHORD_STATIONS);
     const known = limitsKnown(truss);
     for (const [set, forces] of [
       ['one bearing slides', truss.sliding],
       ['both held', truss.held],
     ] as const) {
       if (set === 'both held' && truss.member.truss?.slides !== undefined) continue;
+      const rows = forces.map((f) => f.n);
+      const peaks = forces.map((f) => peaksOf(f, bars.length));
       for (const combination of ctx.loads.combinations) {
         const { CD } = combination;
         let limits = known.get(CD);
@@ -146,18 +166,18 @@ function worstBar(ctx: CheckContext, mark: string): Bar | undefined {
           limits = bars.map((_, bar) => limitsOf(truss, bar, CD));
           known.set(CD, limits);
         }
-        combineInto(n, combination, (c) => forces[c]!.n);
-        combineInto(m, combination, (c) => forces[c]!.m);
+        combineInto(n, rows, combination);
         for (let bar = 0; bar < bars.length; bar++) {
           if (!alone[bar]) continue;
           const extra = joined[bar]!;
           const N = n[bar]! + (extra >= 0 ? n[extra]! : 0);
-          let M = 0;
-          for (let i = bar * CHORD_STATIONS; i < (bar + 1) * CHORD_STATIONS; i++) {
-            if (Math.abs(m[i]!) > Math.abs(M)) M = m[i]!;
-          }
           const { Fb, Ft, FcAdj } = limits[bar]!;
-          const rank = Math.abs(M) / (S * Fb) + Math.abs(N) / (A * (N < 0 ? FcAdj : Ft));
+          const axial = Math.abs(N) / (A * (N < 0 ? FcAdj : Ft));
+          let most = 0;
+          for (const t of combination.terms) most += Math.abs(t.factor) * peaks[t.case]![bar]!;
+          if (worst && (most / (S * Fb) + axial) * OVER <= worst.rank) continue;
+          const M = momentOf(forces, bar, combination.terms);
+          const rank = Math.abs(M) / (S * Fb) + axial;
           if (rank > (worst?.rank ?? 0)) worst = { truss, set, bar, combination, N, M, rank };
         }
       }

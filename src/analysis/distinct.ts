@@ -1,0 +1,140 @@
+/**
+ * Combinations that differ for one part. A case that loads another roof, or another span far away, often gives a part bit
+ * for bit the forces of some other case; combinations of one family that differ in such cases only are one and the same
+ * to this part. The first of them stands for all, so a search that keeps the first worst finds what it found before.
+ */
+import type { Vec3 } from '../base/vec.js';
+import type { Combination } from '../loads/model.js';
+import type { FootingForces, JointForces, MemberEffects } from './model.js';
+
+/** For every case the first case with the same numbers; `same` compares two cases that share a `print`. */
+function twinsOf(
+  cases: number,
+  print: (loadCase: number) => number,
+  same: (a: number, b: number) => boolean,
+): Int32Array {
+  const twins = new Int32Array(cases);
+  const byPrint = new Map<number, number[]>();
+  for (let c = 0; c < cases; c++) {
+    const p = print(c);
+    const known = byPrint.get(p);
+    const twin = known?.find((k) => same(k, c));
+    twins[c] = twin ?? c;
+    if (twin !== undefined) continue;
+    if (known) known.push(c);
+    else byPrint.set(p, [c]);
+  }
+  return twins;
+}
+
+function sameRow(a: Float64Array, b: Float64Array): boolean {
+  if (a === b) return true;
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
+}
+
+const curvesOf = (e: MemberEffects): readonly (readonly Float64Array[])[] => [e.m, e.v, e.n, e.mWeak, e.vWeak, e.sag];
+
+function memberTwins(effects: MemberEffects): Int32Array {
+  const curves = curvesOf(effects);
+  const print = (c: number): number => {
+    let sum = 0;
+    for (const curve of curves) {
+      const row = curve[c]!;
+      for (let i = 0; i < row.length; i++) sum += (i + 1) * row[i]!;
+    }
+    return sum;
+  };
+  return twinsOf(effects.m.length, print, (a, b) => curves.every((curve) => sameRow(curve[a]!, curve[b]!)));
+}
+
+/** `rows`: force, and moment where there is one. */
+function vectorTwins(rows: readonly (readonly Vec3[])[]): Int32Array {
+  const print = (c: number): number => {
+    let sum = 0;
+    for (const row of rows) sum += row[c]!.x + 2 * row[c]!.y + 3 * row[c]!.z;
+    return sum;
+  };
+  const same = (p: Vec3, q: Vec3): boolean => p.x === q.x && p.y === q.y && p.z === q.z;
+  return twinsOf(rows[0]?.length ?? 0, print, (a, b) => rows.every((row) => same(row[a]!, row[b]!)));
+}
+
+/** What a combination is to the sums of one part. */
+type Summed = Pick<Combination, 'label' | 'CD' | 'terms'>;
+
+/** The combinations that differ, and their places in the whole list. */
+interface Distinct<C> {
+  readonly list: readonly C[];
+  readonly places: readonly number[];
+}
+
+/** Combinations of one family have the same label and the same factors. */
+interface Families {
+  readonly of: readonly number[];
+  /** Answers by the twins they were worked out for: parts of one roof mostly share theirs. */
+  readonly known: Map<string, Distinct<Summed>>;
+}
+
+const familiesMade = new WeakMap<readonly Summed[], Families>();
+
+function familiesOf(combinations: readonly Summed[]): Families {
+  let families = familiesMade.get(combinations);
+  if (!families) {
+    const numbers = new Map<string, number>();
+    const of = combinations.map(({ label, CD, terms }) => {
+      const name = `${label} ${CD} ${terms.map((t) => t.factor)}`;
+      if (!numbers.has(name)) numbers.set(name, numbers.size);
+      return numbers.get(name)!;
+    });
+    families = { of, known: new Map() };
+    familiesMade.set(combinations, families);
+  }
+  return families;
+}
+
+function distinctUnder<C extends Summed>(twins: Int32Array, combinations: readonly C[]): Distinct<C> {
+  const { of, known } = familiesOf(combinations);
+  const name = twins.join();
+  const hit = known.get(name);
+  // Kept for this very list, so it holds what the list holds.
+  if (hit) return hit as Distinct<C>;
+  const seen = new Set<number>();
+  const list: C[] = [];
+  const places: number[] = [];
+  combinations.forEach((combination, k) => {
+    let key = of[k]!;
+    for (const t of combination.terms) key = key * twins.length + twins[t.case]!;
+    // A key too large to be exact stands for nothing but itself.
+    if (Number.isSafeInteger(key)) {
+      if (seen.has(key)) return;
+      seen.add(key);
+    }
+    list.push(combination);
+    places.push(k);
+  });
+  const out = { list, places };
+  known.set(name, out);
+  return out;
+}
+
+type Part = MemberEffects | JointForces | FootingForces;
+
+const twinsMade = new WeakMap<Part, Int32Array>();
+
+const twinsFor = (part: Part): Int32Array => {
+  let twins = twinsMade.get(part);
+  if (!twins) {
+    if ('stations' in part) twins = memberTwins(part);
+    else twins = vectorTwins(part.moment ? [part.force, part.moment] : [part.force]);
+    twinsMade.set(part, twins);
+  }
+  return twins;
+};
+
+/** The combinations that differ for a member, a joint or a footing; each stands for the later ones like it. */
+export const distinctCombinations = <C extends Summed>(part: Part, combinations: readonly C[]): readonly C[] =>
+  distinctUnder(twinsFor(part), combinations).list;
+
+/** Their indices in the list handed in. */
+export const distinctPlaces = (part: Part, combinations: readonly Combination[]): readonly number[] =>
+  distinctUnder(twinsFor(part), combinations).places;
