@@ -63,6 +63,15 @@ describe('buckling length from sway stiffness', () => {
   });
 });
 
+describe('from theory to design', () => {
+  // NDS 2018 Table G1, recalled: foot fixed, top free to turn and move: 2.0 in theory, 2.10 recommended; foot pinned, top
+  // held from turning and free to move: 2.0 and 2.40.
+  it.each([
+    ['held', 2.1],
+    ['braced', 2.4],
+  ] as const)('%s: 2.0 becomes %d', (how, design) => expect(RAISE[how] * 2).toBeCloseTo(design, 9));
+});
+
 describe('placed posts', () => {
   const context = (project: Project): CheckContext => {
     const structure = place(project).value!;
