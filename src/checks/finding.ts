@@ -1,5 +1,7 @@
 /** The few ways a check can end. Each keeps every number finite and, with a recorder, closes the trace with the ratio. */
+
 import type { Recorder } from '../base/trace.js';
+import { say } from './codes/say.js';
 import type { Finding } from './contract.js';
 
 /** Largest ratio ever reported; a capacity of nothing under a real demand gives this instead of infinity. */
@@ -31,9 +33,6 @@ export interface Measured {
   readonly ratio?: number;
   readonly mustFail?: boolean;
 }
-
-const say = (x: number): string =>
-  Math.abs(x) >= 1000 ? Math.round(x).toString() : Number(x.toPrecision(4)).toString();
 
 /** Pass or fail by demand over capacity, the ratio recorded as the last step. */
 export function measured(m: Measured, rec?: Recorder): Finding {

@@ -110,7 +110,7 @@ describe.each(FRAME_CASES)('$name', (f) => {
         clause: CLAUSE,
         source: `${ref.program}, a general-purpose finite-element program: ${f.title}`,
         where: `test/verification/data/frames/${f.name}.inp and .json, made by scripts/frame-references.sh`,
-        provenance: 'read',
+        provenance: 'program',
         published,
         ours,
         unit,

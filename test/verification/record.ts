@@ -17,6 +17,12 @@ export interface Tolerance {
   readonly reason: string;
 }
 
+/**
+ * `read`: seen in the place given; `memory`: recalled, to be confirmed; `hand`: our own hand statics, worked beside the
+ * comparison and published nowhere; `program`: what another program printed when it was run on the same case.
+ */
+export type Provenance = 'read' | 'memory' | 'hand' | 'program';
+
 export interface Comparison {
   /** Stable id of the check; with `quantity` it must be unique in the suite. */
   readonly id: string;
@@ -28,8 +34,7 @@ export interface Comparison {
   readonly source: string;
   /** Where that document, or a copy of it, was read. */
   readonly where: string;
-  /** `read`: seen in the place given; `memory`: recalled, to be confirmed. */
-  readonly provenance: 'read' | 'memory';
+  readonly provenance: Provenance;
   readonly published: number;
   readonly ours: number;
   /** Both `abs` and `rel` given: the wider of the two counts. */

@@ -13,7 +13,7 @@ const E = 1.6e6;
 const HAND = {
   source: 'method of joints and unit-load method, by hand',
   where: 'derivation beside the comparison',
-  provenance: 'read' as const,
+  provenance: 'hand' as const,
   tolerance: {
     rel: 2e-3,
     reason: 'chords of the frame are continuous and a hair deep, those of the hand method are lines',

@@ -8,6 +8,7 @@ import type { CheckContext } from '../contract.js';
 import { postEnds } from '../members/post-ends.js';
 import { LOT } from '../testing.js';
 import { leanOf } from './holding.js';
+import { overloadOf } from './p-delta.js';
 import { keOf, RAISE } from './sway-length.js';
 
 /** Root of an increasing function between two bounds. */
@@ -63,6 +64,15 @@ describe('buckling length from sway stiffness', () => {
   });
 });
 
+describe('from theory to design', () => {
+  // NDS 2018 Table G1, recalled: foot fixed, top free to turn and move: 2.0 in theory, 2.10 recommended; foot pinned, top
+  // held from turning and free to move: 2.0 and 2.40.
+  it.each([
+    ['held', 2.1],
+    ['braced', 2.4],
+  ] as const)('%s: 2.0 becomes %d', (how, design) => expect(RAISE[how] * 2).toBeCloseTo(design, 9));
+});
+
 describe('placed posts', () => {
   const context = (project: Project): CheckContext => {
     const structure = place(project).value!;
@@ -78,6 +88,15 @@ describe('placed posts', () => {
         expect(plane.Ke / RAISE.held).toBeGreaterThan(1.99);
         expect(plane.Ke / RAISE.held).toBeLessThan(2.1);
       }
+    }
+  });
+
+  it('leave second-order effects out up to a stability coefficient of 0.10 (ASCE 7-16 12.8.7)', () => {
+    const ctx = context(fixedGable);
+    for (const axis of ['x', 'y'] as const) {
+      const { theta, ratio } = overloadOf(ctx, axis);
+      expect(theta).toBeGreaterThan(0);
+      expect(theta / ratio).toBeCloseTo(0.1, 12);
     }
   });
 

@@ -1,5 +1,7 @@
 /** Sums load cases into combinations. Hot: called for every member, combination and station. */
+
 import type { Combination } from '../../loads/model.js';
+import { say } from '../codes/say.js';
 import type { CheckContext } from '../contract.js';
 
 /** `out[i] = Σ factor · rows[case][i]`. */
@@ -39,11 +41,6 @@ export function extreme(values: Float64Array, sign: 1 | -1): number {
 }
 
 export const feetText = (inches: number): string => `${(inches / 12).toFixed(2)} ft`;
-
-const say = (x: number): string => {
-  const r = Math.abs(x) >= 1000 ? Math.round(x) : Number(x.toPrecision(4));
-  return String(r === 0 ? 0 : r);
-};
 
 /** A combination with the numbers of its cases: `1·2310 (D) + 1·6198 (S)`. */
 export const sumText = (ctx: CheckContext, combination: Combination, value: (loadCase: number) => number): string =>
