@@ -81,7 +81,8 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
     const run = all.sort((p, q) => (alongX ? p.start.x - q.start.x : p.start.y - q.start.y));
     const first = run[0]!;
     const last = run.at(-1)!;
-    const t = 0.4 + 0.13 * k;
+    // Runs side by side have their labels one past the other; a roof of many runs begins again.
+    const t = 0.4 + 0.13 * (k % 4);
     const on = (m: Member): Vec2 => ({
       x: m.start.x + t * (m.end.x - m.start.x),
       y: m.start.y + t * (m.end.y - m.start.y),
@@ -146,8 +147,15 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   over.push(...tiesOnPlan(ctx));
   const roof = structure.roofs[0]!;
   const alongX = runsAlongX(roof.mark);
+  // A frame has a place along the ridge when it runs square to it; hips and the frames of a hip's ends have none.
+  const square = (m: Member, alongX: boolean): boolean =>
+    Math.abs(alongX ? m.end.x - m.start.x : m.end.y - m.start.y) < 1;
   const stationsOf = (mark: string) =>
-    unique(framing.filter((m) => m.roof === mark).map((m) => (runsAlongX(mark) ? center(m).x : center(m).y)));
+    unique(
+      framing
+        .filter((m) => m.roof === mark && square(m, runsAlongX(mark)))
+        .map((m) => (runsAlongX(mark) ? center(m).x : center(m).y)),
+    );
   const stations = stationsOf(roof.mark);
   const chain = alongX ? [roof.min.x, ...stations, roof.max.x] : [roof.min.y, ...stations, roof.max.y];
   const ends = alongX ? [roof.min.x, roof.max.x] : [roof.min.y, roof.max.y];
