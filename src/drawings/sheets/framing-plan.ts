@@ -7,6 +7,7 @@ import { measure, slopeArrow, spread, type TableRow, type TagKind, tag, textBloc
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
+import { framingNotes } from './framing-notes.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { housePlan, planExtents, planMargin } from './plan-base.js';
 import { houseNotes, tiesOnPlan } from './tie-rows.js';
@@ -74,6 +75,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const runsAlongX = (roof: string | undefined) => structure.roofs.find((r) => r.mark === roof)?.ridgeAxis === 'x';
   // Rafters of two slopes share a mark; each slope has its own run.
   const runKey = (m: Member) => `${m.mark}|${m.strips.map((s) => s.surface).join(' ')}`;
+  const named = new Set<string>();
   [...new Set(framing.map(runKey))].forEach((key, k) => {
     const all = framing.filter((m) => runKey(m) === key);
     const { mark } = all[0]!;
@@ -91,6 +93,9 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
     const lastGap =
       run.length > 2 ? (alongX ? last.start.x - run.at(-2)!.start.x : last.start.y - run.at(-2)!.start.y) : gap;
     const odd = Math.abs(lastGap - gap) > 1 / 16 ? ', last bay as dimensioned' : '';
+    // A part that stands here and there in ones and twos is named once a roof.
+    if (run.length <= 2 && named.has(mark)) return;
+    named.add(mark);
     const label = run.length > 1 ? `${run.length} ${mark} at ${len(Math.abs(gap))} o.c.${odd}` : `${mark}`;
     if (run.length > 2)
       over.push(
@@ -262,6 +267,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
               : [
                   `Rafters run in one piece from ${structure.surfaces.length > structure.roofs.length ? 'ridge' : 'ledger'} to tail. Seat cuts no deeper than a quarter of the rafter depth.`,
                 ]),
+            ...framingNotes(structure, len),
             'Sheathing with its strength axis across the framing; end joints staggered. An unsheathed roof resists no side load.',
             ...nailingNotes(project, len),
             ...houseNotes(ctx),

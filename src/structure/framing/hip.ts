@@ -352,11 +352,18 @@ function trimOf(
   tails: readonly (readonly Member[])[],
 ): Laying['trim'] {
   if (fascia === undefined) return undefined;
-  const mark = `FA${number('FA')}`;
+  // Eaves of one length share a mark.
+  const marks = new Map<string, string>();
+  const counts = new Map<string, number>();
   const members: Member[] = [];
   const seats: Seat[] = [];
   for (const [k, face] of f.plan.faces.entries()) {
-    const id = `${mark}-${serial(k + 1)}`;
+    const size = face.length.toFixed(3);
+    const mark = marks.get(size) ?? `FA${number('FA')}`;
+    marks.set(size, mark);
+    const count = (counts.get(mark) ?? 0) + 1;
+    counts.set(mark, count);
+    const id = `${mark}-${serial(count)}`;
     const z = f.topEdge(0) - fascia.d / 2;
     members.push({
       id,
