@@ -127,8 +127,8 @@ function spotsOf(f: Frame, face: HipFace, hipHalf: number): Spot[] {
   const ridge = face.length - width;
   if (ridge < SLACK) middle.push({ t: half, end: half, kind: 'king' });
   else {
-    for (let k = 0; k * spacing < ridge - 3; k++) middle.push({ t: half + k * spacing, end: half, kind: 'common' });
-    middle.push({ t: face.length - half, end: half, kind: 'common' });
+    const bays = Math.ceil(ridge / spacing - 1e-9);
+    for (let k = 0; k <= bays; k++) middle.push({ t: half + (ridge * k) / bays, end: half, kind: 'common' });
   }
   return [...jacks.map(jack), ...middle, ...[...jacks].reverse().map((t) => jack(face.length - t))];
 }
