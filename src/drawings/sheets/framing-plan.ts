@@ -138,6 +138,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
         'truss-to-beam',
         'jack-to-hip',
         'hip-to-beam',
+        'hip-to-ridge',
         'rafter-to-ridge',
         'tie-to-rafter',
         'outlooker-to-frame',

@@ -209,7 +209,7 @@ export function layHip(input: LayInput<HipRoof>): Laying | undefined {
         at: at(planAt(face, middle, middle), roof.bearing),
         contact: { length: hipSeat(f).length, width: hip.b },
       },
-      { kind: 'hip-to-beam', member: m.id, support: plan.ridge.mark, at: m.end, contact: { length: 0, width: 0 } },
+      { kind: 'hip-to-ridge', member: m.id, support: plan.ridge.mark, at: m.end, contact: { length: 0, width: 0 } },
     );
   }
   const ridgeTop = topEdge(plan.width / 2) - plumb;
@@ -264,7 +264,7 @@ function rafterAt(f: Frame, face: HipFace, spot: Spot, id: string, mark: string,
 function ridgeSeat(f: Frame, face: HipFace, spot: Spot, m: Member): Seat {
   const { ridge, width } = f.plan;
   if (spot.kind === 'king')
-    return { kind: 'rafter-to-beam', member: m.id, support: ridge.mark, at: m.end, contact: { length: 0, width: 0 } };
+    return { kind: 'hip-to-ridge', member: m.id, support: ridge.mark, at: m.end, contact: { length: 0, width: 0 } };
   return {
     kind: 'rafter-to-beam',
     member: m.id,
