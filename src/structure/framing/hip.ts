@@ -15,7 +15,8 @@ import { GUTTER_PLF, LEAST_BEARING, SLACK } from '../constants.js';
 import { error, warning } from '../issues.js';
 import type { Kit } from '../kit.js';
 import type { Member, Section, Strip, Surface } from '../model.js';
-import type { HipFace, HipPlan, LayInput, Laying } from '../roofs/contract.js';
+import type { HipFace, HipPlan } from '../roofs/contract.js';
+import type { LayInput, Laying } from '../roofs/lay.js';
 import { degrees, inches, serial } from '../text.js';
 import type { Seat } from './contract.js';
 

@@ -13,7 +13,8 @@ import { layHip } from '../framing/hip.js';
 import { error } from '../issues.js';
 import { type BeamPlan, type Kit, standsAt } from '../kit.js';
 import { inches } from '../text.js';
-import type { Bearing, HipFace, HipPlan, Profile, RoofShape } from './contract.js';
+import type { Bearing, HipFace, HipPlan, Profile } from './contract.js';
+import type { RoofShape } from './lay.js';
 
 /** How far a post may stand from the corner it carries, and the ridge beam's end from the hips' peak, inches. */
 const AT_CORNER = 0.5;
