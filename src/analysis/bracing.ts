@@ -130,6 +130,12 @@ function linesOf(a: Member, b: Member, postsOf: (beam: string) => readonly Vec3[
   return lines.sort((p, q) => p[0] - q[0]);
 }
 
+/** Beams at a corner are held together by the post they share; across it there is no line to link. */
+function parallel(a: Member, b: Member): boolean {
+  const [p, q] = [level(a), level(b)];
+  return Math.abs(p.x * q.y - p.y * q.x) < 1e-3;
+}
+
 export function pairsOf(index: StructureIndex): readonly Pair[] {
   const pairs = new Map<string, Pair>();
   const postsOf = (beam: string): readonly Vec3[] =>
@@ -146,7 +152,7 @@ export function pairsOf(index: StructureIndex): readonly Pair[] {
     for (let i = 0; i + 1 < beams.length; i++) {
       const [a, b] = [beams[i]!, beams[i + 1]!];
       const key = a.id < b.id ? `${a.id}|${b.id}` : `${b.id}|${a.id}`;
-      if (a === b || pairs.has(key)) continue;
+      if (a === b || pairs.has(key) || !parallel(a, b)) continue;
       const sheathed = member.strips.every((s) => index.surfaces.get(s.surface)?.sheathed === true);
       pairs.set(key, { a, b, sheathed, lines: linesOf(a, b, postsOf) });
     }

@@ -1,8 +1,8 @@
 /** The growing frame of beams, posts, braces and struts, and how a placed member becomes an element. */
 import type { Vec3 } from '../base/vec.js';
 import type { Member } from '../structure/model.js';
-import { bendingStiffness } from './framing.js';
 import type { Bearing } from './index-structure.js';
+import { bendingStiffness } from './rafter.js';
 import type { EndRelease, FrameElement, Support } from './solver/index.js';
 
 /** Places nearer than this along a beam are one node, inches. */

@@ -9,7 +9,7 @@ import { analyseHips } from './hips.js';
 import type { Bearing, StructureIndex } from './index-structure.js';
 import type { MemberEffects } from './model.js';
 import { type Profile, profileArea, profileMoment } from './profile.js';
-import { type Bar, type BarUnit, DOWN, makeBar, placeOnBar, solveBar } from './rafter.js';
+import { type Bar, type BarUnit, bendingStiffness, DOWN, makeBar, placeOnBar, solveBar } from './rafter.js';
 import { addRows, addTo, makeRows, type Rows, rowsOf } from './rows.js';
 import type { Term, Terms } from './terms.js';
 import { analyseTied, tiedRafters } from './tied-rafters.js';
@@ -143,9 +143,6 @@ function barCurves(
     sag: sum('sag'),
   };
 }
-
-/** EI of a member for bending in its depth direction, lb·in², from the unadjusted modulus. */
-export const bendingStiffness = (m: Member): number => (m.section.values.E * m.section.b * m.section.d ** 3) / 12;
 
 export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
   const cases = terms.cases.length;

@@ -12,6 +12,8 @@ import type { Rows } from './rows.js';
 import { beamCurves, bearingForces } from './two-bearings.js';
 
 const SHORTFALL = 0.95;
+/** A hip this near a bearing of the beam, inches, stands on that bearing and is no even load. */
+const OVER_POST = 6;
 
 const judge = (
   about: string,
@@ -113,12 +115,18 @@ export function handChecks(
     loads.cases.forEach((c, k) => {
       if (c.kind === 'W' || c.kind === 'E' || c.unevenAlong) return;
       let down = c.selfWeight ? beam.section.weight * length : 0;
-      for (const b of index.above.get(beam.id) ?? []) down -= joints.get(b.joint.id)?.[3 * k + 2] ?? 0;
+      const direct = held.map(() => 0);
+      for (const b of index.above.get(beam.id) ?? []) {
+        const force = -(joints.get(b.joint.id)?.[3 * k + 2] ?? 0);
+        const under = b.joint.kind === 'hip-to-beam' ? at.findIndex((x) => Math.abs(x - b.lowerAlong) < OVER_POST) : -1;
+        if (under < 0) down += force;
+        else direct[under] = direct[under]! + force;
+      }
       const w = down / length;
       held.forEach((b, i) => {
         const reason = reasons[i]!;
         const analysed = -joints.get(b.joint.id)![3 * k + 2]!;
-        const statics = w * widths[i]!;
+        const statics = w * widths[i]! + direct[i]!;
         out.push(judge(`${beam.id} on ${b.lower}`, c.id, statics, analysed, 'lb', reason));
         const post = index.members.get(b.lower);
         const foot = post && index.below.get(post.id)?.find((f) => footings.has(f.lower));

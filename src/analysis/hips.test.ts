@@ -164,6 +164,39 @@ describe('forces', () => {
   });
 });
 
+describe('the same roof turned', () => {
+  it('with its ridge along x hands the same forces down', () => {
+    const swap = (p: { x: number; y: number }) => ({ x: p.y, y: p.x });
+    const turned = change(hipProject, {
+      cover: {
+        beams: (old) => old.map((b) => ({ ...b, from: swap(b.from), to: swap(b.to) })),
+        roofs: (old) => old.map((r) => ({ ...r, ridge: 'x' }) as HipRoof),
+      },
+    });
+    const other = run(turned);
+    for (const id of ['D', 'Lr']) {
+      const [i, k] = [caseOf(id), other.loads.cases.findIndex((c) => c.id === id)];
+      for (const [f, v] of effects.footings)
+        expect(other.effects.footings.get(f)!.force[k]!.z, `${f} ${id}`).toBeCloseTo(v.force[i]!.z, 6);
+    }
+    for (const b of other.effects.balance) expect(b.errorApplied, b.case).toBeLessThan(BALANCE_LIMIT);
+  });
+  it('and with rafters at odd spacing still balances, opposite rafters opposite', () => {
+    const odd = change(hipProject, {
+      cover: { roofs: (old) => old.map((r) => ({ ...r, framing: { ...r.framing, spacing: 17 } }) as HipRoof) },
+    });
+    const { structure: s, effects: e } = run(odd);
+    for (const b of e.balance) expect(b.errorApplied, b.case).toBeLessThan(BALANCE_LIMIT);
+    const at = (surface: string) =>
+      s.members
+        .filter((m) => m.mark === 'RF1' && m.strips[0]!.surface === surface)
+        .map((m) => m.start.y.toFixed(6))
+        .sort();
+    expect(at('R1-left')).toEqual(at('R1-right'));
+    expect(at('R1-left').length).toBe(6);
+  });
+});
+
 describe('what is refused', () => {
   const code = (p: Project): string[] => place(p).issues.map((i) => i.code);
   const roofs = (more: Partial<HipRoof>): Project =>

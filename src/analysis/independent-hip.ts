@@ -15,7 +15,7 @@ export function hipFramingWeight(roof: HipRoof, across: number, along: number, f
   const { spacing } = roof.framing;
   const cos = Math.cos(roof.pitch);
   // One row on each side from peak to peak, and the two kings.
-  const commons = 2 * (Math.ceil((along - across - 3) / spacing) + 1) + 2;
+  const commons = 2 * (Math.ceil((along - across) / spacing - 1e-9) + 1) + 2;
   let jacks = 0;
   for (let t = half - spacing; t >= roof.eave + facts.beam + 6 + facts.hipWidth / Math.SQRT2; t -= spacing)
     jacks += 8 * (t - facts.hipWidth / Math.SQRT2);

@@ -106,6 +106,9 @@ export function profileOnBar(bar: Bar, surface: Surface, profile: Profile, verti
   return { direction: vertical ? DOWN : { x: -surface.n.x, y: -surface.n.y, z: -surface.n.z }, lines, points };
 }
 
+/** EI of a member for bending in its depth direction, lb·in², from the unadjusted modulus. */
+export const bendingStiffness = (m: Member): number => (m.section.values.E * m.section.b * m.section.d ** 3) / 12;
+
 export const DOWN: Vec3 = { x: 0, y: 0, z: -1 };
 
 const scaleLines = (lines: readonly LineLoad[], k: number): LineLoad[] =>

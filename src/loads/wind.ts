@@ -207,7 +207,7 @@ function meet(
   const { shape } = first;
   if (shape === 'hipped') {
     const about = `wind on ${roof.mark}`;
-    const why = `the free-roof figures are of one and of two slopes, none of a hip (${asce(edition, 'Figs. 27.3-4 to 27.3-7')}): needs a licensed professional`;
+    const why = `the free-roof figures are of one and of two slopes, none of a hip (${asce(edition, 'Figs. 27.3-4 to 27.3-7')})`;
     if (!ledger.outside.some((o) => o.about === about)) ledger.outside.push({ about, why });
     return undefined;
   }

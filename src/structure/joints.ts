@@ -19,6 +19,7 @@ const ORDER: Readonly<Record<JointKind, number>> = {
   'rafter-to-ledger': 0,
   'rafter-to-beam': 1,
   'hip-to-beam': 1.5,
+  'hip-to-ridge': 1.6,
   'truss-to-beam': 2,
   'rafter-to-ridge': 2.2,
   'tie-to-rafter': 2.4,

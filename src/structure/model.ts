@@ -190,6 +190,7 @@ export type JointKind =
   | 'rafter-to-beam'
   | 'jack-to-hip'
   | 'hip-to-beam'
+  | 'hip-to-ridge'
   | 'truss-to-beam'
   | 'rafter-to-ridge'
   | 'tie-to-rafter'

@@ -239,6 +239,9 @@ export const windComponents: Check = {
     const loaded = loadedMembers(ctx, subject.id);
     const spacing = ctx.project.cover.roofs.find((r) => r.mark === first.roof)?.framing.spacing;
     if (!loaded || spacing === undefined) return noForces(CLAUSE);
+    // A roof that no figure fits is said first: a hip has no tie that would say it.
+    const fits = componentPressure(ctx, first.roof ?? '', 'minus', effectiveArea(spacing, spacing));
+    if (fits !== undefined && isOutOfScope(fits)) return outsideScope(fits.clause, beyond(fits));
     const ties = tiesOnly(ctx, members);
     if (ties.status !== 'not-applicable') return ties;
     const worst = worstBending(ctx, loaded, spacing);

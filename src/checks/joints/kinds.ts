@@ -15,7 +15,8 @@ export const JOINT_TRAITS: Readonly<Record<JointKind, JointTraits>> = {
   'rafter-to-ledger': { carries: true, component: true },
   'rafter-to-beam': { carries: true, component: true },
   'jack-to-hip': { carries: true, component: true },
-  'hip-to-beam': { carries: true, component: false },
+  'hip-to-beam': { carries: true, component: true },
+  'hip-to-ridge': { carries: true, component: true },
   'truss-to-beam': { carries: true, component: true },
   'rafter-to-ridge': { carries: true, component: false },
   // Its nails are named with the ties; no product row serves it.

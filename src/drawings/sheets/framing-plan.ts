@@ -16,6 +16,7 @@ import {
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
+import { framingNotes } from './framing-notes.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { housePlan, planMargin, roofExtents, standsOff } from './plan-base.js';
 import { houseNotes, tiesOnPlan } from './tie-rows.js';
@@ -85,6 +86,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const runsAlongX = (roof: string | undefined) => structure.roofs.find((r) => r.mark === roof)?.ridgeAxis === 'x';
   // Rafters of two slopes share a mark; each slope has its own run.
   const runKey = (m: Member) => `${m.mark}|${m.strips.map((s) => s.surface).join(' ')}`;
+  const named = new Set<string>();
   [...new Set(framing.map(runKey))].forEach((key, k) => {
     const all = framing.filter((m) => runKey(m) === key);
     const { mark } = all[0]!;
@@ -92,7 +94,8 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
     const run = all.sort((p, q) => (alongX ? p.start.x - q.start.x : p.start.y - q.start.y));
     const first = run[0]!;
     const last = run.at(-1)!;
-    const t = 0.4 + 0.13 * k;
+    // Runs side by side have their labels one past the other; a roof of many runs begins again.
+    const t = 0.4 + 0.13 * (k % 4);
     const on = (m: Member): Vec2 => ({
       x: m.start.x + t * (m.end.x - m.start.x),
       y: m.start.y + t * (m.end.y - m.start.y),
@@ -101,6 +104,9 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
     const lastGap =
       run.length > 2 ? (alongX ? last.start.x - run.at(-2)!.start.x : last.start.y - run.at(-2)!.start.y) : gap;
     const odd = Math.abs(lastGap - gap) > 1 / 16 ? ', last bay as dimensioned' : '';
+    // A part that stands here and there in ones and twos is named once a roof.
+    if (run.length <= 2 && named.has(mark)) return;
+    named.add(mark);
     const label = run.length > 1 ? `${run.length} ${mark} at ${len(Math.abs(gap))} o.c.${odd}` : `${mark}`;
     if (run.length > 2)
       over.push(
@@ -152,6 +158,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
         'truss-to-beam',
         'jack-to-hip',
         'hip-to-beam',
+        'hip-to-ridge',
         'rafter-to-ridge',
         'tie-to-rafter',
         'outlooker-to-frame',
@@ -163,8 +170,15 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   );
   const roof = structure.roofs[0]!;
   const alongX = runsAlongX(roof.mark);
+  // A frame has a place along the ridge when it runs square to it; hips and the frames of a hip's ends have none.
+  const square = (m: Member, alongX: boolean): boolean =>
+    Math.abs(alongX ? m.end.x - m.start.x : m.end.y - m.start.y) < 1;
   const stationsOf = (mark: string) =>
-    unique(framing.filter((m) => m.roof === mark).map((m) => (runsAlongX(mark) ? center(m).x : center(m).y)));
+    unique(
+      framing
+        .filter((m) => m.roof === mark && square(m, runsAlongX(mark)))
+        .map((m) => (runsAlongX(mark) ? center(m).x : center(m).y)),
+    );
   const stations = stationsOf(roof.mark);
   const chain = alongX ? [roof.min.x, ...stations, roof.max.x] : [roof.min.y, ...stations, roof.max.y];
   const ends = alongX ? [roof.min.x, roof.max.x] : [roof.min.y, roof.max.y];
@@ -276,6 +290,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
               : [
                   `Rafters run in one piece from ${structure.surfaces.length > structure.roofs.length ? 'ridge' : 'ledger'} to tail. Seat cuts no deeper than a quarter of the rafter depth.`,
                 ]),
+            ...framingNotes(structure, len),
             'Sheathing with its strength axis across the framing; end joints staggered. An unsheathed roof resists no side load.',
             ...nailingNotes(project, len),
             ...houseNotes(ctx),

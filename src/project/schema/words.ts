@@ -45,6 +45,7 @@ export const JOINT_KINDS = [
   'outlooker-to-frame',
   'jack-to-hip',
   'hip-to-beam',
+  'hip-to-ridge',
   'ledger-to-house',
   'beam-to-wall-post',
   'beam-to-wall',

@@ -15,7 +15,8 @@ import { GUTTER_PLF, LEAST_BEARING, SLACK } from '../constants.js';
 import { error, warning } from '../issues.js';
 import type { Kit } from '../kit.js';
 import type { Member, Section, Strip, Surface } from '../model.js';
-import type { HipFace, HipPlan, LayInput, Laying } from '../roofs/contract.js';
+import type { HipFace, HipPlan } from '../roofs/contract.js';
+import type { LayInput, Laying } from '../roofs/lay.js';
 import { degrees, inches, serial } from '../text.js';
 import type { Seat } from './contract.js';
 
@@ -127,8 +128,8 @@ function spotsOf(f: Frame, face: HipFace, hipHalf: number): Spot[] {
   const ridge = face.length - width;
   if (ridge < SLACK) middle.push({ t: half, end: half, kind: 'king' });
   else {
-    for (let k = 0; k * spacing < ridge - 3; k++) middle.push({ t: half + k * spacing, end: half, kind: 'common' });
-    middle.push({ t: face.length - half, end: half, kind: 'common' });
+    const bays = Math.ceil(ridge / spacing - 1e-9);
+    for (let k = 0; k <= bays; k++) middle.push({ t: half + (ridge * k) / bays, end: half, kind: 'common' });
   }
   return [...jacks.map(jack), ...middle, ...[...jacks].reverse().map((t) => jack(face.length - t))];
 }
@@ -209,7 +210,7 @@ export function layHip(input: LayInput<HipRoof>): Laying | undefined {
         at: at(planAt(face, middle, middle), roof.bearing),
         contact: { length: hipSeat(f).length, width: hip.b },
       },
-      { kind: 'hip-to-beam', member: m.id, support: plan.ridge.mark, at: m.end, contact: { length: 0, width: 0 } },
+      { kind: 'hip-to-ridge', member: m.id, support: plan.ridge.mark, at: m.end, contact: { length: 0, width: 0 } },
     );
   }
   const ridgeTop = topEdge(plan.width / 2) - plumb;
@@ -264,7 +265,7 @@ function rafterAt(f: Frame, face: HipFace, spot: Spot, id: string, mark: string,
 function ridgeSeat(f: Frame, face: HipFace, spot: Spot, m: Member): Seat {
   const { ridge, width } = f.plan;
   if (spot.kind === 'king')
-    return { kind: 'rafter-to-beam', member: m.id, support: ridge.mark, at: m.end, contact: { length: 0, width: 0 } };
+    return { kind: 'hip-to-ridge', member: m.id, support: ridge.mark, at: m.end, contact: { length: 0, width: 0 } };
   return {
     kind: 'rafter-to-beam',
     member: m.id,
@@ -352,11 +353,18 @@ function trimOf(
   tails: readonly (readonly Member[])[],
 ): Laying['trim'] {
   if (fascia === undefined) return undefined;
-  const mark = `FA${number('FA')}`;
+  // Eaves of one length share a mark.
+  const marks = new Map<string, string>();
+  const counts = new Map<string, number>();
   const members: Member[] = [];
   const seats: Seat[] = [];
   for (const [k, face] of f.plan.faces.entries()) {
-    const id = `${mark}-${serial(k + 1)}`;
+    const size = face.length.toFixed(3);
+    const mark = marks.get(size) ?? `FA${number('FA')}`;
+    marks.set(size, mark);
+    const count = (counts.get(mark) ?? 0) + 1;
+    counts.set(mark, count);
+    const id = `${mark}-${serial(count)}`;
     const z = f.topEdge(0) - fascia.d / 2;
     members.push({
       id,

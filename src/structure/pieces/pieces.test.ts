@@ -5,6 +5,8 @@ import type { Project } from '../../project/model.js';
 import type { Piece, Solid } from '../model.js';
 import { place } from '../place.js';
 import { change, gableProject, shedProject } from '../testing.js';
+import { hipProject } from '../testing-hip.js';
+import { rakeProject, rakeTrussProject } from '../testing-rake.js';
 import { convexParts } from './convex.js';
 import { piecesOf } from './index.js';
 
@@ -65,6 +67,9 @@ describe.each([
   ['hip', hipped],
   ['L slab', elled],
   ['common truss', common],
+  ['hip cover', hipProject],
+  ['rakes of rafters', rakeProject],
+  ['rakes of trusses', rakeTrussProject],
 ] as const)('%s', (_, project) => {
   const pieces = draw(project);
   it('is made of convex solids whose faces look outward', () => {

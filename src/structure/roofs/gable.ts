@@ -4,7 +4,8 @@ import { MEETS } from '../constants.js';
 import { error } from '../issues.js';
 import type { BeamPlan, Kit } from '../kit.js';
 import { inches } from '../text.js';
-import type { Bearing, Profile, RoofShape } from './contract.js';
+import type { Bearing, Profile } from './contract.js';
+import type { RoofShape } from './lay.js';
 import { beamBearing } from './sharing.js';
 import { stationsOf } from './stations.js';
 

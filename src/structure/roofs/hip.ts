@@ -13,7 +13,8 @@ import { layHip } from '../framing/hip.js';
 import { error } from '../issues.js';
 import { type BeamPlan, type Kit, standsAt } from '../kit.js';
 import { inches } from '../text.js';
-import type { Bearing, HipFace, HipPlan, Profile, RoofShape } from './contract.js';
+import type { Bearing, HipFace, HipPlan, Profile } from './contract.js';
+import type { RoofShape } from './lay.js';
 
 /** How far a post may stand from the corner it carries, and the ridge beam's end from the hips' peak, inches. */
 const AT_CORNER = 0.5;
@@ -187,11 +188,10 @@ function standsNear(plan: BeamPlan, p: Vec2): boolean {
   return standsAt(line).some((at) => Math.abs(at - along) <= AT_CORNER);
 }
 
-/** Common rafters from peak to peak: at both, and at every spacing from the first. */
+/** Common rafters from peak to peak, evenly and no farther apart than said, so that those of both sides stand opposite. */
 function stationsBetween(from: number, to: number, spacing: number): number[] {
-  const out: number[] = [];
-  for (let k = 0; from + k * spacing < to - 3; k++) out.push(from + k * spacing);
-  return [...out, to];
+  const bays = Math.ceil((to - from) / spacing - 1e-9);
+  return Array.from({ length: bays + 1 }, (_, k) => from + ((to - from) * k) / bays);
 }
 
 /** The four eaves, counter-clockwise seen from above, each with the way up its slope. */

@@ -4,9 +4,10 @@ import { placeRake } from '../framing/rake.js';
 import { frameRoof } from '../framing/registry.js';
 import type { Kit } from '../kit.js';
 import { placeSurfaces, stripsOf } from '../surfaces.js';
-import type { LayInput, Laying, Profile, RoofShape } from './contract.js';
+import type { Profile } from './contract.js';
 import { gable } from './gable.js';
 import { hip } from './hip.js';
+import type { LayInput, Laying, RoofShape } from './lay.js';
 import { shed } from './shed.js';
 
 const SHAPES: { readonly [K in RoofKind]: RoofShape<K> } = { gable, shed, hip };
