@@ -76,7 +76,7 @@ function worstOf(ctx: CheckContext, mark: string): Worst | OutOfScope | undefine
       if (isOutOfScope(p)) return p;
       const unit = ((p / 144) * (rake.v1 - rake.v0) * rake.over ** 2) / 2;
       for (const c of componentCombinations(ctx.loads)) {
-        const [others, wind] = [sum(c.rest), c.wind * unit];
+        const [others, wind] = [sum(c.terms), c.wind * unit];
         take({
           member,
           combination: c.id,
