@@ -10,7 +10,7 @@ import { type Primitive, textWidth, wrapText } from '../ir/index.js';
 import type { SheetContext } from './contract.js';
 import { type Sorted, value } from './governing.js';
 
-/** Most sketches of either kind: those not shown have the same form with other numbers. */
+/** Most sketches of wind: those not shown have the same form with other numbers. */
 const MOST = 4;
 
 type Axis = 'x' | 'y';
@@ -35,12 +35,16 @@ export function sketched(ctx: SheetContext, found: Sorted): readonly LoadCase[] 
     seen.add(key);
     return true;
   };
-  const of = (kind: LoadCase['kind'], wanted: (c: LoadCase, i: number) => boolean): LoadCase[] =>
+  const of = (kind: LoadCase['kind'], most: number, wanted: (c: LoadCase, i: number) => boolean): LoadCase[] =>
     loads.cases
       .filter((c, i) => c.kind === kind && (c.plan ?? []).some((p) => p.zone) && wanted(c, i))
       .filter(unlike)
-      .slice(0, MOST);
-  return [...of('S', (c, i) => asked.has(c.id) || used.has(i)), ...of('W', (_, i) => used.has(i))];
+      .slice(0, most);
+  return [
+    ...of('S', Number.POSITIVE_INFINITY, (c) => asked.has(c.id)),
+    ...of('S', MOST, (_, i) => used.has(i)),
+    ...of('W', MOST, (_, i) => used.has(i)),
+  ];
 }
 
 /** Outline of a surface in the house's own axes, seen along one of them: the other and height. */
@@ -50,13 +54,22 @@ const seen = (s: Surface, axis: Axis): Vec2[] =>
     y: s.origin.z + s.u.z * p.x + s.v.z * p.y,
   }));
 
-/** Ends of a load along the axis, in house coordinates: zones count from the windward edge. */
-function reach(p: PlanLoad, roof: RoofPlaced, axis: Axis): readonly [number, number] {
-  if (!p.zone) return [roof.min[axis], roof.max[axis]];
-  const { toward, from, to } = p.zone;
-  return toward.startsWith('+')
+/** A load with its ends along the axis in house coordinates, `first` being its end to windward. */
+interface Span {
+  readonly load: PlanLoad;
+  readonly first: number;
+  readonly last: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Zones count from the windward edge. */
+function spanOf(load: PlanLoad, roof: RoofPlaced, axis: Axis): Span {
+  const { toward, from, to } = load.zone ?? { toward: '+x', from: 0, to: roof.max[axis] - roof.min[axis] };
+  const [first, last] = toward.startsWith('+')
     ? [roof.min[axis] + from, roof.min[axis] + to]
     : [roof.max[axis] - from, roof.max[axis] - to];
+  return { load, first, last, from: Math.min(first, last), to: Math.max(first, last) };
 }
 
 interface Frame {
@@ -69,7 +82,7 @@ const ROOF = 6;
 const LOADS = 6;
 
 /** Height of one sketch in note heights: title, load figure, roof. */
-const HEIGHT = 4 + LOADS + 3.4 + ROOF;
+const HEIGHT = 4 + LOADS + 5 + ROOF;
 
 /** Heavy arrow of a load: onto the roof, or off it. */
 function arrow(x: number, top: number, bottom: number, down: boolean, h: number): Primitive[] {
@@ -96,7 +109,7 @@ function sketch(structure: Structure, c: LoadCase, f: Frame): Primitive[] {
   const zoned = (c.plan ?? []).find((l) => l.zone)!;
   const axis = axisOf(zoned.zone!.toward);
   const roof = structure.roofs.find((r) => r.mark === zoned.roof)!;
-  const loads = (c.plan ?? []).filter((l) => l.roof === roof.mark);
+  const loads = (c.plan ?? []).filter((l) => l.roof === roof.mark).map((l) => spanOf(l, roof, axis));
   const surfaces = structure.surfaces.filter((s) => s.roof === roof.mark);
   const edge = roof.min[axis];
   const scale = (width - 4 * h) / (roof.max[axis] - edge);
@@ -104,11 +117,12 @@ function sketch(structure: Structure, c: LoadCase, f: Frame): Primitive[] {
   const title = wrapText(`${c.id}, ${roof.mark}`, width, h, 'condensed-bold')[0]!;
   const out: Primitive[] = [p.text(at.x, at.y - h, title, h, { face: 'condensed-bold' })];
   const base = at.y - (4 + LOADS) * h;
-  const most = Math.max(...loads.map((l, i) => Math.abs(l.psf) + under(loads, i)));
+  const most = Math.max(...loads.map((l, i) => Math.abs(l.load.psf) + under(loads, i)));
   const unit = ((LOADS - 1) * h) / most;
   const wind = zoned.acts === 'normal';
-  loads.forEach((l, i) => {
-    const [a, b] = reach(l, roof, axis).map(x) as [number, number];
+  const lettered: { readonly from: number; readonly to: number }[] = [];
+  loads.forEach(({ load: l, first, last }, i) => {
+    const [a, b] = [x(first), x(last)];
     const foot = base + under(loads, i) * unit;
     const [ha, hb] = [Math.abs(l.psf) * unit, Math.abs(l.psfTo ?? l.psf) * unit];
     out.push(
@@ -130,24 +144,24 @@ function sketch(structure: Structure, c: LoadCase, f: Frame): Primitive[] {
         const ax = a + ((k + 0.5) / arrows) * (b - a);
         out.push(...arrow(ax, foot + ha, foot, l.psf > 0, h));
       }
-    // The figure of a load on another stands inside its own outline, the lowest one's below the line.
-    const inside = foot > base;
-    const middle = inside ? a + 0.3 * (b - a) : (a + b) / 2;
-    if (textWidth(text, h, 'condensed') < room)
-      out.push(
-        p.text(middle, inside ? foot + 0.5 * h : base - 1.5 * h, text, h, {
-          face: 'condensed',
-          align: 'center',
-          mask: inside,
-        }),
-      );
+    // The figure of a load on another stands inside its outline, the lowest one's below the line; one wider than its load
+    // a line lower.
+    const inside = foot > base + 1e-9;
+    const middle = l.psfTo === undefined ? (a + b) / 2 : a + 0.3 * (b - a);
+    const half = textWidth(text, h, 'condensed') / 2 + 0.3 * h;
+    const fits = 2 * half < room;
+    const free = inside || fits || lettered.every((t) => middle + half < t.from || t.to < middle - half);
+    if (!free) return;
+    if (!inside && !fits) lettered.push({ from: middle - half, to: middle + half });
+    const y = inside ? foot + 0.5 * h : base - (fits ? 1.5 : 3) * h;
+    out.push(p.text(middle, y, text, h, { face: 'condensed', align: 'center', mask: inside }));
   });
   out.push(p.line(x(edge) - h, base, x(roof.max[axis]) + h, base, 'symbol'));
   const z = surfaces.flatMap((s) => seen(s, axis).map((q) => q.y));
   const [low, high] = [Math.min(...z), Math.max(...z)];
   // Roof at the scale of its width, flattened only where it would be taller than its strip.
   const tall = Math.min(scale, ((ROOF - 1) * h) / Math.max(1, high - low));
-  const top = base - 2.6 * h;
+  const top = base - 4 * h;
   for (const s of surfaces)
     out.push(
       p.shape(
@@ -182,13 +196,14 @@ const AXIS_WORDS: Readonly<Record<Axis, readonly [string, string]>> = {
   y: ['out from the house', 'toward the house'],
 };
 
-/** Load already drawn where one starts: a drift lies on the even snow. */
-function under(loads: readonly PlanLoad[], index: number): number {
+/** Load already drawn below the middle of one: a drift lies on the even snow. */
+function under(loads: readonly Span[], index: number): number {
   const l = loads[index]!;
+  const middle = (l.from + l.to) / 2;
   return loads
     .slice(0, index)
-    .filter((o) => o.acts === l.acts && o.zone === undefined && l.zone !== undefined)
-    .reduce((sum, o) => sum + o.psf, 0);
+    .filter((o) => o.load.acts === l.load.acts && o.from < middle && middle < o.to)
+    .reduce((sum, o) => sum + Math.abs(o.load.psf), 0);
 }
 
 /** Two sketches a row; none where nothing varies over the roof. */
