@@ -33,7 +33,7 @@ const steps = (lines: readonly TraceLine[]): number => lines.filter((l) => l.kin
  * True for a result that is counted or looked up, not calculated: nothing of it is used up, or whole numbers are compared
  * in at most two steps.
  */
-const isStatement = (r: CheckResult, lines: readonly TraceLine[]): boolean =>
+export const isStatement = (r: CheckResult, lines: readonly TraceLine[]): boolean =>
   r.status === 'pass' &&
   (r.ratio < 5e-4 || (Number.isInteger(r.demand) && Number.isInteger(r.capacity) && steps(lines) <= 2));
 
