@@ -3,10 +3,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { derive, drawingInput } from '../derive.js';
-import { calculationBlocks } from './calculations.js';
 import { checkJson, rounded } from './check-json.js';
 import { explain } from './explain.js';
-import { schedules } from './schedules.js';
 import { why, whyText } from './why.js';
 
 const root = resolve(import.meta.dirname, '../../examples');
@@ -83,26 +81,6 @@ describe.each(texts)('%s', (name, text) => {
     expect(why(d, 'nothing')).toBeUndefined();
   });
 
-  it('schedules every placed part once', () => {
-    const s = schedules(d)!;
-    const { structure } = d;
-    const count = (rows: readonly { count: number }[]) => rows.reduce((n, r) => n + r.count, 0);
-    expect(count(s.footings)).toBe(structure!.footings.length);
-    expect(count([...s.posts, ...s.beams, ...s.ledgers, ...s.bracing, ...s.framing, ...s.trusses])).toBe(
-      structure!.members.length,
-    );
-    expect(count(s.joints)).toBe(structure!.joints.length);
-    expect(s.openings.length).toBe(d.project!.house.openings.length);
-  });
-
-  it('writes calculations as blocks, each result once', () => {
-    const blocks = calculationBlocks(d);
-    const ids = blocks.flatMap((b) => (b.kind === 'steps' ? [b.result.id] : []));
-    expect(new Set(ids).size).toBe(ids.length);
-    expect(ids.length).toBe(d.results.filter((r) => r.status === 'pass' || r.status === 'fail').length);
-    for (const b of blocks) if (b.kind === 'rows') for (const row of b.rows) expect(row.length).toBe(b.head.length);
-  });
-
   it('hands the sheets everything', () => {
     const input = drawingInput(d)!;
     expect(input.explain(d.results.find((r) => r.check === 'beam-bending')!.id).length).toBeGreaterThan(3);
@@ -122,8 +100,6 @@ describe('what cannot be worked out', () => {
       expect(d.verdict.reasons.length).toBeGreaterThan(0);
       expect(explain(d, 'beam-bending:B1')).toEqual([]);
       expect(why(d, 'B1')).toBeUndefined();
-      expect(schedules(d)).toBeUndefined();
-      expect(calculationBlocks(d)).toEqual([]);
       expect(drawingInput(d)).toBeUndefined();
       assertFinite(checkJson(d));
     }

@@ -7,7 +7,14 @@ import type { TableColumn, TableRow } from './table.js';
 /** Running text of a notes sheet, as data. */
 export type Block =
   | { readonly kind: 'heading'; readonly text: string }
-  | { readonly kind: 'para'; readonly text: string; readonly face?: FaceName; readonly path?: string }
+  | {
+      readonly kind: 'para';
+      readonly text: string;
+      readonly face?: FaceName;
+      readonly path?: string;
+      /** Must stand in the same column as what follows it. */
+      readonly keep?: boolean;
+    }
   | { readonly kind: 'bullets'; readonly items: readonly string[] }
   | { readonly kind: 'numbered'; readonly items: readonly string[]; readonly start?: number }
   | {

@@ -55,16 +55,11 @@ const MEASURE: { readonly [K in Block['kind']]: (b: BlockOf<K>, s: Setting) => S
       ],
     }));
   },
-  para: (b, s) =>
-    lineSlugs(
-      wrapText(b.text, s.width, s.style.note, b.face),
-      s,
-      0.9 * s.style.note,
-      0,
-      b.face ?? 'regular',
-      undefined,
-      b.path,
-    ),
+  para: (b, s) => {
+    const lines = wrapText(b.text, s.width, s.style.note, b.face);
+    const slugs = lineSlugs(lines, s, 0.9 * s.style.note, 0, b.face ?? 'regular', undefined, b.path);
+    return b.keep ? slugs.map((l) => ({ ...l, keep: true })) : slugs;
+  },
   bullets: (b, s) => listSlugs(b.items, () => '–', s),
   numbered: (b, s) => listSlugs(b.items, (i) => `${i + (b.start ?? 1)}.`, s),
   pairs: (b, s) => {

@@ -42,7 +42,7 @@ const SCALES_AT_HOUSE: readonly ScaleName[] = ['3', ...DETAIL_SCALES];
 /** One picture with its notes to the right of it, in a box. */
 function cell(ctx: SheetContext, place: HousePlace, number: number, box: Rect) {
   const { style } = ctx;
-  const width = box.w * 0.5;
+  const width = Math.min(box.w * 0.5, 74 * style.note);
   const view: Rect = { ...box, w: box.w - width - style.gutter };
   const pic = housePicture(ctx, place);
   const margin = { x: style.note * 2, y: style.note * 2 };
@@ -125,7 +125,7 @@ function draw(ctx: SheetContext): SheetBody[] {
   const slugs = measure(blocks, area.w, style, 'G-ANNO-NOTE');
   const text = heightOf(slugs) + 2 * style.gutter;
   if (area.w > 24 && text < area.h * 0.6) {
-    const w = area.w / Math.max(2, places.length);
+    const w = area.w / places.length;
     const cells = places.map((p, i) =>
       cell(ctx, p, i + 1, { x: area.x + i * w, y: area.y + text, w: w - style.gutter, h: area.h - text }),
     );

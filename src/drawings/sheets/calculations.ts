@@ -2,6 +2,7 @@
 import { thrustSet } from '../../analysis/index.js';
 import type { LoadBasis } from '../../loads/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
+import { sketchBlocks } from './basis-sketches.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { diagramBlocks } from './diagrams.js';
 import { governingTable, sorted, statementsTable, stepsOf, value } from './governing.js';
@@ -56,7 +57,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     value(b.applied.x),
     value(b.applied.y),
     value(-b.applied.z),
-    value(b.reactions.z),
+    value(-b.reactions.z),
     b.errorApplied.toExponential(0),
     b.errorReactions.toExponential(0),
   ]);
@@ -98,6 +99,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       columns: [{ head: 'Case' }, { head: 'What it is', max: 44 * style.note }, { head: 'Clause', grow: true }],
       rows: cases,
     },
+    ...sketchBlocks(ctx, found),
     {
       kind: 'table',
       title: 'Combinations',

@@ -33,7 +33,7 @@ const steps = (lines: readonly TraceLine[]): number => lines.filter((l) => l.kin
  * True for a result that is counted or looked up, not calculated: nothing of it is used up, or whole numbers are compared
  * in at most two steps.
  */
-const isStatement = (r: CheckResult, lines: readonly TraceLine[]): boolean =>
+export const isStatement = (r: CheckResult, lines: readonly TraceLine[]): boolean =>
   r.status === 'pass' &&
   (r.ratio < 5e-4 || (Number.isInteger(r.demand) && Number.isInteger(r.capacity) && steps(lines) <= 2));
 
@@ -50,7 +50,10 @@ export function sorted(ctx: SheetContext): Sorted {
   return { calculated: all.filter((r) => !said.has(r)), statements };
 }
 
-const outcome = (r: CheckResult): string => (r.status === 'fail' ? 'FAILS' : r.ratio.toFixed(2));
+/** A failed result without a capacity has no ratio worth printing. */
+const ratio = (r: CheckResult): string => (r.capacity > 0 ? r.ratio.toFixed(2) : '');
+
+const outcome = (r: CheckResult): string => (r.status === 'fail' ? `${ratio(r)} FAILS`.trim() : ratio(r));
 
 /** Every calculated check once for each kind of part, before any step. */
 export function governingTable({ calculated }: Sorted, note: number): Block {
@@ -88,8 +91,10 @@ export function statementsTable({ statements }: Sorted, ctx: SheetContext): Bloc
   const rows = [...groups.values()].map((group): TableRow => {
     const r = group[0]!;
     const step = ctx.input.explain(r.id).find((l) => l.kind === 'step');
-    const found = step ? `${step.meaning}: ${value(step.value)} ${step.unit}`.trim() : 'holds';
-    return [r.title, markList(group.map((g) => g.subject)), lettered(found), r.clause];
+    // A count has no step of its own before the quotient.
+    const counted = step === undefined || step.symbol === 'ratio';
+    const found = counted ? `${value(r.demand)} ${r.unit}` : `${step.meaning}: ${value(step.value)} ${step.unit}`;
+    return [r.title, markList(group.map((g) => g.subject)), lettered(found.trim()), r.clause];
   });
   return {
     kind: 'table',
@@ -107,11 +112,13 @@ export function statementsTable({ statements }: Sorted, ctx: SheetContext): Bloc
 /** Heading, governing combination and steps of one result. */
 export function stepsOf(ctx: SheetContext, r: CheckResult): Block[] {
   const status = r.status === 'fail' ? 'FAILS' : 'passes';
-  const out: Block[] = [{ kind: 'heading', text: `${r.subject} – ${r.title}: ${r.ratio.toFixed(2)}, ${status}` }];
-  if (r.combination) out.push({ kind: 'para', text: `Combination ${r.combination}`, face: 'condensed' });
+  const out: Block[] = [
+    { kind: 'heading', text: `${r.subject} – ${r.title}: ${[ratio(r), status].filter(Boolean).join(', ')}` },
+  ];
+  if (r.combination) out.push({ kind: 'para', text: `Combination ${r.combination}`, face: 'condensed', keep: true });
   for (const line of ctx.input.explain(r.id)) {
     if (line.kind === 'heading') {
-      out.push({ kind: 'para', text: lettered(line.text), face: 'condensed-bold' });
+      out.push({ kind: 'para', text: lettered(line.text), face: 'condensed-bold', keep: true });
       continue;
     }
     const middle = line.substituted && line.substituted !== line.formula ? ` = ${line.substituted}` : '';

@@ -5,13 +5,14 @@ import { connectionSchedule } from '../../checks/joints/connections/assess.js';
 import { type Demand, type JointDemand, jointDemands } from '../../checks/joints/demands.js';
 import { type Served, servedBy } from '../../checks/joints/serving.js';
 import type { UnitChoice } from '../../project/model.js';
-import { markList } from '../../report/path/table.js';
+import { byMark, markList } from '../../report/path/table.js';
 import type { JointKind, Member, Structure } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import { bracingTable, sideText } from './bracing-table.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { durabilityBlocks } from './durability.js';
 import { footingSize, pierSize } from './footing-words.js';
+import { isStatement } from './governing.js';
 import { flowSheets } from './parts.js';
 import { tieRows } from './tie-rows.js';
 
@@ -56,7 +57,7 @@ function tied(structure: Structure, mark: string): string {
       end.add(name(t.part));
     });
   }
-  return ends.map((e) => markList([...e])).join(' to ');
+  return ends.map((e) => markList([...e].sort(byMark))).join(' to ');
 }
 
 /** `(2) strap tie: 600 lb up, 115 lb along house each, CD 1.6, G 0.5 or more; report, Table 3`. */
@@ -82,12 +83,14 @@ function draw(ctx: SheetContext): SheetBody[] {
   const lb = (d: Demand): string => (d.value > 0 ? formatForce(Math.ceil(d.value), u, 0) : '–');
   const of = (...roles: Member['role'][]) => structure.members.filter((m) => roles.includes(m.role));
   const worst = ({ id, mark }: { readonly id: string; readonly mark: string }): string => {
+    // A question of yes or no is at its limit or nowhere: it says nothing of how near a part is.
     const r = results
       .filter(
         (x) =>
           (x.subject === id || x.subject === mark) && (x.status === 'pass' || x.status === 'fail') && x.capacity > 0,
       )
-      .sort((p, q) => q.ratio - p.ratio)[0];
+      .sort((p, q) => q.ratio - p.ratio)
+      .find((x) => !isStatement(x, ctx.input.explain(x.id)));
     return r ? `${r.ratio.toFixed(2)} ${r.title.toLowerCase()}${r.status === 'fail' ? ', FAILS' : ''}` : '–';
   };
   const wood = (m: Member): string =>

@@ -39,7 +39,7 @@ export function markList(marks: readonly string[]): string {
 }
 
 /** Sorts marks by letters, then number, so that runs close up. */
-const byMark = (a: string, b: string): number =>
+export const byMark = (a: string, b: string): number =>
   a.replace(/\d+$/, '').localeCompare(b.replace(/\d+$/, ''), 'en') ||
   Number(/\d+$/.exec(a)?.[0] ?? 0) - Number(/\d+$/.exec(b)?.[0] ?? 0);
 
