@@ -4,7 +4,7 @@ import { buildLoads } from '../loads/index.js';
 import type { Project } from '../project/model.js';
 import { place } from '../structure/place.js';
 import { change } from '../structure/testing.js';
-import { rakeProject, rakeTrussProject } from '../structure/testing-rake.js';
+import { rakeProject, rakeShedProject, rakeTrussProject } from '../structure/testing-rake.js';
 import { analyse } from './analyse.js';
 import { BALANCE_LIMIT } from './balance.js';
 
@@ -76,6 +76,17 @@ describe.each([
         .filter((j) => structure.members.find((q) => q.id === j.ties[0]!.part)!.rake!.surface === surface.id)
         .reduce((t, j) => t + effects.joints.get(j.id)!.force[live]!.z, 0);
       expect(byJoints, m.id).toBeCloseTo(byStrips, 6);
+    }
+  });
+});
+
+describe('a shed on a ledger', () => {
+  it('balances with its rakes on outlookers, whatever the last bay is', () => {
+    const { structure, effects } = run(rakeShedProject);
+    expect(structure.members.some((m) => m.rake)).toBe(true);
+    for (const b of effects.balance) {
+      expect(b.errorApplied, b.case).toBeLessThan(BALANCE_LIMIT);
+      expect(b.errorReactions, b.case).toBeLessThan(BALANCE_LIMIT);
     }
   });
 });

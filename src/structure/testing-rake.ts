@@ -1,6 +1,6 @@
 /** Gables whose rakes lie on outlookers: `rakeProject` of rafters on a ridge beam, `rakeTrussProject` of trusses. For tests. */
 import type { Project, SectionChoice } from '../project/model.js';
-import { change, gableProject } from './testing.js';
+import { change, gableProject, shedProject } from './testing.js';
 import { ridgeProject } from './testing-ridge.js';
 
 const sawn = (size: string): SectionChoice => ({
@@ -23,5 +23,11 @@ export const rakeProject: Project = change(ridgeProject, {
 
 export const rakeTrussProject: Project = change(gableProject, {
   cover: { roofs: (old) => old.map((r) => ({ ...r, rake: 18, rakeFraming })) },
+  choices: { sections: (old) => ({ ...old, ...sections }) },
+});
+
+/** A shed on its ledger, the end rafters as much shallower as the outlookers are thick. */
+export const rakeShedProject: Project = change(shedProject, {
+  cover: { roofs: (old) => old.map((r) => ({ ...r, rake: 14, rakeFraming: { ...rakeFraming, endFrame: 'ender' } })) },
   choices: { sections: (old) => ({ ...old, ...sections }) },
 });

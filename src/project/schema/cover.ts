@@ -5,6 +5,7 @@ import { given, list, maybe, part, value } from './leaf.js';
 import { place } from './lot.js';
 import { choice, flag, number, size, text } from './plain.js';
 import { areaLoad, length, lineLoad, pitch } from './quantities.js';
+import { rakeFraming } from './rake.js';
 import { houseTie } from './ties.js';
 import { deferred, trussPapers } from './truss-papers.js';
 import { CEILINGS, COVERINGS, SHEATHING_IDS, SPECIES_NAMES, UNDERLAYMENTS } from './words.js';
@@ -221,22 +222,6 @@ const roofPitch = given({
     return r.ok ? value({ angle: r.value, text: String(raw).trim() }) : r;
   },
 });
-
-const rakeFraming = part(
-  'Outlookers that carry the overhang past the end frames. Left out: the sheathing alone carries it, which is right for a foot at most.',
-  {
-    section: section('the outlookers'),
-    lay: given(choice('How they lie: on the wide face, or on edge.', ['flat', 'edge'])),
-    spacing: given(length('Greatest distance between them along the slope.', '24 in', 8, 48)),
-    barge: section('the barge board'),
-    endFrame: maybe(
-      text(
-        'Section of the end rafters, shallower by the outlookers that pass over them; not with trusses.',
-        'end-rafter',
-      ),
-    ),
-  },
-);
 
 const common = {
   mark: mark('R1'),
