@@ -68,7 +68,7 @@ const EVERY: readonly string[] = [
 ];
 
 const BY_ATTACHMENT: Readonly<Record<Cover['attachment'], readonly string[]>> = {
-  attached: ['wind-attached', 'ledger-strength', 'ledger-fasteners', 'house-connection'],
+  attached: ['wind-attached', 'ledger-strength', 'ledger-fasteners', 'house-connection', 'existing-building'],
   'free-standing': [],
 };
 
@@ -134,7 +134,7 @@ function ofPosts({ lateral, beams, struts = [] }: Cover): readonly string[] {
 const GUTTERED: readonly string[] = ['gutter'];
 
 /** Answers worth printing that never keep a set from being issued by not being there. */
-export const ADVISORY: ReadonlySet<string> = new Set(['patio-appendix', 'existing-building']);
+export const ADVISORY: ReadonlySet<string> = new Set(['patio-appendix']);
 
 /** Mandatory checks of one kind of structure. */
 export function mandatoryFor(

@@ -1,7 +1,8 @@
 /**
  * What the cover adds to the existing house, against the thresholds of the existing-building code: 5 percent more gravity load
  * on a part (2018 IEBC 502.4, 503.3), 10 percent more lateral (502.5, 503.4). What the house carries today is not in the
- * project, so the answer is the number at which each threshold would be met. Never mandatory.
+ * project, so the answer is the number at which each threshold would be met, unless the office has said that the house is
+ * kept under the residential code.
  */
 import type { Check, CheckContext } from '../contract.js';
 import { notApplicable, notEvaluated } from '../finding.js';
