@@ -27,7 +27,8 @@ function shareCell(s: PathShare | undefined, sideLeaves: boolean): string {
   if (!s) return '–';
   if (s.ratio === undefined) return s.demand > 0 ? `open\n${figure(s.demand)} ${s.unit}` : 'open';
   if (s.ratio === 0) return s.way === 'side' && sideLeaves ? 'leaves at\nthe roof' : 'none';
-  return `${s.ratio.toFixed(2)}\n${figure(s.demand)} / ${figure(s.capacity ?? 0)} ${s.unit}`;
+  if (s.capacity === undefined) return `together\n${figure(s.demand)} ${s.unit}`;
+  return `${s.ratio.toFixed(2)}\n${figure(s.demand)} / ${figure(s.capacity)} ${s.unit}`;
 }
 
 const WAY: Readonly<Record<PathShare['way'], string>> = { down: 'down', up: 'up', side: 'sideways' };
@@ -54,6 +55,7 @@ const tableRows = (rows: readonly PathRow[], sideLeaves: boolean): TableRow[] =>
         sideLeaves,
       ),
     ),
+    r.together === undefined ? '–' : r.together.toFixed(2),
     heldBy(r),
   ]);
 
@@ -78,7 +80,7 @@ const bubbles = (ctx: SheetContext, rows: readonly PathRow[], at: (r: PathRow) =
   });
 
 const NOTE =
-  'Numbers are demand over capacity of the worst link of each row: 1.00 is the limit, “open” blocks the set, “none” means that no combination asks for it, “leaves at the roof” that the side load goes through the roof into the house above this link. Down is the largest load toward the ground, up the largest net uplift with 0.6 of the dead load, sideways the larger of along and square to the house. Ask for the steps behind any number by its mark in the calculations.';
+  'Numbers are demand over capacity of the worst link of each row: 1.00 is the limit, “open” blocks the set, “none” means that no combination asks for it, “leaves at the roof” that the side load goes through the roof into the house above this link. Down is the largest load toward the ground, up the largest net uplift with 0.6 of the dead load, sideways the larger of along and square to the house. “Together” is the ratio of all ways acting at once at the worst joint of the mark, as the calculations print it; a connection worked out for the force as it comes has only this one. Each rating is taken at the load duration of its own combination.';
 
 /** Sheets wider than this, inches of drawing area, hold picture and table side by side; narrower ones one above the other. */
 const WIDE = 24;
@@ -133,6 +135,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       { head: 'Down', align: 'right' },
       { head: 'Up', align: 'right' },
       { head: 'Sideways', align: 'right' },
+      { head: 'Together', align: 'right' },
       { head: 'Held by', grow: true, max: 34 * style.note },
     ],
     rows: tableRows(rows, lateral.x === 'house' && lateral.y === 'house'),

@@ -4,7 +4,7 @@ import { pathBreaks } from '../../checks/path/breaks.js';
 import { type LoadPath, loadPath, type NodeKind, type PathLink, SOIL } from '../../checks/path/graph.js';
 import { contextOf, type Derived } from '../derived.js';
 import type { PathAnswer, PathStation, PathStep } from './model.js';
-import { sharesOf } from './shares.js';
+import { sharesOf, togetherOf } from './shares.js';
 
 const words = (kind: string): string => kind.replaceAll('-', ' ');
 
@@ -60,7 +60,7 @@ function stationOf(
   const node = path.nodes.get(ids[0]!)!;
   const role = ctx.structure.members.find((m) => m.id === node.id)?.role ?? '';
   const worst = results
-    .filter((r) => r.subject === mark && (r.status === 'pass' || r.status === 'fail'))
+    .filter((r) => r.subject === mark && r.ratio > 0 && (r.status === 'pass' || r.status === 'fail'))
     .sort((a, b) => b.ratio - a.ratio)[0];
   return {
     mark,
@@ -115,6 +115,7 @@ export function pathChain(ctx: CheckContext, results: readonly CheckResult[], ma
         what: link.joint ? words(link.joint.kind) : link.by === 'soil' ? 'concrete on soil' : 'sheathing on framing',
         count,
         shares: sharesOf(link, ctx, results),
+        together: togetherOf(link, results),
       }),
     ),
     breaks: pathBreaks(ctx.project, ctx.structure, path)

@@ -2,13 +2,16 @@
 
 export type PathWay = 'down' | 'up' | 'side';
 
-/** One direction of one link. `capacity` is undefined where nothing states one: the joint is open that way. */
+/**
+ * One direction of one link. `capacity` is undefined where nothing states one: with a ratio, a connection worked out for
+ * all ways together; without, the joint is open that way.
+ */
 export interface PathShare {
   readonly way: PathWay;
   readonly demand: number;
   readonly capacity: number | undefined;
   readonly unit: string;
-  /** Demand over capacity; undefined without capacity. 0 where nothing is asked. */
+  /** Demand over capacity, or the ratio of all ways together; undefined where open, 0 where nothing is asked. */
   readonly ratio: number | undefined;
   /** What holds it, or what is missing: `wood bearing`, `no product or connection named`. */
   readonly by: string;
@@ -36,6 +39,8 @@ export interface PathStep {
   readonly what: string;
   readonly count: number;
   readonly shares: readonly PathShare[];
+  /** Ratio of all ways together at the worst joint of the mark; undefined where the link is no joint or open. */
+  readonly together: number | undefined;
 }
 
 export interface PathAnswer {

@@ -45,8 +45,9 @@ function fromResults(
 }
 
 function fromJoint(c: WayCapacity, way: PathWay, mark: string): PathShare {
-  const ratio = c.demand <= 0 ? 0 : c.capacity === undefined ? undefined : c.demand / c.capacity;
-  return { way, demand: c.demand, capacity: c.capacity, unit: 'lb', ratio, by: c.by, result: `${c.check}:${mark}` };
+  const { demand, capacity, together, by } = c;
+  const ratio = demand <= 0 ? 0 : capacity === undefined ? together : demand / capacity;
+  return { way, demand, capacity, unit: 'lb', ratio, by, result: `${c.check}:${mark}` };
 }
 
 /** Ways that are nearer their limit come first; an open one is nearer than any. */
@@ -84,3 +85,9 @@ const BY_LINK: Readonly<
 
 export const sharesOf = (link: PathLink, ctx: CheckContext, results: readonly CheckResult[]): readonly PathShare[] =>
   BY_LINK[link.by](link, ctx, results);
+
+/** All ways together at the worst joint of a mark, as the joint check answers; undefined where open or no joint. */
+export function togetherOf(link: PathLink, results: readonly CheckResult[]): number | undefined {
+  const found = results.find((r) => r.check === 'joint-products' && r.subject === link.joint?.mark);
+  return found && ANSWERED.has(found.status) ? found.ratio : undefined;
+}

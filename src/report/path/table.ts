@@ -3,7 +3,7 @@ import type { Vec3 } from '../../base/vec.js';
 import type { CheckContext, CheckResult } from '../../checks/contract.js';
 import { loadPath, type PathLink } from '../../checks/path/graph.js';
 import type { PathShare, PathWay } from './model.js';
-import { sharesOf } from './shares.js';
+import { sharesOf, togetherOf } from './shares.js';
 
 export interface PathRow {
   /** Number of the bubble on the picture, from 1 at the roof. */
@@ -17,6 +17,8 @@ export interface PathRow {
   readonly count: number;
   /** Worst of all links of the row, one for each way. */
   readonly shares: readonly PathShare[];
+  /** Ratio of all ways together; undefined where the link is no joint or open. */
+  readonly together: number | undefined;
   /** Where the links are. */
   readonly at: readonly Vec3[];
 }
@@ -108,6 +110,7 @@ export function pathTable(ctx: CheckContext, results: readonly CheckResult[]): r
       parts: `${markList(uppers)} on ${markList(lowers)}`,
       count: links.length,
       shares: worstOf(judged.map((l) => sharesOf(l, ctx, results))),
+      together: togetherOf(first, results),
       at: links.flatMap((l) => placesOf(l, ctx)),
     };
   });

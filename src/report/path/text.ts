@@ -13,7 +13,10 @@ function shareText(s: PathShare): string {
     return `${way} ${asked}${s.by}`;
   }
   if (s.ratio === 0) return `${way} 0.00  nothing asked`;
-  return `${way} ${s.ratio.toFixed(2)}  ${figure(s.demand)} of ${figure(s.capacity ?? 0)} ${s.unit}, ${s.by}`;
+  if (s.capacity === undefined) {
+    return `${way} ${s.ratio.toFixed(2)}  ${figure(s.demand)} ${s.unit}, all ways together, ${s.by}`;
+  }
+  return `${way} ${s.ratio.toFixed(2)}  ${figure(s.demand)} of ${figure(s.capacity)} ${s.unit}, ${s.by}`;
 }
 
 function stationText(s: PathStation, asked: boolean): string {
@@ -25,7 +28,8 @@ function stationText(s: PathStation, asked: boolean): string {
 const stepText = (s: PathStep): readonly string[] => {
   const count = s.count > 1 ? ` (${s.count})` : '';
   const name = s.mark === '' ? s.what : `${s.mark} ${s.what}`;
-  return [`    ↓ to ${s.to} by ${name}${count}`, ...s.shares.map((q) => `        ${shareText(q)}`)];
+  const all = s.together === undefined ? '' : `   all ways together ${s.together.toFixed(2)}`;
+  return [`    ↓ to ${s.to} by ${name}${count}${all}`, ...s.shares.map((q) => `        ${shareText(q)}`)];
 };
 
 export function pathText(p: PathAnswer): string {
