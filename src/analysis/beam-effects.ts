@@ -1,8 +1,9 @@
 /** Effects along a beam, sampled from the solved frame. */
 import type { BeamLineModel } from './frame-draft.js';
 import { ON_NODE } from './frame-loads.js';
+import { byCase, type SolvedFrame, solvesOf } from './frame-parts.js';
 import type { MemberEffects } from './model.js';
-import { type CaseResult, type FactoredFrame, type FrameCase, makeSamples, sampleElement } from './solver/index.js';
+import { makeSamples, sampleElement } from './solver/index.js';
 import { makeSpans } from './two-bearings.js';
 
 /** Even divisions of a piece from support to support; of the shorter pieces between braces as well. */
@@ -20,13 +21,9 @@ function pieceStations(length: number, loads: readonly number[], divisions: numb
 }
 
 /** `arm`: the axis above the level the frame has the beam at. The force along that level turns about the axis. */
-export function beamEffects(
-  beam: BeamLineModel,
-  arm: number,
-  frame: FactoredFrame,
-  cases: readonly FrameCase[],
-  results: readonly CaseResult[],
-): MemberEffects {
+export function beamEffects(beam: BeamLineModel, arm: number, solved: SolvedFrame): MemberEffects {
+  const { frame, cases, results } = solved;
+  const solves = solved.at(beam.held[0]!.node);
   const supports = [...beam.held].sort((p, q) => p.along - q.along);
   const spans = makeSpans(
     beam.length,
@@ -58,10 +55,11 @@ export function beamEffects(
       spanOf[k++] = span;
     }
   }
-  const row = (): Float64Array[] => cases.map(() => new Float64Array(count));
+  const own = cases.slice(0, solvesOf(solves));
+  const row = (): Float64Array[] => own.map(() => new Float64Array(count));
   const out = { m: row(), v: row(), n: row(), mWeak: row(), vWeak: row(), sag: row() };
   const up = beam.member.up;
-  cases.forEach((c, i) => {
+  own.forEach((c, i) => {
     const result = results[i]!;
     let at = 0;
     for (const { piece, x, samples: s } of parts) {
@@ -93,5 +91,5 @@ export function beamEffects(
       sag[j] = sag[j]! - (sunk[a]! + t * (sunk[hi]! - sunk[a]!));
     }
   });
-  return { member: beam.member.id, stations, spanOf, spans, ...out };
+  return { member: beam.member.id, stations, spanOf, spans, ...byCase(out, solves) };
 }

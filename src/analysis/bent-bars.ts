@@ -2,8 +2,9 @@
 import { distance } from '../base/vec.js';
 import type { Member } from '../structure/model.js';
 import type { BeamPiece } from './frame-draft.js';
+import { byCase, type SolvedFrame, solvesOf } from './frame-parts.js';
 import type { MemberEffects } from './model.js';
-import { type CaseResult, type FactoredFrame, type FrameCase, makeSamples, sampleElement } from './solver/index.js';
+import { makeSamples, sampleElement } from './solver/index.js';
 
 /** Nothing but its own weight acts between the ends of a piece, so few stations tell its curves. */
 const DIVISIONS = 2;
@@ -12,13 +13,8 @@ const DIVISIONS = 2;
  * `pieces` lie in a row; what lies beyond the member's ends (inside a post, a beam, the ground) is left out, except in the
  * one span's length, which runs between the working points. Sideways movement counts from the line through these.
  */
-export function barEffects(
-  member: Member,
-  pieces: readonly BeamPiece[],
-  frame: FactoredFrame,
-  cases: readonly FrameCase[],
-  results: readonly CaseResult[],
-): MemberEffects {
+export function barEffects(member: Member, pieces: readonly BeamPiece[], solved: SolvedFrame): MemberEffects {
+  const { frame, cases, results } = solved;
   const long = distance(member.start, member.end);
   const parts = pieces.flatMap((piece) => {
     const from = Math.max(piece.from, 0);
@@ -29,15 +25,17 @@ export function barEffects(
   });
   const stations = Float64Array.from(parts.flatMap(({ piece, x }) => x.map((at) => piece.from + at)));
   const count = stations.length;
-  const row = (): Float64Array[] => cases.map(() => new Float64Array(count));
-  const out = { m: row(), v: row(), n: row(), mWeak: row(), vWeak: row(), sag: row() };
   const first = pieces[0]!;
   const last = pieces.at(-1)!;
   const a = frame.model.elements[first.element]!.start;
   const b = frame.model.elements[last.element]!.end;
+  const solves = solved.at(a);
+  const own = cases.slice(0, solvesOf(solves));
+  const row = (): Float64Array[] => own.map(() => new Float64Array(count));
+  const out = { m: row(), v: row(), n: row(), mWeak: row(), vWeak: row(), sag: row() };
   const working = last.to - first.from;
   const { up } = member;
-  cases.forEach((c, i) => {
+  own.forEach((c, i) => {
     const result = results[i]!;
     const u = result.displacements;
     const moved = (node: number): number => u[6 * node]! * up.x + u[6 * node + 1]! * up.y + u[6 * node + 2]! * up.z;
@@ -61,6 +59,6 @@ export function barEffects(
     stations,
     spanOf: new Int32Array(count),
     spans: [{ from: 0, to: long, length: working, kind: 'span' }],
-    ...out,
+    ...byCase(out, solves),
   };
 }

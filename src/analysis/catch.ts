@@ -2,7 +2,7 @@
 import type { Member, Surface } from '../structure/model.js';
 import { edgeWidth, type Profile, stripProfile } from './profile.js';
 import { type Bar, type BarLoad, DOWN, placeOnBar, profileOnBar } from './rafter.js';
-import type { Term } from './terms.js';
+import type { Term, Terms } from './terms.js';
 
 /** Index = term. */
 export type Catch = readonly (Profile | number | undefined)[];
@@ -11,22 +11,33 @@ export type Catch = readonly (Profile | number | undefined)[];
 const shared = (p: Profile, share: number | undefined): Profile =>
   share === undefined ? p : p.map((q) => ({ ...q, wa: q.wa * share, wb: q.wb * share }));
 
-export function catchTerms(member: Member, terms: readonly Term[], surfaces: ReadonlyMap<string, Surface>): Catch {
-  return terms.map((term) => {
-    let found: Profile | number | undefined;
-    for (const strip of member.strips) {
-      if (strip.surface !== term.surface) continue;
-      const { outline } = surfaces.get(strip.surface)!;
-      if (term.kind === 'edge') {
-        found =
-          ((found as number | undefined) ?? 0) + (strip.share ?? 1) * edgeWidth(outline, term.v, strip.u0, strip.u1);
-      } else {
-        const more = shared(stripProfile(outline, term.region, strip.u0, strip.u1), strip.share);
-        if (more.length > 0) found = found ? [...(found as Profile), ...more] : more;
-      }
+/** Numbers of the terms on the surfaces a member's strips lie on, in order: of a large cover most lie elsewhere. */
+export function termsNear(member: Member, { onSurface }: Terms): readonly number[] {
+  const surfaces = new Set(member.strips.map((s) => s.surface));
+  const near = [...surfaces].flatMap((s) => onSurface.get(s) ?? []);
+  return surfaces.size > 1 ? near.sort((a, b) => a - b) : near;
+}
+
+function caughtOf(member: Member, term: Term, surfaces: ReadonlyMap<string, Surface>): Profile | number | undefined {
+  let found: Profile | number | undefined;
+  for (const strip of member.strips) {
+    if (strip.surface !== term.surface) continue;
+    const { outline } = surfaces.get(strip.surface)!;
+    if (term.kind === 'edge') {
+      found =
+        ((found as number | undefined) ?? 0) + (strip.share ?? 1) * edgeWidth(outline, term.v, strip.u0, strip.u1);
+    } else {
+      const more = shared(stripProfile(outline, term.region, strip.u0, strip.u1), strip.share);
+      if (more.length > 0) found = found ? [...(found as Profile), ...more] : more;
     }
-    return found;
-  });
+  }
+  return found;
+}
+
+export function catchTerms(member: Member, terms: Terms, surfaces: ReadonlyMap<string, Surface>): Catch {
+  const out: (Profile | number | undefined)[] = new Array(terms.terms.length).fill(undefined);
+  for (const i of termsNear(member, terms)) out[i] = caughtOf(member, terms.terms[i]!, surfaces);
+  return out;
 }
 
 /** The load one unit of a term puts on a rafter. */

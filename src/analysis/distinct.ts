@@ -6,26 +6,7 @@
 import type { Vec3 } from '../base/vec.js';
 import type { Combination } from '../loads/model.js';
 import type { FootingForces, JointForces, MemberEffects } from './model.js';
-
-/** For every case the first case with the same numbers; `same` compares two cases that share a `print`. */
-function twinsOf(
-  cases: number,
-  print: (loadCase: number) => number,
-  same: (a: number, b: number) => boolean,
-): Int32Array {
-  const twins = new Int32Array(cases);
-  const byPrint = new Map<number, number[]>();
-  for (let c = 0; c < cases; c++) {
-    const p = print(c);
-    const known = byPrint.get(p);
-    const twin = known?.find((k) => same(k, c));
-    twins[c] = twin ?? c;
-    if (twin !== undefined) continue;
-    if (known) known.push(c);
-    else byPrint.set(p, [c]);
-  }
-  return twins;
-}
+import { twinsOf } from './twins.js';
 
 function sameRow(a: Float64Array, b: Float64Array): boolean {
   if (a === b) return true;
@@ -35,7 +16,22 @@ function sameRow(a: Float64Array, b: Float64Array): boolean {
 
 const curvesOf = (e: MemberEffects): readonly (readonly Float64Array[])[] => [e.m, e.v, e.n, e.mWeak, e.vWeak, e.sag];
 
+const memberTwinsMade = new WeakMap<
+  readonly Float64Array[],
+  { readonly effects: MemberEffects; readonly twins: Int32Array }
+>();
+
+/** Members that share their curves, as alike rafters do, share the answer. */
 function memberTwins(effects: MemberEffects): Int32Array {
+  const known = memberTwinsMade.get(effects.m);
+  const mine = curvesOf(effects);
+  if (known && curvesOf(known.effects).every((curve, i) => curve === mine[i])) return known.twins;
+  const twins = workOutTwins(effects);
+  memberTwinsMade.set(effects.m, { effects, twins });
+  return twins;
+}
+
+function workOutTwins(effects: MemberEffects): Int32Array {
   const curves = curvesOf(effects);
   const print = (c: number): number => {
     let sum = 0;

@@ -22,11 +22,18 @@ export function combineComponent(values: readonly Vec3[], combination: Combinati
 }
 
 /** A per-case vector under a combination. */
-export const combineVector = (values: readonly Vec3[], combination: Combination): Vec3 => ({
-  x: combineComponent(values, combination, 'x'),
-  y: combineComponent(values, combination, 'y'),
-  z: combineComponent(values, combination, 'z'),
-});
+export function combineVector(values: readonly Vec3[], combination: Combination): Vec3 {
+  let x = 0;
+  let y = 0;
+  let z = 0;
+  for (const { factor, case: c } of combination.terms) {
+    const v = values[c]!;
+    x += factor * v.x;
+    y += factor * v.y;
+    z += factor * v.z;
+  }
+  return { x, y, z };
+}
 
 export type Curve = 'm' | 'v' | 'n' | 'mWeak' | 'vWeak' | 'sag';
 

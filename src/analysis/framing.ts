@@ -4,7 +4,7 @@
  */
 import { distance } from '../base/vec.js';
 import type { Member, Surface } from '../structure/model.js';
-import { catchTerms, rafterLoad } from './catch.js';
+import { catchTerms, rafterLoad, termsNear } from './catch.js';
 import { analyseHips } from './hips.js';
 import type { Bearing, StructureIndex } from './index-structure.js';
 import type { MemberEffects } from './model.js';
@@ -165,7 +165,7 @@ export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
       );
       continue;
     }
-    const caught = catchTerms(member, terms.terms, index.surfaces);
+    const caught = catchTerms(member, terms, index.surfaces);
     const first = rowsOf(joints, a.joint.id, cases);
     const second = rowsOf(joints, b.joint.id, cases);
     if (member.truss) {
@@ -214,23 +214,22 @@ export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
     // The bar of the first member of this geometry, moved here: only its start differs.
     const bar: Bar = { ...known.bar, start: member.start };
     let groupKey = geometry;
-    const units = caught.map((c, i) => {
-      if (c === undefined) {
-        groupKey += '/';
-        return undefined;
-      }
+    const units: (BarUnit | undefined)[] = new Array(caught.length).fill(undefined);
+    for (const i of termsNear(member, terms)) {
+      const c = caught[i];
+      if (c === undefined) continue;
       const term = terms.terms[i]!;
       const surface = index.surfaces.get(term.surface)!;
       const { at, rate } = placeOnBar(bar, surface, term.kind !== 'normal');
       const unitKey = `${geometry}#${term.kind}${key(at)},${key(rate)},${key(term.v)}:${catchKey(c)}`;
-      groupKey += `/${unitKey.slice(geometry.length)}`;
+      groupKey += `/${i}${unitKey.slice(geometry.length)}`;
       let unit = barUnits.get(unitKey);
       if (!unit) {
         unit = solveBar(bar, rafterLoad(bar, term, surface, c));
         barUnits.set(unitKey, unit);
       }
-      return unit;
-    });
+      units[i] = unit;
+    }
     spread(terms, units, known.self, first, second, applied);
     let curves = shared.get(groupKey);
     if (!curves) {

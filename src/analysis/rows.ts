@@ -23,9 +23,15 @@ export const rowAt = (rows: Rows, at: number): Vec3 => ({
   z: rows[3 * at + 2]!,
 });
 
+const NOTHING: Vec3 = { x: 0, y: 0, z: 0 };
+
+/** Most cases put nothing on most parts of a large cover: these share one vector. */
 export function toVectors(rows: Rows): readonly Vec3[] {
   const out: Vec3[] = new Array(rows.length / 3);
-  for (let c = 0; c < out.length; c++) out[c] = rowAt(rows, c);
+  for (let c = 0; c < out.length; c++) {
+    const i = 3 * c;
+    out[c] = rows[i] === 0 && rows[i + 1] === 0 && rows[i + 2] === 0 ? NOTHING : rowAt(rows, c);
+  }
   return out;
 }
 

@@ -5,13 +5,14 @@ import { barEffects } from './bent-bars.js';
 import type { Hold } from './bracing.js';
 import type { BeamLineModel } from './frame-draft.js';
 import { capsOf, driftOf, pressBar, pressCap } from './frame-joints.js';
-import { frameCase, type Place, placesOf } from './frame-loads.js';
+import { type Place, placesOf } from './frame-loads.js';
+import { type SolvedFrame, solveParts } from './frame-parts.js';
 import { idealise } from './idealise.js';
 import type { StructureIndex } from './index-structure.js';
 import type { Drift, MemberEffects } from './model.js';
 import { rollingCouples } from './rolling.js';
 import { addTo, makeRows, type Rows, rowsOf } from './rows.js';
-import { type CaseResult, type DistributedLoad, type FactoredFrame, factorFrame, solveCase } from './solver/index.js';
+import { type DistributedLoad, type FactoredFrame, factorFrame } from './solver/index.js';
 import type { Terms } from './terms.js';
 
 export interface Supports {
@@ -65,14 +66,31 @@ function contactsOf(beam: BeamLineModel, frame: FactoredFrame, places: readonly 
   return out;
 }
 
-/** Vertical force of a beam on a post, added to the joint's row of case `c`. The restraint holds the rest. */
-function pressOn(contact: Contact, frame: FactoredFrame, result: CaseResult, c: number, out: Rows): void {
+/** Vertical force of a beam on a post, added to the joint's row of every case. The restraint holds the rest. */
+function pressOn(contact: Contact, { frame, results, at }: SolvedFrame, out: Rows): void {
   const { axes } = frame;
-  const f = result.endForces;
-  for (const { force, axes: r } of contact.ends) {
-    addTo(out, c, 0, 0, -(axes[r + 2]! * f[force]! + axes[r + 5]! * f[force + 1]! + axes[r + 8]! * f[force + 2]!));
-  }
-  for (const rows of contact.loads) addTo(out, c, 0, 0, rows[3 * c + 2]!);
+  at(contact.node).forEach((solve, c) => {
+    const f = results[solve]!.endForces;
+    for (const { force, axes: r } of contact.ends) {
+      addTo(out, c, 0, 0, -(axes[r + 2]! * f[force]! + axes[r + 5]! * f[force + 1]! + axes[r + 8]! * f[force + 2]!));
+    }
+    for (const rows of contact.loads) addTo(out, c, 0, 0, rows[3 * c + 2]!);
+  });
+}
+
+/** Adds what a support receives, case by case: forces, or moments from freedom 3 on; `vertical` 0 leaves out the third. */
+function takeReactions(
+  out: Rows,
+  { results, at }: SolvedFrame,
+  node: number,
+  first: 0 | 3 = 0,
+  vertical: 0 | 1 = 1,
+): void {
+  const i = 6 * node + first;
+  at(node).forEach((solve, c) => {
+    const r = results[solve]!.reactions;
+    addTo(out, c, -r[i]!, -r[i + 1]!, -r[i + 2]! * vertical);
+  });
 }
 
 export function analyseSupports(
@@ -122,12 +140,11 @@ export function analyseSupports(
     const w = (-member.section.weight * distance(member.start, member.end)) / long;
     for (const { element } of pieces) weights.push({ element, startForce: { x: 0, y: 0, z: w } });
   }
-  const frameCases = terms.cases.map((c, i) => frameCase(i, places, weights, c.self));
-  const results = frameCases.map((c) => solveCase(frame, c));
+  const solved = solveParts(frame, places, weights, terms.cases);
 
   for (const beam of support.beams) {
     const arm = support.framed ? beam.member.section.depth / 2 : 0;
-    members.set(beam.member.id, beamEffects(beam, arm, frame, frameCases, results));
+    members.set(beam.member.id, beamEffects(beam, arm, solved));
   }
   const contacts = new Map(support.beams.map((b) => [b, contactsOf(b, frame, places)]));
   const sway = support.restrained.map(({ node, beam, beams }) => ({
@@ -144,36 +161,33 @@ export function analyseSupports(
   );
   const caps = support.framed ? capsOf(support) : [];
   terms.cases.forEach((c, i) => {
-    const result = results[i]!;
-    const r = result.reactions;
+    if (c.self === 0) return;
     for (const w of weights) addTo(applied, i, 0, 0, c.self * w.startForce.z * frame.lengths[w.element]!);
-    for (const s of sway) addTo(s.force, i, -r[6 * s.node]!, -r[6 * s.node + 1]!, 0);
-    for (const beam of support.beams) {
-      for (const { node, bearing, on } of beam.held) {
-        const rows = rowsOf(joints, bearing.joint.id, cases);
-        if (on === 'house') addTo(rows, i, -r[6 * node]!, -r[6 * node + 1]!, -r[6 * node + 2]!);
-        else pressOn(contacts.get(beam)!.get(node)!, frame, result, i, rows);
-      }
-    }
-    for (const cap of caps) pressCap(cap, frame, result, i, cases, joints);
-    for (const bar of support.bars) pressBar(bar, frame, result, i, cases, joints);
-    for (const f of feet) addTo(f.moment, i, -r[6 * f.base + 3]!, -r[6 * f.base + 4]!, -r[6 * f.base + 5]!);
-    for (const { base, foot } of support.posts) {
-      const b = 6 * base;
-      addTo(rowsOf(joints, foot.joint.id, cases), i, -r[b]!, -r[b + 1]!, -r[b + 2]!);
-      // A foot on the house's own foundation leaves the model there.
-      if (index.footings.has(foot.lower)) addTo(rowsOf(footings, foot.lower, cases), i, -r[b]!, -r[b + 1]!, -r[b + 2]!);
-    }
   });
+  for (const s of sway) takeReactions(s.force, solved, s.node, 0, 0);
+  for (const beam of support.beams) {
+    for (const { node, bearing, on } of beam.held) {
+      const rows = rowsOf(joints, bearing.joint.id, cases);
+      if (on === 'house') takeReactions(rows, solved, node);
+      else pressOn(contacts.get(beam)!.get(node)!, solved, rows);
+    }
+  }
+  for (const cap of caps) pressCap(cap, solved, joints);
+  for (const bar of support.bars) pressBar(bar, solved, joints);
+  for (const f of feet) takeReactions(f.moment, solved, f.base, 3);
+  for (const { base, foot } of support.posts) {
+    takeReactions(rowsOf(joints, foot.joint.id, cases), solved, base);
+    // A foot on the house's own foundation leaves the model there.
+    if (index.footings.has(foot.lower)) takeReactions(rowsOf(footings, foot.lower, cases), solved, base);
+  }
   for (const { member, pieces, length, foot } of support.posts) {
     const own = support.framed
-      ? barEffects(member, pieces, frame, frameCases, results)
+      ? barEffects(member, pieces, solved)
       : postEffects(member.id, length, member.section.weight, joints.get(foot.joint.id)!, terms);
     members.set(member.id, own);
   }
-  for (const { member, pieces } of support.bars)
-    members.set(member.id, barEffects(member, pieces, frame, frameCases, results));
-  const drift = hold.x && hold.y ? [] : driftOf(support, results);
+  for (const { member, pieces } of support.bars) members.set(member.id, barEffects(member, pieces, solved));
+  const drift = hold.x && hold.y ? [] : driftOf(support, solved);
   return { members, joints, footings, sway, feet, drift, applied, freedoms: frame.matrix.size, failures };
 }
 

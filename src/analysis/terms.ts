@@ -27,6 +27,8 @@ export interface CaseTerms {
 
 export interface Terms {
   readonly terms: readonly Term[];
+  /** Numbers of the terms of each surface, increasing. */
+  readonly onSurface: ReadonlyMap<string, readonly number[]>;
   readonly cases: readonly CaseTerms[];
 }
 
@@ -66,5 +68,5 @@ export function collectTerms(loads: Loads, surfaces: ReadonlyMap<string, Surface
     }
     return { term: Int32Array.from(term), factor: Float64Array.from(factor), self: c.selfWeight ? 1 : 0 };
   };
-  return { cases: loads.cases.map(one), terms };
+  return { cases: loads.cases.map(one), terms, onSurface: bySurface };
 }

@@ -79,7 +79,7 @@ export function analyseTied(index: StructureIndex, terms: Terms): TiedFrames {
     }
     const [left, right] = found as [Half, Half];
     const frame = frameOf(left, right);
-    const caught = found.map((h): Catch => catchTerms(h.member, terms.terms, index.surfaces));
+    const caught = found.map((h): Catch => catchTerms(h.member, terms, index.surfaces));
     const units = terms.terms.map((term, i) => {
       const loads = found.map((h, k) => {
         const c = caught[k]![i];

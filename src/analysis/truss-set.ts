@@ -176,7 +176,7 @@ export function analyseTrusses(index: StructureIndex, terms: Terms): readonly Tr
     const shape = member.truss;
     const [a, b] = index.below.get(member.id) ?? [];
     if (!shape || !a || !b) continue;
-    const caught = catchTerms(member, terms.terms, index.surfaces);
+    const caught = catchTerms(member, terms, index.surfaces);
     const key = groupKey(member.mark, caught);
     const known = groups.get(key);
     if (known) {

@@ -6,7 +6,7 @@
  */
 import type { Vec3 } from '../base/vec.js';
 import type { Loads } from '../loads/model.js';
-import type { Structure } from '../structure/model.js';
+import type { Member, Structure } from '../structure/model.js';
 import { indexStructure, type StructureIndex } from './index-structure.js';
 import type { Effects, JointForces, MemberEffects, Restraint } from './model.js';
 import { addTo, makeRows, type Rows, toVectors } from './rows.js';
@@ -54,12 +54,17 @@ function pushes(
   return new Map(pushing.map(({ id }, i) => [id, Float64Array.from(rights, (r) => r[i]!)]));
 }
 
+/** A scissor truss neither of whose bearings is ordered to slide. */
+const pushesOutward = ({ truss }: Member): boolean =>
+  truss !== undefined && truss.bottomPitch > 0 && truss.slides === undefined;
+
 function solve({ structure, loads, effects }: Input): ThrustSet | undefined {
+  if (!structure.members.some(pushesOutward)) return undefined;
   const index = indexStructure(structure);
   const cases = loads.cases.length;
   const pushing: { readonly id: string; readonly truss: TrussEffects; readonly pair: Pair }[] = [];
   for (const truss of trussEffects({ structure, loads, effects })) {
-    if ((truss.member.truss?.bottomPitch ?? 0) <= 0 || truss.member.truss?.slides !== undefined) continue;
+    if (!pushesOutward(truss.member)) continue;
     for (const id of truss.members) {
       const [first, second] = index.below.get(id)!;
       const dx = second!.joint.at.x - first!.joint.at.x;
@@ -85,7 +90,7 @@ function solve({ structure, loads, effects }: Input): ThrustSet | undefined {
     }
   }
   if (rows.size === 0) return undefined;
-  const weightless = { terms: [], cases: loads.cases.map(() => ({ ...NOTHING })) };
+  const weightless = { terms: [], onSurface: new Map(), cases: loads.cases.map(() => ({ ...NOTHING })) };
   const pushed = analyseSupports(index, weightless, rows, { x: true, y: true });
   if (pushed.failures.length > 0) return undefined;
 

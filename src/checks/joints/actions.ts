@@ -3,7 +3,7 @@
  * system, the same with the push of scissor trusses whose bearings are both fastened, and for the tie of a single framing
  * member also the component uplift alone (ASCE 7-16 30.7).
  */
-import { combineComponent, distinctCombinations, thrustSet } from '../../analysis/index.js';
+import { combineVector, distinctCombinations, thrustSet } from '../../analysis/index.js';
 import type { Combination } from '../../loads/model.js';
 import type { Joint } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
@@ -44,14 +44,10 @@ export function actionsOf(ctx: CheckContext, mark: string): readonly Action[] | 
     // Combinations alike for the first set may differ in the push.
     const all = pushed && pushed !== force;
     for (const combination of all ? ctx.loads.combinations : distinctCombinations(forces, ctx.loads.combinations)) {
-      const under = (f: typeof force, cause: Cause): Action => ({
-        joint,
-        combination: cause,
-        x: combineComponent(f, combination, 'x'),
-        y: combineComponent(f, combination, 'y'),
-        z: combineComponent(f, combination, 'z'),
-        raise,
-      });
+      const under = (f: typeof force, cause: Cause): Action => {
+        const { x, y, z } = combineVector(f, combination);
+        return { joint, combination: cause, x, y, z, raise };
+      };
       actions.push(under(force, combination));
       if (!pushed || pushed === force) continue;
       const { id, CD, clause } = combination;

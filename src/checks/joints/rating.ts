@@ -90,54 +90,80 @@ export interface Worst {
   readonly ratio: number;
 }
 
-/** Sum of ratios at one joint under one combination. */
-function atJoint(
-  action: Action,
-  rated: Readonly<Record<Way, number | undefined>>,
-  published: number,
-  onWood: boolean,
-): Worst {
-  const { joint, combination, raise, x, y, z } = action;
-  const part = durationPart(combination.CD, published);
-  const forces: readonly (readonly [Way, number])[] = [
-    [z < 0 ? 'down' : 'up', Math.abs(z) * raise.factor],
-    ['along', Math.abs(x)],
-    ['across', Math.abs(y)],
-  ];
-  const shares: Share[] = [];
-  let ratio = 0;
-  for (const [way, P] of forces) {
-    const rating = rated[way];
-    if (P < TRACE && rating === undefined) continue;
-    if (way === 'down' && rating === undefined && onWood) continue;
-    const allowed = rating === undefined ? undefined : rating * part;
-    const share = ratioOf(P, allowed ?? 0);
-    shares.push({ way, P, allowed, ratio: share });
-    ratio += share;
-  }
-  return { joint, combination, part, raise, vertical: Math.abs(z), shares, ratio: Math.min(ratio, RATIO_CAP) };
+/** What a product allows at one joint under one combination, and what is asked of it. */
+interface Case {
+  readonly rated: Readonly<Record<Way, number | undefined>>;
+  readonly published: number;
+  readonly onWood: boolean;
 }
 
-const total = (w: Worst): number => w.shares.reduce((sum, s) => sum + s.P, 0);
+const WAYS_UP = ['up', 'along', 'across'] as const;
+const WAYS_DOWN = ['down', 'along', 'across'] as const;
+
+const forceIn = ({ raise, x, y, z }: Action, way: Way): number =>
+  way === 'along' ? Math.abs(x) : way === 'across' ? Math.abs(y) : Math.abs(z) * raise.factor;
+
+/** Neither asked of a product that is not rated this way: rounding, and what wood takes by bearing. */
+const spared = ({ rated, onWood }: Case, way: Way, P: number): boolean =>
+  rated[way] === undefined && (P < TRACE || (way === 'down' && onWood));
+
+/** Sum of ratios and of forces at one joint under one combination. Hot: every joint, every combination. */
+function useOf(action: Action, c: Case, out: { ratio: number; total: number }): void {
+  const part = durationPart(action.combination.CD, c.published);
+  let ratio = 0;
+  let total = 0;
+  for (const way of action.z < 0 ? WAYS_DOWN : WAYS_UP) {
+    const P = forceIn(action, way);
+    if (spared(c, way, P)) continue;
+    const rating = c.rated[way];
+    ratio += ratioOf(P, rating === undefined ? 0 : rating * part);
+    total += P;
+  }
+  out.ratio = Math.min(ratio, RATIO_CAP);
+  out.total = total;
+}
+
+/** The same with each direction by itself. */
+function sharesOf(action: Action, c: Case): Worst {
+  const { joint, combination, raise, z } = action;
+  const part = durationPart(combination.CD, c.published);
+  const shares: Share[] = [];
+  for (const way of z < 0 ? WAYS_DOWN : WAYS_UP) {
+    const P = forceIn(action, way);
+    if (spared(c, way, P)) continue;
+    const rating = c.rated[way];
+    const allowed = rating === undefined ? undefined : rating * part;
+    shares.push({ way, P, allowed, ratio: ratioOf(P, allowed ?? 0) });
+  }
+  const use = { ratio: 0, total: 0 };
+  useOf(action, c, use);
+  return { joint, combination, part, raise, vertical: Math.abs(z), shares, ratio: use.ratio };
+}
 
 /** The joint and combination that ask most of the product; undefined when a joint's forces are not known. */
 export function worstOf(ctx: CheckContext, mark: string, product: JointProduct, lie: Lie): Worst | undefined {
   const rated = ratings(product, lie);
   const actions = actionsOf(ctx, mark);
   if (!actions) return undefined;
-  let worst: Worst | undefined;
+  const use = { ratio: 0, total: 0 };
+  const most = { ratio: 0, total: 0 };
+  let worst: { readonly action: Action; readonly at: Case } | undefined;
   let joint: Joint | undefined;
-  let onWood = false;
+  let at: Case = { rated, published: product.duration, onWood: false };
   for (const action of actions) {
     if (action.joint !== joint) {
       joint = action.joint;
-      onWood = bearsOnWood(ctx.structure, joint);
+      at = { rated, published: product.duration, onWood: bearsOnWood(ctx.structure, joint) };
     }
-    const here = atJoint(action, rated, product.duration, onWood);
+    useOf(action, at, use);
     // Where no rating exists every ratio is capped: the larger force is the one to name.
-    if (!worst || here.ratio > worst.ratio || (here.ratio === worst.ratio && total(here) > total(worst))) worst = here;
+    if (worst && use.ratio < most.ratio) continue;
+    if (worst && use.ratio === most.ratio && use.total <= most.total) continue;
+    worst = { action, at };
+    most.ratio = use.ratio;
+    most.total = use.total;
   }
-  return worst;
+  return worst && sharesOf(worst.action, worst.at);
 }
 
 /** Steps of the worst joint: force, allowable load and their ratio each way; `byBearing` is what the product is spared. */

@@ -9,7 +9,7 @@ import { type Action, actionsOf } from '../actions.js';
 import { bearsOnWood } from '../bearing.js';
 import { type JointDemand, TRACE } from '../demands.js';
 import type { Place } from './contract.js';
-import { placeOf, takenBy, type Ways, waysOf } from './place.js';
+import { placeOf, takenBy, waysOf } from './place.js';
 import { kindOf } from './registry.js';
 
 const CLAUSE = 'NDS 2018 chapters 11, 12';
@@ -67,44 +67,57 @@ const forceOf = (a: Action): Vec3 => ({ x: a.x, y: a.y, z: a.z * a.raise.factor 
 const SHADE = 0.6;
 const MOST_ANCHORS = 8;
 
+/** An action's size each way, load duration counted. */
+interface Sides {
+  readonly a: Action;
+  readonly lie: number;
+  readonly z: number;
+  readonly x: number;
+  readonly y: number;
+  readonly total: number;
+}
+
+const shades = (k: Sides, s: Sides): boolean =>
+  k.lie === s.lie &&
+  k.z * s.z >= 0 &&
+  Math.abs(s.z) <= SHADE * Math.abs(k.z) &&
+  s.x <= SHADE * k.x &&
+  s.y <= SHADE * k.y;
+
 /** Those actions that can govern. Joints that lie differently in plan are not compared. Keeps the moving app fast. */
 function telling(ctx: CheckContext, actions: readonly Action[]): ReadonlySet<Action> {
-  const lies = new Map<Joint, number>();
-  const sides = actions.map((a) => {
-    let lie = lies.get(a.joint);
-    if (lie === undefined) {
-      lie = Math.round(1e4 * Math.abs(placeOf(ctx, a.joint, true)?.lengthwise.x ?? 0));
-      lies.set(a.joint, lie);
+  let joint: Joint | undefined;
+  let lie = 0;
+  let first: Sides | undefined;
+  const all = actions.map((a): Sides => {
+    if (a.joint !== joint) {
+      joint = a.joint;
+      lie = Math.round(1e4 * Math.abs(placeOf(ctx, joint, true)?.lengthwise.x ?? 0));
     }
-    const z = (a.z * a.raise.factor) / a.combination.CD;
-    const x = Math.abs(a.x) / a.combination.CD;
-    const y = Math.abs(a.y) / a.combination.CD;
-    return { a, lie, z, x, y, total: Math.abs(z) + x + y };
+    const { CD } = a.combination;
+    const z = (a.z * a.raise.factor) / CD;
+    const x = Math.abs(a.x) / CD;
+    const y = Math.abs(a.y) / CD;
+    const s = { a, lie, z, x, y, total: Math.abs(z) + x + y };
+    if (!first || s.total > first.total) first = s;
+    return s;
   });
+  // The largest of all shades most: what it leaves is soon put in order.
+  const sides = all.filter((s) => s === first || !shades(first!, s));
   sides.sort((p, q) => q.total - p.total);
-  const anchors: (typeof sides)[number][] = [];
+  const anchors: Sides[] = [];
   const kept = new Set<Action>();
   for (const s of sides) {
-    const shaded = anchors.some(
-      (k) =>
-        k.lie === s.lie &&
-        k.z * s.z >= 0 &&
-        Math.abs(s.z) <= SHADE * Math.abs(k.z) &&
-        s.x <= SHADE * k.x &&
-        s.y <= SHADE * k.y,
-    );
-    if (shaded) continue;
+    if (anchors.some((k) => shades(k, s))) continue;
     kept.add(s.a);
     if (anchors.length < MOST_ANCHORS) anchors.push(s);
   }
   return kept;
 }
 
-function unheld(ways: Ways, c: Connection, onWood: boolean): ConnectionWay | undefined {
-  return WAYS.find(
-    (way) => Math.abs(ways[way]) >= TRACE && !(way === 'down' && onWood) && !c.parts.some((p) => p.takes.includes(way)),
-  );
-}
+/** Ways that no part takes. Without a part along the member nothing is counted that way. */
+const waysLeft = (c: Connection, axial: boolean): readonly ConnectionWay[] =>
+  WAYS.filter((way) => (axial || (way !== 'push' && way !== 'pull')) && !c.parts.some((p) => p.takes.includes(way)));
 
 function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
   const nothing = { worst: undefined, faults: [], outside: undefined, byBearing: false };
@@ -117,6 +130,7 @@ function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
   let place: Place | undefined;
   let onWood = false;
   const axial = isAxial(c);
+  const left = waysLeft(c, axial);
   const looked = telling(ctx, actions);
   for (const action of actions) {
     if (place?.joint !== action.joint) {
@@ -130,11 +144,14 @@ function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
         : `${last} is existing construction whose wood is not in the file.`;
       return { ...nothing, blocked: why };
     }
+    const tells = looked.has(action);
+    // Where wood bears, nothing more need be known of "down" once it is met.
+    if (!tells && left.every((way) => way === 'down' && onWood && byBearing)) continue;
     const ways = waysOf(place, forceOf(action), axial);
-    if (onWood && ways.down >= TRACE && !c.parts.some((p) => p.takes.includes('down'))) byBearing = true;
-    const open = unheld(ways, c, onWood);
+    if (onWood && ways.down >= TRACE && left.includes('down')) byBearing = true;
+    const open = left.find((way) => Math.abs(ways[way]) >= TRACE && !(way === 'down' && onWood));
     if (open) faults.add(`nothing holds ${Math.ceil(Math.abs(ways[open]) - 1e-6)} lb ${open} at ${action.joint.id}`);
-    if (!looked.has(action)) continue;
+    if (!tells) continue;
     for (const part of c.parts) {
       const force = takenBy(part, place, ways);
       if (length(force) < TRACE) continue;
