@@ -167,6 +167,10 @@ export function jointEnvelope(
   return found && forceEnvelope(found, combinations, false);
 }
 
+/** The same of forces a caller has put together itself. */
+export const envelopeOf = (forces: JointForces, combinations: readonly Combination[]): ForceEnvelope =>
+  forceEnvelope(forces, combinations, false);
+
 /** The same for a footing, without its own weight (the checks add it with the dead load's factor). */
 export function footingEnvelope(
   effects: Effects,

@@ -510,6 +510,8 @@ export interface LedgerFastening {
   readonly washer: Inches;
   /** Places along the ledger, centre to centre. */
   readonly spacing: Inches;
+  /** From each end of the ledger to its first place; undefined: all places centred. */
+  readonly end?: Inches | undefined;
   /** Depth of each fastener of one place below the ledger's top, from the uppermost down. */
   readonly rows: readonly Inches[];
   readonly into: 'studs' | 'band';

@@ -111,6 +111,12 @@ function planLedger(
     );
   if (!(spec.to > spec.from))
     return refuse('ledger-without-length', 'The ledger ends before it starts.', '"to" greater than "from"');
+  if (2 * (spec.fastening?.end ?? 0) >= spec.to - spec.from)
+    return refuse(
+      'ledger-fasteners-cross',
+      'The first fastener places from both ends of the ledger cross each other.',
+      '"end" of the fastening less than half the ledger',
+    );
   const [low, high] = [wall.start[axis], wall.end[axis]].sort((p, q) => p - q) as [number, number];
   if (spec.from < low - 1e-6 || spec.to > high + 1e-6)
     return refuse('ledger-off-wall', 'The ledger runs past the end of its wall.', `${axis} from ${low} to ${high} in`);

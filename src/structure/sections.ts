@@ -235,3 +235,10 @@ export function makeSection<K extends SectionKind>(
 ): MadeSection {
   return (MAKERS[choice.kind as K] as Maker<K>)(choice, origin);
 }
+
+/**
+ * Wood of a section, plywood strips left out, over a middle stretch `across` of its width, inches: strips lie between the
+ * plies, so all of them are taken to lie in the stretch, and of the plies what is left.
+ */
+export const woodAcross = ({ b, width }: Pick<Section, 'b' | 'width'>, across: number): number =>
+  across >= width ? b : Math.max(0, across - (width - b));

@@ -3,6 +3,7 @@
  * the sway restraints, in each direction whose system is the house, brought to the house by the roof as a rigid plate.
  * A roof with a tie of its own (`cover.houseTies`) hands its side load to that tie, not to ledgers or beam ends.
  */
+import type { JointForces } from '../../analysis/model.js';
 import type { Vec3 } from '../../base/vec.js';
 import type { Joint, JointKind } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
@@ -24,6 +25,22 @@ export function sideDemand(ctx: Source, joint: string): readonly Vec3[] {
   return known.get(joint) ?? ctx.effects.cases.map(() => ({ x: 0, y: 0, z: 0 }));
 }
 
+const withSide = new WeakMap<JointForces, JointForces>();
+
+/** Forces of a joint with the side load the house takes there; the very same object where none comes to it. */
+export function heldForces(ctx: Source, joint: Pick<Joint, 'id' | 'kind'>): JointForces | undefined {
+  const own = ctx.effects.joints.get(joint.id);
+  if (!own || !TIES.has(joint.kind)) return own;
+  const known = withSide.get(own);
+  if (known) return known;
+  const side = sideDemand(ctx, joint.id);
+  const some = side.some((f) => f.x !== 0 || f.y !== 0);
+  const force = own.force.map((f, c) => ({ x: f.x + (side[c]?.x ?? 0), y: f.y + (side[c]?.y ?? 0), z: f.z }));
+  const held = some ? { ...own, force } : own;
+  withSide.set(own, held);
+  return held;
+}
+
 /** Beams whose roofs all have a tie to the house of their own. */
 function tiedBeams({ project, structure }: Source): ReadonlySet<string> {
   const tied = new Set((project.cover.houseTies ?? []).map((t) => t.roof));
@@ -43,7 +60,10 @@ function workOut(ctx: Source): ReadonlyMap<string, readonly Vec3[]> {
   const { project, structure, effects } = ctx;
   const tied = tiedBeams(ctx);
   const { lateral } = project.cover;
-  const ties: readonly Joint[] = structure.joints.filter((j) => TIES.has(j.kind));
+  // A beam or ledger whose roofs have a tie of their own is no part of the plate that the others' side load turns.
+  const all = structure.joints.filter((j) => TIES.has(j.kind));
+  const free = all.filter((j) => !tied.has(j.ties[0]?.part ?? ''));
+  const ties: readonly Joint[] = free.length > 0 ? free : all;
   const out = new Map<string, Vec3[]>();
   const n = ties.length;
   if (n === 0 || (lateral.x !== 'house' && lateral.y !== 'house')) return out;

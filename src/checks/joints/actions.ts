@@ -1,13 +1,14 @@
 /**
  * Every set of forces one mark's joints must hold at the same time: each allowable-stress combination of the main
  * system, the same with the push of scissor trusses whose bearings are both fastened, and for the tie of a single framing
- * member also the component uplift alone (ASCE 7-16 30.7).
+ * member also the component uplift alone (ASCE 7-16 30.7). Where the house is met, the side load it takes there counts.
  */
 import { combineVector, distinctCombinations, thrustSet } from '../../analysis/index.js';
 import type { Combination } from '../../loads/model.js';
 import type { Joint } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
 import { type Raise, raiseToStatics } from '../hand.js';
+import { heldForces } from '../house/side.js';
 import { componentUplifts } from './component-uplift.js';
 import { TRACE } from './demands.js';
 
@@ -35,7 +36,7 @@ export function actionsOf(ctx: CheckContext, mark: string): readonly Action[] | 
   const components = componentUplifts(ctx);
   for (const joint of ctx.structure.joints) {
     if (joint.mark !== mark) continue;
-    const forces = ctx.effects.joints.get(joint.id);
+    const forces = heldForces(ctx, joint);
     if (!forces) return undefined;
     const { force } = forces;
     const pair = `${joint.ties[0]?.part} on ${joint.ties.at(-1)?.part}`;

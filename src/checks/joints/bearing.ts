@@ -1,6 +1,7 @@
 /**
  * Bearing perpendicular to grain where wood lies on wood or on a post: each member whose grain runs across the load.
- * Plywood strips count for nothing. A sloped rafter is taken square to its grain, which is the weaker way. NDS 2018 3.10.2.
+ * Plywood strips count for nothing: the placed contact leaves out those of the part above, this check those of the part
+ * below. A sloped rafter is taken square to its grain, which is the weaker way. NDS 2018 3.10.2.
  */
 
 import { jointEnvelope } from '../../analysis/index.js';
@@ -34,15 +35,21 @@ interface Contact {
   /** Along the member's grain, and the area of wood on wood, inches. */
   readonly lb: number;
   readonly area: number;
+  /** The area in figures: `5.5·1.5·4.5/5.5`. */
+  readonly figures: string;
   readonly toEnd: number;
 }
+
+const short = (v: number): string => String(Number(v.toFixed(3)));
 
 function contacts(structure: Structure, joint: Joint): readonly Contact[] {
   const { length, width } = joint.contact;
   if (!JOINT_TRAITS[joint.kind].carries || length <= 0 || width <= 0) return [];
   const parts = joint.ties.map((t) => ({ tie: t, member: memberOf(structure, t.part) }));
-  let solid = 1;
-  for (const { member } of parts) if (member) solid *= member.section.b / member.section.width;
+  // Across the part above the contact is its wood alone; across the part below it is the whole width, strips too.
+  const below = parts.at(-1)?.member?.section;
+  const solid = below ? below.b / below.width : 1;
+  const figures = `${short(length)}·${short(width)}${below && solid < 1 ? `·${short(below.b)}/${short(below.width)}` : ''}`;
   return parts.flatMap(({ tie, member }, i) => {
     if (!member || !SIDE_ON[member.role]) return [];
     const lb = i === 0 ? length : width;
@@ -51,7 +58,7 @@ function contacts(structure: Structure, joint: Joint): readonly Contact[] {
     const ends = [0, whole, ...splices(structure, member.id)];
     const toEnd =
       ends.reduce((least, e) => Math.min(least, Math.abs(tie.along - e)), Number.POSITIVE_INFINITY) - lb / 2;
-    return [{ member, lb, area: length * width * solid, toEnd: Math.max(toEnd, 0) }];
+    return [{ member, lb, area: length * width * solid, figures, toEnd: Math.max(toEnd, 0) }];
   });
 }
 
@@ -129,6 +136,26 @@ export const jointBearing: Check = {
     const pair = joint.ties.map((t) => t.part);
     const raise = raiseToStatics(ctx, (about) => about === `${pair[0]} on ${pair.at(-1)}`);
     const R = raised(worst.R, 'R', 'lb', raise, rec);
+    rec?.step({
+      symbol: 'A',
+      meaning: 'wood on wood, plywood strips left out',
+      formula: 'contact along · wood across (· wood/width of the part below)',
+      substituted: contact.figures,
+      value: contact.area,
+      unit: 'in²',
+      clause: CLAUSE,
+      from: [joint.path],
+    });
+    rec?.step({
+      symbol: 'b',
+      meaning: `wood across the grain of ${member.id}`,
+      formula: 'A / lb',
+      substituted: `${short(contact.area)}/${short(contact.lb)}`,
+      value: contact.area / contact.lb,
+      unit: 'in',
+      clause: CLAUSE,
+      from: [joint.path],
+    });
     const stress = fcPerp(R, contact.area / contact.lb, contact.lb, rec);
     return measured(
       {

@@ -1,11 +1,13 @@
 /**
  * What each joint must be able to carry, so that a product or a calculated connection can be chosen: the largest force
- * down, up and sideways under the allowable-stress combinations, over all joints of one mark. The tie of a single framing
+ * down, up and sideways under the allowable-stress combinations, over all joints of one mark; where the house is met,
+ * with the side load it takes there. The tie of a single framing
  * member must hold the worse of the main system's uplift and the component uplift (ASCE 7-16 30.7).
  */
-import { type ForceEnvelope, type Governing, jointEnvelope } from '../../analysis/index.js';
+import { type ForceEnvelope, envelopeOf, type Governing } from '../../analysis/index.js';
 import type { Joint, JointKind } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
+import { heldForces } from '../house/side.js';
 import { thrustEnvelope } from '../trusses/thrust.js';
 import { componentUplifts } from './component-uplift.js';
 import { withoutContact } from './ridge-pull.js';
@@ -69,7 +71,8 @@ function workOut(ctx: Source): readonly JointDemand[] {
     const most: Record<Side, Demand> = { down: NOTHING, up: NOTHING, x: NOTHING, y: NOTHING };
     let known = true;
     for (const joint of joints) {
-      const e = withoutContact(joint, jointEnvelope(ctx.effects, joint.id, ctx.loads.combinations), ctx);
+      const forces = heldForces(ctx, joint);
+      const e = withoutContact(joint, forces && envelopeOf(forces, ctx.loads.combinations), ctx);
       if (!e) {
         known = false;
         continue;

@@ -85,6 +85,14 @@ export const ledgerFastening = part('Fasteners from the ledger into the house. L
     length('Outside diameter of the washer under head or nut; of the head, for a screw.', '1 3/8 in', 0.1, 6),
   ),
   spacing: given(length('Distance between places along the ledger.', '16 in', 2, 48)),
+  end: maybe(
+    length(
+      'Distance from each end of the ledger to its first place; the others stand evenly between. Left out: all places centered.',
+      '3 1/2 in',
+      0.5,
+      24,
+    ),
+  ),
   rows: list(
     'Depth of each fastener of one place below the top of the ledger, the uppermost first.',
     given(length('Below the top of the ledger.', '2 in', 0.5, 24)),

@@ -6,6 +6,7 @@ import { error } from '../issues.js';
 import type { Meeting } from '../joints.js';
 import { type BeamPlan, type Kit, onBeam } from '../kit.js';
 import type { Footing, Member, WallPlaced } from '../model.js';
+import { woodAcross } from '../sections.js';
 import { inches } from '../text.js';
 import type { BeamPart } from './beams.js';
 import { alongOfEnd, endsOf } from './holds.js';
@@ -100,7 +101,7 @@ export function endMeetings(
       const at = { ...onBeam(plan, along), z: beam.start.z };
       return [{ kind: 'beam-to-wall', at, parts: [beam.id, wall.id], contact: none, path: end.path }];
     }
-    const width = Math.min(plan.section.b, post.section.depth);
+    const width = woodAcross(plan.section, post.section.depth);
     return [
       {
         kind: 'beam-to-wall-post',

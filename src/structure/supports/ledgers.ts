@@ -26,12 +26,17 @@ export function placeLedger(plan: LedgerPlan, top: number, spacing: number): Mem
 
 /**
  * Places of the ledger's fastener groups along it: one for each whole spacing of its length (of the fasteners when they
- * are given, else of the studs), centred, so that each stands for about one spacing of wall. Where the studs really are
- * is found on site.
+ * are given, else of the studs), centred, so that each stands for about one spacing of wall; or, where the distance of the
+ * first from the end is given, as many as keep the spacing between there and the same distance from the other end. Where
+ * the studs really are is found on site.
  */
 export function fastenerGroups(plan: LedgerPlan): number[] {
   const length = plan.spec.to - plan.spec.from;
-  const spacing = plan.spec.fastening?.spacing ?? plan.wall.build.studSpacing;
+  const { spacing, end } = plan.spec.fastening ?? { spacing: plan.wall.build.studSpacing };
+  if (end !== undefined) {
+    const bays = Math.max(1, Math.ceil((length - 2 * end) / spacing - 1e-9));
+    return Array.from({ length: bays + 1 }, (_, i) => end + (i * (length - 2 * end)) / bays);
+  }
   const count = Math.max(2, Math.floor(length / spacing + 1e-9));
   const pitch = Math.min(spacing, length / count);
   const first = (length - (count - 1) * pitch) / 2;

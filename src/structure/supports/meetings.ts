@@ -1,6 +1,7 @@
 import type { Meeting } from '../joints.js';
 import { atLedger, type Kit, onBeam } from '../kit.js';
 import type { JointKind, WallPlaced } from '../model.js';
+import { woodAcross } from '../sections.js';
 import type { BeamPart } from './beams.js';
 import { endMeetings } from './ends.js';
 import { fastenerGroups } from './ledgers.js';
@@ -82,7 +83,7 @@ function beamMeetings(supports: Supports, walls: readonly WallPlaced[], kit: Kit
       const post = supports.postParts.get(spec.mark);
       if (post === undefined) continue;
       const half = post.member.section.width / 2;
-      const across = Math.min(plan.section.b, post.member.section.depth);
+      const across = woodAcross(plan.section, post.member.section.depth);
       const at = { ...onBeam(plan, spec.at), z: underside };
       for (const part of parts) {
         // A piece bears on as much of the post as it covers; two pieces meeting on a post share it.
@@ -115,7 +116,9 @@ function shareCorners(caps: readonly Meeting[], supports: Supports): Meeting[] {
     const post = supports.postParts.get(cap.parts[1]!)?.member;
     if (others.length === 0 || post === undefined) return cap;
     const { width } = cap.contact;
-    return { ...cap, contact: { length: shareOfPost(mine, others, post) / width, width } };
+    // The share is of the whole width of the beam: its strips bear nothing.
+    const wood = (shareOfPost(mine, others, post) * mine.section.b) / mine.section.width;
+    return { ...cap, contact: { length: wood / width, width } };
   });
 }
 
