@@ -1,4 +1,5 @@
 /** Collects the rows of the load basis as the cases are built, one row for each printed number. */
+import type { TraceLine } from '../base/trace.js';
 import type { LoadBasis } from './model.js';
 
 export type BasisRow = LoadBasis['rows'][number];
@@ -28,4 +29,14 @@ export function note(
   provenance: 'read' | 'memory' = 'read',
 ): void {
   ledger.rows.push({ symbol, meaning, value, unit, clause, from, provenance });
+}
+
+/** Steps of a calculation as rows, each with its formula and numbers, so that a reader can redo it from the basis alone. */
+export function noteSteps(ledger: Ledger, lines: readonly TraceLine[], of: string, from: readonly string[]): void {
+  for (const s of lines) {
+    if (s.kind !== 'step') continue;
+    const how = s.formula === s.substituted ? s.formula : `${s.formula} = ${s.substituted}`;
+    const meaning = `${of}: ${s.meaning}: ${how}${s.note ? `; ${s.note}` : ''}`;
+    note(ledger, s.symbol, meaning, s.value, s.unit, s.clause, s.from ?? from);
+  }
 }

@@ -10,13 +10,13 @@ import { asce, minimumOpenBuildingForce } from './codes/asce7/index.js';
 import type { LoadCase, WindDirection } from './model.js';
 import { DIRECTIONS, heading, isAcross } from './wind-plan.js';
 
-interface Below {
+export interface Below {
   readonly underside: number;
   readonly posts: readonly Member[];
 }
 
 /** Beams a roof's framing bears on, and the posts below them not yet counted with another roof. */
-function supportsBelow(structure: Structure, roof: RoofPlaced, counted: Set<string>): Below {
+export function supportsBelow(structure: Structure, roof: RoofPlaced, counted: Set<string>): Below {
   const byId = new Map(structure.members.map((m) => [m.id, m]));
   const beams = new Set<string>();
   for (const joint of structure.joints) {
@@ -41,8 +41,16 @@ function supportsBelow(structure: Structure, roof: RoofPlaced, counted: Set<stri
 }
 
 /** Area of the roof's outline above its lowest eave, seen along `d`, in²: a rectangle across the ridge, a triangle along it. */
-function skyline(roof: RoofPlaced, d: WindDirection, acrossWind: number): number {
+export function skyline(roof: RoofPlaced, d: WindDirection, acrossWind: number): number {
   return ((roof.highestPoint - roof.lowestEave) * acrossWind) / (isAcross(roof, d) ? 1 : 2);
+}
+
+/** Area against wind toward `d` as if solid above the beams' underside, with the faces of the posts below, in². */
+export function areaAgainst(roof: RoofPlaced, d: WindDirection, { underside, posts }: Below): number {
+  const acrossWind = d.endsWith('x') ? roof.max.y - roof.min.y : roof.max.x - roof.min.x;
+  const band = Math.max(0, roof.lowestEave - underside) * acrossWind;
+  const faces = posts.reduce((sum, p) => sum + p.section.width * p.length, 0);
+  return skyline(roof, d, acrossWind) + band + faces;
 }
 
 /** The four cases; a roof without surfaces adds nothing. All of a roof's force is held at roof level, the posts' share too. */
@@ -54,11 +62,8 @@ export function minimumWindCases(project: Project, structure: Structure, ledger:
   return DIRECTIONS.map((d) => {
     const h = heading(d);
     const side = structure.roofs.map((roof, i) => {
-      const { underside, posts } = below[i]!;
-      const acrossWind = d.endsWith('x') ? roof.max.y - roof.min.y : roof.max.x - roof.min.x;
-      const band = Math.max(0, roof.lowestEave - underside) * acrossWind;
-      const faces = posts.reduce((sum, p) => sum + p.section.width * p.length, 0);
-      const Af = skyline(roof, d, acrossWind) + band + faces;
+      const { underside } = below[i]!;
+      const Af = areaAgainst(roof, d, below[i]!);
       const F = minimumOpenBuildingForce(Af, edition);
       const from = [roof.path];
       note(

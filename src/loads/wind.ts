@@ -4,6 +4,7 @@
  */
 import type { Project } from '../project/model.js';
 import type { RoofPlaced, Structure, Surface } from '../structure/model.js';
+import { gableSide } from './along-gable.js';
 import { type Ledger, note } from './basis.js';
 import {
   alongRidgeFigure,
@@ -24,6 +25,7 @@ import {
   velocityPressure,
 } from './codes/asce7/index.js';
 import { fasciaForce } from './fascia.js';
+import { type Below, supportsBelow } from './minimum-wind.js';
 import type { AreaLoad, LoadCase, PlanLoad, WindDirection } from './model.js';
 import { DIRECTIONS, downWind, heading, isAcross, lengthAlong, type Part, zoneOn } from './wind-plan.js';
 
@@ -105,7 +107,7 @@ interface Meeting {
   readonly roof: RoofPlaced;
   readonly qh: number;
   readonly clause: string;
-  /** Push on the fascia, the same in every case of the direction. */
+  /** Push on the fascia, or on a gable's end and frames along the ridge; the same in every case of the direction. */
   readonly side: LoadCase['side'];
   readonly zones: readonly Zone[];
   /** True when the figure's two wind senses give different numbers, so that both are run. */
@@ -194,6 +196,7 @@ function meet(
   project: Project,
   structure: Structure,
   roof: RoofPlaced,
+  below: Below,
   qh: number,
   d: WindDirection,
   ledger: Ledger,
@@ -225,7 +228,12 @@ function meet(
     figure === 'across-ridge'
       ? acrossMeeting(project, roof, surfaces, shape, qh, d)
       : alongMeeting(project, roof, surfaces, qh, d);
-  return { ...meeting, side: fasciaForce(structure, roof, qh, d, edition) };
+  // The clause for wind along the ridge covers the fascia too.
+  const side =
+    shape === 'pitched' && !isAcross(roof, d)
+      ? gableSide(project, structure, roof, below, d, ledger)
+      : fasciaForce(structure, roof, qh, d, edition);
+  return { ...meeting, side };
 }
 
 function windCase(
@@ -275,6 +283,7 @@ function windCase(
 
 const sameLoads = (a: LoadCase, b: LoadCase): boolean =>
   a.areas.length === b.areas.length &&
+  JSON.stringify(a.side) === JSON.stringify(b.side) &&
   a.areas.every((x, i) => {
     const y = b.areas[i]!;
     return (
@@ -299,10 +308,12 @@ export function windCases(project: Project, structure: Structure, ledger: Ledger
   const pressures = velocityPressures(project, structure, ledger);
   const flows = flowsUnder(project, structure);
   const cases: LoadCase[] = [];
+  const counted = new Set<string>();
+  const below = structure.roofs.map((roof) => supportsBelow(structure, roof, counted));
   for (const d of DIRECTIONS) {
-    const meetings = structure.roofs.flatMap((roof) => {
+    const meetings = structure.roofs.flatMap((roof, i) => {
       const qh = pressures.get(roof.mark);
-      const m = qh === undefined ? undefined : meet(project, structure, roof, qh, d, ledger);
+      const m = qh === undefined ? undefined : meet(project, structure, roof, below[i]!, qh, d, ledger);
       return m ? [m] : [];
     });
     if (meetings.length === 0) continue;

@@ -622,6 +622,8 @@ export interface RoofFinish {
   readonly nailing?: Nailing | undefined;
   /** What the covering's maker says it holds; absent until the owner has read it. */
   readonly coveringRating?: CoveringRating | undefined;
+  /** Whether the gable ends are left open below the rake; closed where not said, which the wind pushes harder. */
+  readonly gableEnd?: 'open' | 'closed' | undefined;
 }
 
 export interface Nailing {

@@ -211,6 +211,13 @@ const finish = part('What lies on the framing.', {
   gutter: given(flag('Whether the eave carries a gutter.')),
   nailing: nailing.optional(),
   coveringRating: coveringRating.optional(),
+  gableEnd: maybe(
+    choice(
+      'Whether gable ends are sheathed (closed) or left open below the rake. Left out: closed, which wind along the ridge pushes harder.',
+      ['open', 'closed'],
+      'closed',
+    ),
+  ),
 });
 
 const pitchLeaf = pitch('Roof pitch.', '4/12', 0, STEEPEST);
