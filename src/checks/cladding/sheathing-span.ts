@@ -4,6 +4,7 @@ import type { SheathingPanel } from '../../catalog/index.js';
 import { isOutOfScope } from '../../loads/codes/asce7/index.js';
 import type { LoadKind } from '../../loads/model.js';
 import { findPanel } from '../../structure/layers.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notEvaluated, outsideScope } from '../finding.js';
 import { componentCombinations } from './combinations.js';
@@ -94,10 +95,10 @@ function ratingSteps(panel: SheathingPanel, spacing: number, path: string, rec?:
     note: 'shear grows as 1/L; bending and deflection allow more, which is not used',
   });
   rec?.step({
-    symbol: 'wt, wl',
-    meaning: 'allowable total load at the tabulated span',
+    symbol: 'wt; wl,table',
+    meaning: 'allowable total load, and live load, at the tabulated span',
     formula: 'tabulated',
-    substituted: `total ${panel.totalLoad} psf, live ${panel.liveLoad} psf`,
+    substituted: `live ${panel.liveLoad} psf, total`,
     value: panel.totalLoad,
     unit: 'psf',
     clause: CLAUSE,
@@ -143,23 +144,51 @@ export const sheathingSpan: Check = {
       symbol: 'wl',
       meaning: 'roof live or snow load alone',
       formula: 'largest of Lr and S',
-      substituted: `${live.toFixed(1)}, allowed ${panel.liveLoad} · ${k.toFixed(2)}³`,
+      substituted: `${say(live)}`,
       value: live,
+      unit: 'psf',
+      clause: 'ASCE 7-16 2.4',
+    });
+    const stiff = stifferSpan(panel, spacing);
+    const [allTotal, allLive] = [panel.totalLoad * k, panel.liveLoad * stiff];
+    rec?.step({
+      symbol: 'wt,allow',
+      meaning: 'total load the panel may carry at this spacing',
+      formula: 'wt · k',
+      substituted: `${panel.totalLoad} · ${say(k)}`,
+      value: allTotal,
+      unit: 'psf',
+      clause: CLAUSE,
+    });
+    rec?.step({
+      symbol: 'wl,allow',
+      meaning: 'live or snow load the panel may carry at this spacing',
+      formula: 'wl,table · k³',
+      substituted: `${panel.liveLoad} · ${say(k)}³`,
+      value: allLive,
       unit: 'psf',
       clause: CLAUSE,
       note: 'the live column is a deflection limit, L/240: recalled from memory, confirm in the printed table',
     });
-    const stiff = stifferSpan(panel, spacing);
-    const byLive = live / (panel.liveLoad * stiff) > total.psf / (panel.totalLoad * k);
+    const byLive = live / allLive > total.psf / allTotal;
+    rec?.step({
+      symbol: 'use',
+      meaning: `${byLive ? 'the live load' : 'the total load'} governs`,
+      formula: 'greater of w / wt,allow and wl / wl,allow',
+      substituted: `${say(total.psf)} / ${say(allTotal)} = ${say(total.psf / allTotal)}, ${say(live)} / ${say(allLive)} = ${say(live / allLive)}`,
+      value: Math.max(total.psf / allTotal, live / allLive),
+      unit: '',
+      clause: CLAUSE,
+    });
     const tooFar = spacing > panel.maxSpanUnsupported + 1e-9;
     return measured(
       {
         demand: byLive ? live : total.psf,
-        capacity: byLive ? panel.liveLoad * stiff : panel.totalLoad * k,
+        capacity: byLive ? allLive : allTotal,
         unit: 'psf',
         combination: byLive ? '' : total.combination,
         clause: CLAUSE,
-        formula: byLive ? 'wl / (wl,table · k³)' : 'w / (wt · k)',
+        formula: byLive ? 'wl / wl,allow' : 'w / wt,allow',
         mustFail: tooFar,
         remedy: tooFar
           ? `Frames at ${spacing} in are farther apart than a ${panel.name} panel may span without edge support (${panel.maxSpanUnsupported} in): use a thicker panel or closer frames.`
