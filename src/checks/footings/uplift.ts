@@ -5,6 +5,7 @@ import type { Footing } from '../../structure/model.js';
 import { UPLIFT_DEAD_FACTOR, upliftResistance } from '../codes/statics/index.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, ratioOf } from '../finding.js';
+import { sumText } from '../members/scan.js';
 import { noForces } from '../members/subjects.js';
 import { groundBeside, sourced } from './actions.js';
 import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings, recordWeights } from './footing.js';
@@ -54,6 +55,12 @@ function resistance(ctx: CheckContext, f: Footing, rec?: Recorder): number {
   return weight + rubs;
 }
 
+/** Uplift of a combination by load case with its factor; up is positive here. */
+function upParts(ctx: CheckContext, on: LoadedFooting, id: string): string {
+  const combination = ctx.loads.combinations.find((c) => c.id === id);
+  return combination ? sumText(ctx, combination, (c) => -on.forces.force[c]!.z) : id;
+}
+
 /** What would cure a footing that is lifted. */
 function remedyFor(f: Footing): string {
   if (f.onSlab) return 'nothing that may be counted holds a post on a slab down: give it a footing.';
@@ -82,9 +89,9 @@ export const footingUplift: Check = {
     rec?.heading(`${footing.id}: ${footing.size} in ${footing.round ? 'round' : 'square'}, ${worst.combination}`);
     rec?.step({
       symbol: 'U',
-      meaning: 'net uplift from the post, 0.6 of the dead load above already taken off',
-      formula: 'largest of the combinations',
-      substituted: worst.combination,
+      meaning: 'net uplift from the post, from the frame; 0.6 of the dead load above already taken off',
+      formula: `largest of the combinations, ${worst.combination}`,
+      substituted: upParts(ctx, worst.on, worst.combination),
       value: worst.up,
       unit: 'lb',
       clause: CLAUSE,

@@ -10,7 +10,7 @@ import type { MemberRole, Section } from '../../structure/model.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable } from '../finding.js';
 import { designValue } from './design.js';
-import { feetText } from './scan.js';
+import { place } from './ends.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
 const CLAUSE = 'IBC 2018 Table 1604.3';
@@ -141,7 +141,7 @@ function record(ctx: CheckContext, kind: DeflectionKind, w: Worst, name: string,
   if (w.live >= 0) {
     rec.step({
       symbol: 'ΔL',
-      meaning: `deflection ${feetText(effects.stations[w.station]!)} from the start`,
+      meaning: `deflection ${place(member, effects.stations[w.station]!)}`,
       formula: "frame analysis with E'·I",
       substituted: `case ${ctx.loads.cases[w.live]!.id}${ctx.loads.cases[w.live]!.kind === 'W' ? ' · 0.42' : ''}`,
       value: w.moving,

@@ -148,7 +148,7 @@ function record(ctx: CheckContext, { on, combination, station, M, M2, N }: Worst
   ] as const) {
     rec.step({
       symbol,
-      meaning: `${meaning} ${feetText(effects.stations[station]!)} from the bottom`,
+      meaning: `${meaning} ${feetText(effects.stations[station]!)} from its bottom, from the frame`,
       formula: combination.label,
       substituted: sumText(ctx, combination, (c) => curve[c]![station]!),
       value,
@@ -227,7 +227,7 @@ export const postShear: Check = {
     ] as const) {
       rec?.step({
         symbol,
-        meaning: `${meaning} ${feetText(on.effects.stations[station]!)} from the bottom`,
+        meaning: `${meaning} ${feetText(on.effects.stations[station]!)} from its bottom, from the frame`,
         formula: combination.label,
         substituted: sumText(ctx, combination, (c) => curve[c]![station]!),
         value: Math.abs(value),

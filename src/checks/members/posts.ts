@@ -78,7 +78,7 @@ function recordP(ctx: CheckContext, { on, combination, P, station }: Axial, word
   rec?.heading(`${on.member.id}: ${s.label}, ${combination.id}`);
   rec?.step({
     symbol: word === 'tension' ? 'T' : 'P',
-    meaning: `greatest ${word} in the post`,
+    meaning: `greatest ${word} in the post, from the frame`,
     formula: combination.label,
     substituted: sumText(ctx, combination, (c) => on.effects.n[c]![station]!),
     value: P,

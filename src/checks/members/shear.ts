@@ -11,7 +11,8 @@ import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, outsideScope } from '../finding.js';
 import { raised, raiseToStatics } from '../hand.js';
 import { designValue, WET_REFUSED } from './design.js';
-import { combineInto, feetText, sumText } from './scan.js';
+import { place, source } from './ends.js';
+import { combineInto, sumText } from './scan.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
 const CLAUSE = 'NDS 2018 3.4.2';
@@ -48,7 +49,7 @@ function recordShear(ctx: CheckContext, { on, combination, station, V }: Worst, 
   rec?.heading(`${on.member.id}: ${on.member.section.label}, ${combination.id}`);
   rec?.step({
     symbol: 'V',
-    meaning: `shear ${feetText(on.effects.stations[station]!)} from the start`,
+    meaning: `shear ${place(on.member, on.effects.stations[station]!)}, ${source(on.member)}`,
     formula: combination.label,
     substituted: sumText(ctx, combination, (c) => on.effects.v[c]![station]!),
     value: Math.abs(V),

@@ -12,6 +12,7 @@ import { builtUpNailing } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { TRACE } from '../joints/demands.js';
+import { forceParts } from '../joints/force-parts.js';
 import { productFor } from '../joints/serving.js';
 import { type Plies, pliesOf, plyZ, tooShort } from './fastening.js';
 
@@ -130,9 +131,9 @@ function beam(ctx: CheckContext, mark: string, p: Plies, rec?: Recorder): Findin
   rec?.heading(`${joint.id} on ${worst.member.id}, ${combination.id}`);
   rec?.step({
     symbol: 'R',
-    meaning: `load at ${joint.id}`,
+    meaning: `load at ${joint.id}, from the frame`,
     formula: 'sum of factored cases',
-    substituted: combination.id,
+    substituted: forceParts(ctx, joint.id, combination.id, P, (f) => f.z) || combination.id,
     value: P,
     unit: 'lb',
     clause: combination.clause,
