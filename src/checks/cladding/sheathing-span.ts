@@ -57,11 +57,11 @@ function worstTotal(ctx: CheckContext, roof: string, wind: number): Pressing {
   let worst: Pressing = { psf: 0, combination: '', clause: '', text: '' };
   const consider = (id: string, clause: string, terms: readonly { case: number; factor: number }[], w: number) => {
     let psf = w * wind;
-    const parts = w > 0 ? [`${w}·${wind.toFixed(1)} (W)`] : [];
+    const parts = w > 0 ? [`${say(w)}·${say(wind)} (W)`] : [];
     for (const t of terms) {
       const p = psfOn(ctx, roof, t.case);
       psf += t.factor * p;
-      parts.unshift(`${t.factor}·${p.toFixed(1)} (${ctx.loads.cases[t.case]?.id ?? t.case})`);
+      parts.unshift(`${say(t.factor)}·${say(p)} (${ctx.loads.cases[t.case]?.id ?? t.case})`);
     }
     if (psf > worst.psf) worst = { psf, combination: id, clause, text: parts.join(' + ') };
   };
@@ -77,7 +77,7 @@ function ratingSteps(panel: SheathingPanel, spacing: number, path: string, rec?:
     symbol: 'L',
     meaning: `spacing of the framing; ${panel.name} panel ${panel.spanRating} may span ${panel.maxSpanUnsupported} in without edge support`,
     formula: 'as placed',
-    substituted: `${spacing} ≤ ${panel.maxSpanUnsupported}`,
+    substituted: `${say(spacing)} ≤ ${say(panel.maxSpanUnsupported)}`,
     value: spacing,
     unit: 'in',
     clause: CLAUSE,
@@ -88,7 +88,7 @@ function ratingSteps(panel: SheathingPanel, spacing: number, path: string, rec?:
     symbol: 'k',
     meaning: 'gain of the shorter span over the tabulated one',
     formula: 'max(1, Lmax / L)',
-    substituted: `${panel.maxSpanUnsupported} / ${spacing}`,
+    substituted: `${say(panel.maxSpanUnsupported)} / ${say(spacing)}`,
     value: shorterSpan(panel, spacing),
     unit: '',
     clause: 'statics',

@@ -2,6 +2,7 @@
 import { footingEnvelope } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Footing } from '../../structure/model.js';
+import { say } from '../codes/say.js';
 import { UPLIFT_DEAD_FACTOR, upliftResistance } from '../codes/statics/index.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, ratioOf } from '../finding.js';
@@ -26,7 +27,7 @@ function skinFriction(ctx: CheckContext, f: Footing, rec?: Recorder): number {
     symbol: 'Rf',
     meaning: 'friction of the soil on the shaft, its top 12 in left out',
     formula: 'f·π·D·(d − 12)/144',
-    substituted: `${value} · π · ${f.pierDiameter} · ${length.toFixed(1)}/144`,
+    substituted: `${say(value)} · π · ${say(f.pierDiameter)} · ${length.toFixed(1)}/144`,
     value: R,
     unit: 'lb',
     clause: 'IBC 2018 1810.3.3.1.5',

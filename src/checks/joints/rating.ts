@@ -6,6 +6,7 @@ import type { Recorder } from '../../base/trace.js';
 import type { Vec3 } from '../../base/vec.js';
 import type { JointProduct } from '../../project/model.js';
 import type { Joint } from '../../structure/model.js';
+import { say } from '../codes/say.js';
 import type { CheckContext } from '../contract.js';
 import { RATIO_CAP, ratioOf } from '../finding.js';
 import { type Raise, raised } from '../hand.js';
@@ -161,7 +162,7 @@ export function recordWorst(
     symbol: 'k',
     meaning: 'part of the published load that may be used at this load duration',
     formula: 'min(1, CD / CD published)',
-    substituted: `min(1, ${combination.CD} / ${product.duration})`,
+    substituted: `min(1, ${say(combination.CD)} / ${say(product.duration)})`,
     value: part,
     unit: '',
     clause: 'NDS 2018 11.3.2',
@@ -190,9 +191,7 @@ export function recordWorst(
       meaning: `allowable load ${WAY[s.way]}${s.allowed === undefined ? ': not rated' : ''}`,
       formula: 'published · pieces · k',
       substituted:
-        s.allowed === undefined
-          ? 'none'
-          : `${rated[s.way]! / product.count} · ${product.count} · ${Number(part.toPrecision(4))}`,
+        s.allowed === undefined ? 'none' : `${say(rated[s.way]! / product.count)} · ${product.count} · ${say(part)}`,
       value: s.allowed ?? 0,
       unit: 'lb',
       clause: product.source,

@@ -10,7 +10,7 @@ import { raised, raiseToStatics } from '../hand.js';
 import { designValue, WET_REFUSED } from './design.js';
 import { place, source } from './ends.js';
 import { repetitiveRow } from './row.js';
-import { combineInto, extreme, sumText } from './scan.js';
+import { combineInto, extreme, sizeText } from './scan.js';
 import { stabilityFactor } from './stability.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
@@ -109,7 +109,7 @@ export const bendingCheck = (role: MemberRole, title: string): Check => ({
       symbol: 'M',
       meaning: `moment ${place(member, effects.stations[station]!)}, ${source(member)}, tension on the ${tension} edge`,
       formula: combination.label,
-      substituted: sumText(ctx, combination, (c) => effects.m[c]![station]!),
+      substituted: sizeText(ctx, combination, (c) => effects.m[c]![station]!),
       value: Math.abs(M),
       unit: 'lb·in',
       clause: combination.clause,

@@ -7,6 +7,7 @@ import type { MemberEffects } from '../../analysis/model.js';
 import type { Recorder } from '../../base/trace.js';
 import type { LoadKind } from '../../loads/model.js';
 import type { MemberRole, Section } from '../../structure/model.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable } from '../finding.js';
 import { designValue } from './design.js';
@@ -117,7 +118,7 @@ function record(ctx: CheckContext, kind: DeflectionKind, w: Worst, name: string,
     symbol: 'I',
     meaning: 'moment of inertia of the plies that count',
     formula: 'b·d³ / 12',
-    substituted: `${section.b} · ${section.d}³ / 12`,
+    substituted: `${say(section.b)} · ${say(section.d)}³ / 12`,
     value: (section.b * section.d ** 3) / 12,
     unit: 'in⁴',
     clause: 'statics',

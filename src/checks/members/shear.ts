@@ -7,12 +7,13 @@ import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { MemberRole } from '../../structure/model.js';
 import { fv, VrNotchTension } from '../codes/nds-2018/index.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, outsideScope } from '../finding.js';
 import { raised, raiseToStatics } from '../hand.js';
 import { designValue, WET_REFUSED } from './design.js';
 import { place, source } from './ends.js';
-import { combineInto, sumText } from './scan.js';
+import { combineInto, sizeText } from './scan.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
 const CLAUSE = 'NDS 2018 3.4.2';
@@ -51,7 +52,7 @@ function recordShear(ctx: CheckContext, { on, combination, station, V }: Worst, 
     symbol: 'V',
     meaning: `shear ${place(on.member, on.effects.stations[station]!)}, ${source(on.member)}`,
     formula: combination.label,
-    substituted: sumText(ctx, combination, (c) => on.effects.v[c]![station]!),
+    substituted: sizeText(ctx, combination, (c) => on.effects.v[c]![station]!),
     value: Math.abs(V),
     unit: 'lb',
     clause: combination.clause,
@@ -114,7 +115,7 @@ export const notchCheck = (role: MemberRole, title: string): Check => ({
       symbol: 'dn',
       meaning: 'depth left over the seat',
       formula: 'd − notch',
-      substituted: `${section.d} − ${member.notch.toFixed(2)}`,
+      substituted: `${say(section.d)} − ${say(member.notch)}`,
       value: left,
       unit: 'in',
       clause,
