@@ -309,7 +309,7 @@ export function seismicCases(
         note(
           ledger,
           'Eh',
-          `${roof.mark}: earthquake force along ${axis}, factor ${f.factor}`,
+          `${roof.mark}: earthquake force along ${axis}, factor ${Number(f.factor.toPrecision(4))}`,
           f.E,
           'lb',
           asce(edition, '12.4.2.1'),

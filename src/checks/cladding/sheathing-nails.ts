@@ -6,6 +6,7 @@ import type { CoverRoof, Nailing } from '../../project/model.js';
 import { findPanel } from '../../structure/layers.js';
 import type { Member } from '../../structure/model.js';
 import { CMConnection, headPullThrough, W } from '../codes/nds-2018/index.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { panelArea, roofOf, roofSubjects } from './roof.js';
@@ -84,7 +85,7 @@ function nailCapacity(
     symbol: 'p',
     meaning: `length of the ${nail.name} in the framing`,
     formula: 'nail length − panel thickness',
-    substituted: `${nail.length} − ${panel.thickness}`,
+    substituted: `${say(nail.length)} − ${say(panel.thickness)}`,
     value: p,
     unit: 'in',
     clause: nail.source,
@@ -154,7 +155,7 @@ export const sheathingNails: Check = {
       symbol: 'P',
       meaning: `pull on one ${worst.where} nail, by its tributary area`,
       formula: 'w · width · nail spacing',
-      substituted: `${net.psf.toFixed(2)} · ${(worst.area / worst.spacing).toFixed(2)} · ${worst.spacing} / 144`,
+      substituted: `${net.psf.toFixed(2)} · ${(worst.area / worst.spacing).toFixed(2)} · ${say(worst.spacing)} / 144`,
       value: pull,
       unit: 'lb',
       clause: 'statics',

@@ -4,6 +4,7 @@ import type { SheathingPanel } from '../../catalog/index.js';
 import { isOutOfScope } from '../../loads/codes/asce7/index.js';
 import type { LoadKind } from '../../loads/model.js';
 import { findPanel } from '../../structure/layers.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notEvaluated, outsideScope } from '../finding.js';
 import { componentCombinations } from './combinations.js';
@@ -56,11 +57,11 @@ function worstTotal(ctx: CheckContext, roof: string, wind: number): Pressing {
   let worst: Pressing = { psf: 0, combination: '', clause: '', text: '' };
   const consider = (id: string, clause: string, terms: readonly { case: number; factor: number }[], w: number) => {
     let psf = w * wind;
-    const parts = w > 0 ? [`${w}·${wind.toFixed(1)} (W)`] : [];
+    const parts = w > 0 ? [`${say(w)}·${say(wind)} (W)`] : [];
     for (const t of terms) {
       const p = psfOn(ctx, roof, t.case);
       psf += t.factor * p;
-      parts.unshift(`${t.factor}·${p.toFixed(1)} (${ctx.loads.cases[t.case]?.id ?? t.case})`);
+      parts.unshift(`${say(t.factor)}·${say(p)} (${ctx.loads.cases[t.case]?.id ?? t.case})`);
     }
     if (psf > worst.psf) worst = { psf, combination: id, clause, text: parts.join(' + ') };
   };
@@ -76,7 +77,7 @@ function ratingSteps(panel: SheathingPanel, spacing: number, path: string, rec?:
     symbol: 'L',
     meaning: `spacing of the framing; ${panel.name} panel ${panel.spanRating} may span ${panel.maxSpanUnsupported} in without edge support`,
     formula: 'as placed',
-    substituted: `${spacing} ≤ ${panel.maxSpanUnsupported}`,
+    substituted: `${say(spacing)} ≤ ${say(panel.maxSpanUnsupported)}`,
     value: spacing,
     unit: 'in',
     clause: CLAUSE,
@@ -87,17 +88,17 @@ function ratingSteps(panel: SheathingPanel, spacing: number, path: string, rec?:
     symbol: 'k',
     meaning: 'gain of the shorter span over the tabulated one',
     formula: 'max(1, Lmax / L)',
-    substituted: `${panel.maxSpanUnsupported} / ${spacing}`,
+    substituted: `${say(panel.maxSpanUnsupported)} / ${say(spacing)}`,
     value: shorterSpan(panel, spacing),
     unit: '',
     clause: 'statics',
     note: 'shear grows as 1/L; bending and deflection allow more, which is not used',
   });
   rec?.step({
-    symbol: 'wt, wl',
-    meaning: 'allowable total load at the tabulated span',
+    symbol: 'wt; wl,table',
+    meaning: 'allowable total load, and live load, at the tabulated span',
     formula: 'tabulated',
-    substituted: `total ${panel.totalLoad} psf, live ${panel.liveLoad} psf`,
+    substituted: `live ${panel.liveLoad} psf, total`,
     value: panel.totalLoad,
     unit: 'psf',
     clause: CLAUSE,
@@ -143,23 +144,51 @@ export const sheathingSpan: Check = {
       symbol: 'wl',
       meaning: 'roof live or snow load alone',
       formula: 'largest of Lr and S',
-      substituted: `${live.toFixed(1)}, allowed ${panel.liveLoad} · ${k.toFixed(2)}³`,
+      substituted: `${say(live)}`,
       value: live,
+      unit: 'psf',
+      clause: 'ASCE 7-16 2.4',
+    });
+    const stiff = stifferSpan(panel, spacing);
+    const [allTotal, allLive] = [panel.totalLoad * k, panel.liveLoad * stiff];
+    rec?.step({
+      symbol: 'wt,allow',
+      meaning: 'total load the panel may carry at this spacing',
+      formula: 'wt · k',
+      substituted: `${panel.totalLoad} · ${say(k)}`,
+      value: allTotal,
+      unit: 'psf',
+      clause: CLAUSE,
+    });
+    rec?.step({
+      symbol: 'wl,allow',
+      meaning: 'live or snow load the panel may carry at this spacing',
+      formula: 'wl,table · k³',
+      substituted: `${panel.liveLoad} · ${say(k)}³`,
+      value: allLive,
       unit: 'psf',
       clause: CLAUSE,
       note: 'the live column is a deflection limit, L/240: recalled from memory, confirm in the printed table',
     });
-    const stiff = stifferSpan(panel, spacing);
-    const byLive = live / (panel.liveLoad * stiff) > total.psf / (panel.totalLoad * k);
+    const byLive = live / allLive > total.psf / allTotal;
+    rec?.step({
+      symbol: 'use',
+      meaning: `${byLive ? 'the live load' : 'the total load'} governs`,
+      formula: 'greater of w / wt,allow and wl / wl,allow',
+      substituted: `${say(total.psf)} / ${say(allTotal)} = ${say(total.psf / allTotal)}, ${say(live)} / ${say(allLive)} = ${say(live / allLive)}`,
+      value: Math.max(total.psf / allTotal, live / allLive),
+      unit: '',
+      clause: CLAUSE,
+    });
     const tooFar = spacing > panel.maxSpanUnsupported + 1e-9;
     return measured(
       {
         demand: byLive ? live : total.psf,
-        capacity: byLive ? panel.liveLoad * stiff : panel.totalLoad * k,
+        capacity: byLive ? allLive : allTotal,
         unit: 'psf',
         combination: byLive ? '' : total.combination,
         clause: CLAUSE,
-        formula: byLive ? 'wl / (wl,table · k³)' : 'w / (wt · k)',
+        formula: byLive ? 'wl / wl,allow' : 'w / wt,allow',
         mustFail: tooFar,
         remedy: tooFar
           ? `Frames at ${spacing} in are farther apart than a ${panel.name} panel may span without edge support (${panel.maxSpanUnsupported} in): use a thicker panel or closer frames.`

@@ -13,6 +13,7 @@ import { measured, notApplicable, notEvaluated, outsideScope, RATIO_CAP } from '
 import { type ComponentUplift, componentUplifts } from '../joints/component-uplift.js';
 import { bendingCapacity } from '../members/bending.js';
 import { WET_REFUSED } from '../members/design.js';
+import { place } from '../members/ends.js';
 import { combineInto, feetText } from '../members/scan.js';
 import { type Loaded, loadedMembers, noForces } from '../members/subjects.js';
 import { type ComponentCombination, componentCombinations } from './combinations.js';
@@ -257,7 +258,7 @@ export const windComponents: Check = {
     componentPressure(ctx, on.member.roof ?? '', worst.sign, worst.area, rec);
     rec?.step({
       symbol: 'Mw',
-      meaning: `moment of the component wind ${feetText(on.effects.stations[station]!)} from the start, on the span or on the overhangs alone`,
+      meaning: `moment of the component wind ${place(on.member, on.effects.stations[station]!)}, on the span or on the overhangs alone`,
       formula: 'w·x·(L−x)/2 on the span; w·c²/2 at a bearing from its overhang',
       substituted: `${combination.wind} of w = ${((worst.pressure * worst.width) / 12).toFixed(1)} lb/ft, L = ${feetText(span.length)}`,
       value: worst.wind,
@@ -269,7 +270,7 @@ export const windComponents: Check = {
       symbol: 'M',
       meaning: `moment there, tension on the ${positive ? 'bottom' : 'top'} edge`,
       formula: combination.label,
-      substituted: `${worst.others.toFixed(0)} (other loads) + ${worst.wind.toFixed(0)} (wind)`,
+      substituted: `${worst.others.toFixed(0)} (other loads, from the analysis) + ${worst.wind.toFixed(0)} (wind)`,
       value: Math.abs(worst.M),
       unit: 'lb·in',
       clause: combination.clause,

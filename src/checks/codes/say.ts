@@ -5,6 +5,8 @@
 export function say(x: number): string {
   if (!Number.isFinite(x)) return Number.isNaN(x) ? '?' : x > 0 ? '∞' : '−∞';
   const a = Math.abs(x);
+  // Rounding of the arithmetic: it says nothing and reads as if it did.
+  if (a < 1e-9) return '0';
   if (a >= 1000) return Math.round(x).toString();
   return Number(x.toPrecision(4)).toString();
 }

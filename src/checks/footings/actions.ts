@@ -88,9 +88,9 @@ export function recordActions(ctx: CheckContext, { footing, forces }: LoadedFoot
   if (!rec) return;
   const { combination } = a;
   const rows = [
-    ['P', 'load from the post, down', 'lb', a.P, (c: number) => forces.force[c]!.z],
-    ['Vx', 'side force along x', 'lb', a.Vx, (c: number) => forces.force[c]!.x],
-    ['Vy', 'side force along y', 'lb', a.Vy, (c: number) => forces.force[c]!.y],
+    ['P', 'load from the post, down, from the frame', 'lb', a.P, (c: number) => forces.force[c]!.z],
+    ['Vx', 'side force along x, from the frame', 'lb', a.Vx, (c: number) => forces.force[c]!.x],
+    ['Vy', 'side force along y, from the frame', 'lb', a.Vy, (c: number) => forces.force[c]!.y],
     ['Mx', 'moment about x at the underside', 'lb·in', a.Mx, (c: number) => forces.moment[c]!.x],
     ['My', 'moment about y at the underside', 'lb·in', a.My, (c: number) => forces.moment[c]!.y],
   ] as const;

@@ -4,6 +4,7 @@
  * (IBC 2018 1809.6, recalled).
  */
 import type { Vec2 } from '../../base/vec.js';
+import { say } from '../codes/say.js';
 import type { Check } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { groundBeside } from './actions.js';
@@ -63,7 +64,7 @@ export const houseFooting: Check = {
       symbol: 'a',
       meaning: 'clear distance between the two footings on the plan',
       formula: 'wall to centre − half the footing − projection',
-      substituted: `${near.toFixed(1)} − ${half.toFixed(1)} − ${house.projection.value}`,
+      substituted: `${near.toFixed(1)} − ${half.toFixed(1)} − ${say(house.projection.value)}`,
       value: clear,
       unit: 'in',
       clause: 'statics',
@@ -73,7 +74,7 @@ export const houseFooting: Check = {
       symbol: 'Δ',
       meaning: drop < 0 ? 'how much deeper this footing reaches' : 'how much higher this footing stands',
       formula: 'z(bottom) − z(house footing)',
-      substituted: `${f.bottom.toFixed(1)} − (${grade.z0.toFixed(1)} − ${house.bottom.value})`,
+      substituted: `${f.bottom.toFixed(1)} − (${grade.z0.toFixed(1)} − ${say(house.bottom.value)})`,
       value: drop,
       unit: 'in',
       clause: 'statics',

@@ -16,6 +16,7 @@ import {
   sectionModulus,
   squareFootingActions,
 } from '../codes/aci-318-14/index.js';
+import { say } from '../codes/say.js';
 import { weightOf } from '../codes/statics/index.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable } from '../finding.js';
@@ -145,7 +146,7 @@ function record(ctx: CheckContext, pad: Pad, a: FootingActions, rec?: Recorder):
       symbol: 'c',
       meaning: 'side of the square equal to the pier',
       formula: 'D·√π/2',
-      substituted: `${footing.pierDiameter} · √π/2`,
+      substituted: `${say(footing.pierDiameter)} · √π/2`,
       value: pad.c,
       unit: 'in',
       clause: 'ACI 318-14 13.2.7.3',
@@ -155,7 +156,7 @@ function record(ctx: CheckContext, pad: Pad, a: FootingActions, rec?: Recorder):
     symbol: 'h',
     meaning: 'thickness that counts: 2 in against the soil left out',
     formula: 't − 2',
-    substituted: `${footing.padThickness} − 2`,
+    substituted: `${say(footing.padThickness)} − 2`,
     value: pad.h,
     unit: 'in',
     clause: 'ACI 318-14 14.5.1.7',
@@ -221,7 +222,7 @@ export const footingShear: Check = {
         ? 'punching shear half a thickness round the pier or post'
         : 'shear one thickness from the face',
       formula: punching ? 'qu·(B² − (c + h)²)' : 'qu·B·((B − c)/2 − h)',
-      substituted: `qu = ${pad.qu.toFixed(0)} psf, B = ${pad.B.toFixed(1)}, c = ${pad.c.toFixed(1)}, h = ${pad.h}`,
+      substituted: `qu = ${pad.qu.toFixed(0)} psf, B = ${pad.B.toFixed(1)}, c = ${pad.c.toFixed(1)}, h = ${say(pad.h)}`,
       value: punching ? a.Vu2 : a.Vu1,
       unit: 'lb',
       clause: CLAUSE,

@@ -1,6 +1,7 @@
 /** Footings that take side force and moment through their base: tipping over and sliding. IBC 2018 1806, ASCE 7-16 2.4.1. */
 import type { Recorder } from '../../base/trace.js';
 import { facePressure, slidingCohesion, slidingFriction } from '../codes/ibc-2018/index.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, ratioOf } from '../finding.js';
 import { noForces } from '../members/subjects.js';
@@ -97,7 +98,7 @@ const tipping: Ask = (ctx, on, a, rec) => {
     symbol: 'Mr',
     meaning: 'moment of the weight about the edge of the base; nothing else is counted',
     formula: 'N·B/2',
-    substituted: `${Math.max(N, 0).toFixed(0)} · ${footing.size}/2`,
+    substituted: `${Math.max(N, 0).toFixed(0)} · ${say(footing.size)}/2`,
     value: capacity,
     unit: 'lb·in',
     clause: 'statics',

@@ -2,9 +2,11 @@
 import { footingEnvelope } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Footing } from '../../structure/model.js';
+import { say } from '../codes/say.js';
 import { UPLIFT_DEAD_FACTOR, upliftResistance } from '../codes/statics/index.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, ratioOf } from '../finding.js';
+import { sumText } from '../members/scan.js';
 import { noForces } from '../members/subjects.js';
 import { groundBeside, sourced } from './actions.js';
 import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings, recordWeights } from './footing.js';
@@ -25,7 +27,7 @@ function skinFriction(ctx: CheckContext, f: Footing, rec?: Recorder): number {
     symbol: 'Rf',
     meaning: 'friction of the soil on the shaft, its top 12 in left out',
     formula: 'f·π·D·(d − 12)/144',
-    substituted: `${value} · π · ${f.pierDiameter} · ${length.toFixed(1)}/144`,
+    substituted: `${say(value)} · π · ${say(f.pierDiameter)} · ${length.toFixed(1)}/144`,
     value: R,
     unit: 'lb',
     clause: 'IBC 2018 1810.3.3.1.5',
@@ -52,6 +54,12 @@ function resistance(ctx: CheckContext, f: Footing, rec?: Recorder): number {
       clause: 'statics',
     });
   return weight + rubs;
+}
+
+/** Uplift of a combination by load case with its factor; up is positive here. */
+function upParts(ctx: CheckContext, on: LoadedFooting, id: string): string {
+  const combination = ctx.loads.combinations.find((c) => c.id === id);
+  return combination ? sumText(ctx, combination, (c) => -on.forces.force[c]!.z) : id;
 }
 
 /** What would cure a footing that is lifted. */
@@ -82,9 +90,9 @@ export const footingUplift: Check = {
     rec?.heading(`${footing.id}: ${footing.size} in ${footing.round ? 'round' : 'square'}, ${worst.combination}`);
     rec?.step({
       symbol: 'U',
-      meaning: 'net uplift from the post, 0.6 of the dead load above already taken off',
-      formula: 'largest of the combinations',
-      substituted: worst.combination,
+      meaning: 'net uplift from the post, from the frame; 0.6 of the dead load above already taken off',
+      formula: `largest of the combinations, ${worst.combination}`,
+      substituted: upParts(ctx, worst.on, worst.combination),
       value: worst.up,
       unit: 'lb',
       clause: CLAUSE,

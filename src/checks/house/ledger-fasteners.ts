@@ -4,6 +4,7 @@
  */
 import type { Recorder } from '../../base/trace.js';
 import { combinedLateralWithdrawal } from '../codes/nds-2018/index.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated, RATIO_CAP } from '../finding.js';
 import { componentUplifts } from '../joints/component-uplift.js';
@@ -73,7 +74,7 @@ function recordLengths(s: Shank, rec: Recorder): void {
       'p',
       'thread in the framing without its tip',
       'thread − tip, at most lm',
-      `${s.cut} − ${s.fastener.tip ?? 2 * s.fastener.D}, ${s.lm}`,
+      `${say(s.cut)} − ${say(s.fastener.tip ?? 2 * s.fastener.D)}, ${say(s.lm)}`,
       s.thread,
     );
 }

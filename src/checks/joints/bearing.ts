@@ -13,6 +13,7 @@ import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { raised, raiseToStatics } from '../hand.js';
 import { designValue, WET_REFUSED } from '../members/design.js';
+import { forceParts } from './force-parts.js';
 import { JOINT_TRAITS } from './kinds.js';
 
 const CLAUSE = 'NDS 2018 3.10.2';
@@ -125,9 +126,9 @@ export const jointBearing: Check = {
     rec?.heading(`${joint.id} on ${member.id}: ${member.section.label}, ${combination}`);
     rec?.step({
       symbol: 'R',
-      meaning: `force pressing on joint ${joint.id}`,
-      formula: 'largest of the combinations',
-      substituted: combination,
+      meaning: `force pressing on joint ${joint.id}, from the frame`,
+      formula: `largest of the combinations, ${combination}`,
+      substituted: forceParts(ctx, joint.id, combination, worst.R, (f) => f.z),
       value: worst.R,
       unit: 'lb',
       clause: 'ASCE 7-16 2.4',

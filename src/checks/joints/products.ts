@@ -7,6 +7,7 @@ import { calculatedAtHouse } from '../house/calculated.js';
 import { memberOf } from './bearing.js';
 import { assessConnection } from './connections/assess.js';
 import { type Demand, demandText, type JointDemand, jointDemands } from './demands.js';
+import { forceParts } from './force-parts.js';
 import { JOINT_TRAITS } from './kinds.js';
 import { lieOf, misfit, recordWorst, WAY, worstOf } from './rating.js';
 import { servedBy } from './serving.js';
@@ -22,12 +23,22 @@ const RESISTS: Readonly<Record<LateralSystem, boolean>> = {
   unknown: false,
 };
 
-function record(symbol: string, meaning: string, d: Demand, path: string, rec?: Recorder): void {
-  rec?.step({
+function record(
+  ctx: CheckContext,
+  symbol: string,
+  meaning: string,
+  axis: 'x' | 'y' | 'z',
+  d: Demand,
+  path: string,
+  rec?: Recorder,
+): void {
+  if (!rec) return;
+  const parts = forceParts(ctx, d.joint, d.combination, d.value, (f) => f[axis]);
+  rec.step({
     symbol,
     meaning: d.value > 0 ? meaning : `${meaning}: none under any combination`,
     formula: 'largest over the joints of this mark',
-    substituted: d.value > 0 ? `${d.joint}, ${d.combination}` : 'none',
+    substituted: d.value > 0 ? `${d.joint}, ${d.combination}${parts && `, from the frame: ${parts}`}` : 'none',
     value: d.value,
     unit: 'lb',
     clause: 'ASCE 7-16 2.4',
@@ -77,7 +88,7 @@ export function assessProduct(
   // A joint without wood under it would want a rating, and fail below for lack of one.
   const byBearing =
     product.down === undefined && d.down.value > 0 && !worst.shares.some((s) => s.way === 'down') ? d.down : undefined;
-  recordWorst(worst, product, lie, byBearing, rec);
+  recordWorst(ctx, worst, product, lie, byBearing, rec);
   const unfit = misfit(ctx, d.mark, product);
   const unrated = worst.shares.filter((s) => s.allowed === undefined);
   const most = [...worst.shares].sort((a, b) => b.ratio - a.ratio)[0];
@@ -146,10 +157,10 @@ export const jointProducts: Check = {
       return notApplicable(CLAUSE, 'it holds trim, not the roof: face nails as the general notes say');
     }
     rec?.heading(`${d.mark}: ${d.count} × ${d.kind.replaceAll('-', ' ')}`);
-    record('Pd', 'allowable load needed downward', d.down, d.path, rec);
-    record('Pu', 'allowable load needed upward', d.up, d.path, rec);
-    record('Px', 'allowable load needed along the house wall', d.alongX, d.path, rec);
-    record('Py', 'allowable load needed square to the house wall', d.alongY, d.path, rec);
+    record(ctx, 'Pd', 'allowable load needed downward', 'z', d.down, d.path, rec);
+    record(ctx, 'Pu', 'allowable load needed upward', 'z', d.up, d.path, rec);
+    record(ctx, 'Px', 'allowable load needed along the house wall', 'x', d.alongX, d.path, rec);
+    record(ctx, 'Py', 'allowable load needed square to the house wall', 'y', d.alongY, d.path, rec);
     const served = servedBy(ctx.project.choices, d.mark, d.kind);
     if (served?.by === 'product') return assessProduct(ctx, d, served.product, openSides(ctx), rec);
     if (served) return assessConnection(ctx, d, served.connection, pendingText(openSides(ctx)), rec);

@@ -3,14 +3,17 @@
  * one wood and one piece; it is taken times the pieces, lowered for longer loads and never raised.
  */
 import type { Recorder } from '../../base/trace.js';
+import type { Vec3 } from '../../base/vec.js';
 import type { JointProduct } from '../../project/model.js';
 import type { Joint } from '../../structure/model.js';
+import { say } from '../codes/say.js';
 import type { CheckContext } from '../contract.js';
 import { RATIO_CAP, ratioOf } from '../finding.js';
 import { type Raise, raised } from '../hand.js';
 import { type Action, actionsOf, type Cause } from './actions.js';
 import { bearsOnWood, memberOf } from './bearing.js';
 import { type Demand, TRACE } from './demands.js';
+import { forceParts } from './force-parts.js';
 import { houseMisfit, type Misfit } from './house-side.js';
 import { servedBy } from './serving.js';
 
@@ -23,6 +26,8 @@ export const WAY: Readonly<Record<Way, string>> = {
   along: 'along the house wall',
   across: 'square to the house wall',
 };
+
+const AXIS: Readonly<Record<Way, keyof Vec3>> = { down: 'z', up: 'z', along: 'x', across: 'y' };
 
 const SYMBOL: Readonly<Record<Way, string>> = { down: 'd', up: 'u', along: 'x', across: 'y' };
 
@@ -168,6 +173,7 @@ export function worstOf(ctx: CheckContext, mark: string, product: JointProduct, 
 
 /** Steps of the worst joint: force, allowable load and their ratio each way; `byBearing` is what the product is spared. */
 export function recordWorst(
+  ctx: CheckContext,
   worst: Worst,
   product: JointProduct,
   lie: Lie,
@@ -182,7 +188,7 @@ export function recordWorst(
     symbol: 'k',
     meaning: 'part of the published load that may be used at this load duration',
     formula: 'min(1, CD / CD published)',
-    substituted: `min(1, ${combination.CD} / ${product.duration})`,
+    substituted: `min(1, ${say(combination.CD)} / ${say(product.duration)})`,
     value: part,
     unit: '',
     clause: 'NDS 2018 11.3.2',
@@ -192,12 +198,14 @@ export function recordWorst(
   for (const s of worst.shares) {
     const i = SYMBOL[s.way];
     const steep = s.way === 'down' || s.way === 'up';
+    const P = steep ? worst.vertical : s.P;
+    const parts = forceParts(ctx, joint.id, combination.id, P, (f) => f[AXIS[s.way]]);
     rec.step({
       symbol: `P${i}`,
-      meaning: `force ${WAY[s.way]} at ${joint.id}`,
+      meaning: `force ${WAY[s.way]} at ${joint.id}${parts && ', from the frame'}`,
       formula: 'sum of factored cases',
-      substituted: combination.id,
-      value: steep ? worst.vertical : s.P,
+      substituted: parts || combination.id,
+      value: P,
       unit: 'lb',
       clause: combination.clause,
       from: [joint.path],
@@ -209,9 +217,7 @@ export function recordWorst(
       meaning: `allowable load ${WAY[s.way]}${s.allowed === undefined ? ': not rated' : ''}`,
       formula: 'published · pieces · k',
       substituted:
-        s.allowed === undefined
-          ? 'none'
-          : `${rated[s.way]! / product.count} · ${product.count} · ${Number(part.toPrecision(4))}`,
+        s.allowed === undefined ? 'none' : `${say(rated[s.way]! / product.count)} · ${product.count} · ${say(part)}`,
       value: s.allowed ?? 0,
       unit: 'lb',
       clause: product.source,

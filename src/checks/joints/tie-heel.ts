@@ -7,6 +7,7 @@ import { type Fastener, NAILS } from '../../catalog/index.js';
 import type { Combination } from '../../loads/model.js';
 import type { Member } from '../../structure/model.js';
 import { CMConnection, dowelBearing, lateralValue } from '../codes/nds-2018/index.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notEvaluated, outsideScope } from '../finding.js';
 import { combineInto, sumText } from '../members/scan.js';
@@ -35,7 +36,7 @@ function nailShear(nail: Fastener, tie: Member, rafter: Member, rec?: Recorder):
     symbol: 'p',
     meaning: `length of the ${nail.name} in the rafter; bearing length lm ${lm.toFixed(3)} in`,
     formula: 'nail length − tie thickness, at most the rafter',
-    substituted: `${nail.length ?? 0} − ${ls}, at most ${tm}`,
+    substituted: `${say(nail.length ?? 0)} − ${say(ls)}, at most ${say(tm)}`,
     value: p,
     unit: 'in',
     clause: 'NDS 2018 12.3.5.3',

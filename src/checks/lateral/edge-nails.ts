@@ -2,8 +2,10 @@
  * Boundary nails pulled or pushed square to their line by the couple that keeps the roof from turning. The diaphragm tables
  * speak of shear along the line only, so this part is held by the nails one by one (NDS chapter 12, no diaphragm factor).
  */
+
 import type { Recorder } from '../../base/trace.js';
 import { dowelBearing, lateralValue, penetrationFactor } from '../codes/nds-2018/index.js';
+import { say } from '../codes/say.js';
 import type { Sheathed } from './sheathing.js';
 
 /** Allowable load square to a line of boundary nails, plf, load duration 1. NDS 2018 12.3.1, panel as side member. */
@@ -28,7 +30,7 @@ export function edgeNailLine({ nailed, Fyb, panelG, G }: Sheathed, rec?: Recorde
     symbol: 'na1',
     meaning: 'allowable load square to the line of boundary nails, load duration 1',
     formula: '12 / spacing · p/full · Z',
-    substituted: `12 / ${nailed.boundary} · ${depth.toFixed(3)} · ${Z.toFixed(2)}`,
+    substituted: `12 / ${say(nailed.boundary)} · ${depth.toFixed(3)} · ${Z.toFixed(2)}`,
     value,
     unit: 'plf',
     clause: 'NDS 2018 12.3.1',

@@ -3,6 +3,7 @@ import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { HouseTie } from '../../project/model.js';
 import { combinedLateralWithdrawal } from '../codes/nds-2018/index.js';
+import { say } from '../codes/say.js';
 import type { CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated, ratioOf } from '../finding.js';
 import { sumText } from '../members/scan.js';
@@ -97,8 +98,8 @@ function record(ctx: CheckContext, d: HouseTieDemand, t: HouseTie, j: TieJoint, 
   step(
     'N',
     `places at ${t.fastener.spacing} in, ${rows} at each`,
-    '(to − from) / spacing + 1',
-    `${((t.to - t.from) / t.fastener.spacing).toFixed(2)} + 1`,
+    'whole spacings in (to − from), + 1',
+    `${say(t.to - t.from)} / ${say(t.fastener.spacing)} = ${say((t.to - t.from) / t.fastener.spacing)}, whole ${j.places - 1}, + 1`,
     j.places,
     '',
   );

@@ -8,8 +8,9 @@ import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, outsideScope, RATIO_CAP } from '../finding.js';
 import { raised, raiseToStatics } from '../hand.js';
 import { designValue, WET_REFUSED } from './design.js';
+import { place, source } from './ends.js';
 import { repetitiveRow } from './row.js';
-import { combineInto, extreme, feetText, sumText } from './scan.js';
+import { combineInto, extreme, sizeText } from './scan.js';
 import { stabilityFactor } from './stability.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
@@ -106,9 +107,9 @@ export const bendingCheck = (role: MemberRole, title: string): Check => ({
     rec?.heading(`${member.id}: ${section.label}, ${combination.id}`);
     rec?.step({
       symbol: 'M',
-      meaning: `moment ${feetText(effects.stations[station]!)} from the start, tension on the ${tension} edge`,
+      meaning: `moment ${place(member, effects.stations[station]!)}, ${source(member)}, tension on the ${tension} edge`,
       formula: combination.label,
-      substituted: sumText(ctx, combination, (c) => effects.m[c]![station]!),
+      substituted: sizeText(ctx, combination, (c) => effects.m[c]![station]!),
       value: Math.abs(M),
       unit: 'lb·in',
       clause: combination.clause,

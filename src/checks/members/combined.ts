@@ -19,8 +19,9 @@ import {
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, outsideScope, RATIO_CAP } from '../finding.js';
 import { bucklingC, designValue, WET_REFUSED } from './design.js';
+import { place, source } from './ends.js';
 import { repetitiveRow } from './row.js';
-import { combineInto, feetText, sumText } from './scan.js';
+import { combineInto, sizeText } from './scan.js';
 import { NO_LIMIT, stabilityFactor } from './stability.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
@@ -198,9 +199,9 @@ function record(ctx: CheckContext, { on, combination, station, M, Mw, N }: Worst
   ] as const) {
     rec.step({
       symbol,
-      meaning: `${meaning} ${feetText(effects.stations[station]!)} from the start`,
+      meaning: `${meaning} ${place(member, effects.stations[station]!)}, ${source(member)}`,
       formula: combination.label,
-      substituted: sumText(ctx, combination, (c) => curve[c]![station]!),
+      substituted: sizeText(ctx, combination, (c) => curve[c]![station]!),
       value,
       unit,
       clause: combination.clause,

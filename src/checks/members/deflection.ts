@@ -7,10 +7,11 @@ import type { MemberEffects } from '../../analysis/model.js';
 import type { Recorder } from '../../base/trace.js';
 import type { LoadKind } from '../../loads/model.js';
 import type { MemberRole, Section } from '../../structure/model.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable } from '../finding.js';
 import { designValue } from './design.js';
-import { feetText } from './scan.js';
+import { place } from './ends.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
 const CLAUSE = 'IBC 2018 Table 1604.3';
@@ -117,7 +118,7 @@ function record(ctx: CheckContext, kind: DeflectionKind, w: Worst, name: string,
     symbol: 'I',
     meaning: 'moment of inertia of the plies that count',
     formula: 'b·d³ / 12',
-    substituted: `${section.b} · ${section.d}³ / 12`,
+    substituted: `${say(section.b)} · ${say(section.d)}³ / 12`,
     value: (section.b * section.d ** 3) / 12,
     unit: 'in⁴',
     clause: 'statics',
@@ -141,7 +142,7 @@ function record(ctx: CheckContext, kind: DeflectionKind, w: Worst, name: string,
   if (w.live >= 0) {
     rec.step({
       symbol: 'ΔL',
-      meaning: `deflection ${feetText(effects.stations[w.station]!)} from the start`,
+      meaning: `deflection ${place(member, effects.stations[w.station]!)}`,
       formula: "frame analysis with E'·I",
       substituted: `case ${ctx.loads.cases[w.live]!.id}${ctx.loads.cases[w.live]!.kind === 'W' ? ' · 0.42' : ''}`,
       value: w.moving,

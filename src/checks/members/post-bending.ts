@@ -7,12 +7,13 @@ import { distinctCombinations } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import { axialStress, bendingTension, eccentricCompression, fb } from '../codes/nds-2018/index.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext, Subject } from '../contract.js';
 import { measured, notApplicable, outsideScope, RATIO_CAP } from '../finding.js';
 import { onTheFlat } from './combined.js';
 import { designValue, WET_REFUSED } from './design.js';
 import { type Column, column, ECCENTRICITY } from './posts.js';
-import { combineInto, feetText, sumText } from './scan.js';
+import { combineInto, feetText, sizeText } from './scan.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
 const CLAUSE = 'NDS 2018 3.9, 15.4';
@@ -148,9 +149,9 @@ function record(ctx: CheckContext, { on, combination, station, M, M2, N }: Worst
   ] as const) {
     rec.step({
       symbol,
-      meaning: `${meaning} ${feetText(effects.stations[station]!)} from the bottom`,
+      meaning: `${meaning} ${feetText(effects.stations[station]!)} from its bottom, from the frame`,
       formula: combination.label,
-      substituted: sumText(ctx, combination, (c) => curve[c]![station]!),
+      substituted: sizeText(ctx, combination, (c) => curve[c]![station]!),
       value,
       unit,
       clause: combination.clause,
@@ -227,9 +228,9 @@ export const postShear: Check = {
     ] as const) {
       rec?.step({
         symbol,
-        meaning: `${meaning} ${feetText(on.effects.stations[station]!)} from the bottom`,
+        meaning: `${meaning} ${feetText(on.effects.stations[station]!)} from its bottom, from the frame`,
         formula: combination.label,
-        substituted: sumText(ctx, combination, (c) => curve[c]![station]!),
+        substituted: sizeText(ctx, combination, (c) => curve[c]![station]!),
         value: Math.abs(value),
         unit: 'lb',
         clause: combination.clause,
@@ -241,7 +242,7 @@ export const postShear: Check = {
       symbol: 'fv',
       meaning: 'shear stress, both directions together at the centre of the post',
       formula: '1.5·√(V² + V2²) / (b·d)',
-      substituted: `1.5·√(${Math.abs(V).toFixed(0)}² + ${Math.abs(V2).toFixed(0)}²) / (${section.b}·${section.d})`,
+      substituted: `1.5·√(${say(Math.abs(V))}² + ${say(Math.abs(V2))}²) / (${say(section.b)}·${say(section.d)})`,
       value: stress,
       unit: 'psi',
       clause: 'NDS 2018 Eq. 3.4-2',

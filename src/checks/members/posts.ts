@@ -27,7 +27,7 @@ import { type Raise, raised, raiseToStatics } from '../hand.js';
 import { plyFastening } from '../plies/ply-fastening.js';
 import { bucklingC, designValue, WET_REFUSED } from './design.js';
 import { postEnds, recordEnds } from './post-ends.js';
-import { combineInto, extreme, sumText } from './scan.js';
+import { combineInto, extreme, sizeText } from './scan.js';
 import { NO_LIMIT } from './stability.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
@@ -78,9 +78,9 @@ function recordP(ctx: CheckContext, { on, combination, P, station }: Axial, word
   rec?.heading(`${on.member.id}: ${s.label}, ${combination.id}`);
   rec?.step({
     symbol: word === 'tension' ? 'T' : 'P',
-    meaning: `greatest ${word} in the post`,
+    meaning: `greatest ${word} in the post, from the frame`,
     formula: combination.label,
-    substituted: sumText(ctx, combination, (c) => on.effects.n[c]![station]!),
+    substituted: sizeText(ctx, combination, (c) => on.effects.n[c]![station]!),
     value: P,
     unit: 'lb',
     clause: combination.clause,

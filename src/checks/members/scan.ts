@@ -47,3 +47,10 @@ export const sumText = (ctx: CheckContext, combination: Combination, value: (loa
   combination.terms
     .map((t) => `${Number(t.factor.toPrecision(4))}·${say(value(t.case))} (${ctx.loads.cases[t.case]?.id ?? t.case})`)
     .join(' + ');
+
+/** The same for a step that prints a size: signs turned where the sum is negative, so that it gives what is printed. */
+export function sizeText(ctx: CheckContext, combination: Combination, value: (loadCase: number) => number): string {
+  let sum = 0;
+  for (const t of combination.terms) sum += t.factor * value(t.case);
+  return sumText(ctx, combination, sum < 0 ? (c) => -value(c) : value);
+}

@@ -7,11 +7,13 @@ import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { MemberRole } from '../../structure/model.js';
 import { fv, VrNotchTension } from '../codes/nds-2018/index.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, outsideScope } from '../finding.js';
 import { raised, raiseToStatics } from '../hand.js';
 import { designValue, WET_REFUSED } from './design.js';
-import { combineInto, feetText, sumText } from './scan.js';
+import { place, source } from './ends.js';
+import { combineInto, sizeText } from './scan.js';
 import { type Loaded, loadedMembers, memberSubjects, noForces } from './subjects.js';
 
 const CLAUSE = 'NDS 2018 3.4.2';
@@ -48,9 +50,9 @@ function recordShear(ctx: CheckContext, { on, combination, station, V }: Worst, 
   rec?.heading(`${on.member.id}: ${on.member.section.label}, ${combination.id}`);
   rec?.step({
     symbol: 'V',
-    meaning: `shear ${feetText(on.effects.stations[station]!)} from the start`,
+    meaning: `shear ${place(on.member, on.effects.stations[station]!)}, ${source(on.member)}`,
     formula: combination.label,
-    substituted: sumText(ctx, combination, (c) => on.effects.v[c]![station]!),
+    substituted: sizeText(ctx, combination, (c) => on.effects.v[c]![station]!),
     value: Math.abs(V),
     unit: 'lb',
     clause: combination.clause,
@@ -113,7 +115,7 @@ export const notchCheck = (role: MemberRole, title: string): Check => ({
       symbol: 'dn',
       meaning: 'depth left over the seat',
       formula: 'd − notch',
-      substituted: `${section.d} − ${member.notch.toFixed(2)}`,
+      substituted: `${say(section.d)} − ${say(member.notch)}`,
       value: left,
       unit: 'in',
       clause,

@@ -1,7 +1,9 @@
 /** Beam stability factor with the restraint the structure really has on each edge. */
+
 import type { Recorder } from '../../base/trace.js';
 import type { Member } from '../../structure/model.js';
 import { CL, effectiveLength, FbE, RB, RB_LIMIT } from '../codes/nds-2018/index.js';
+import { say } from '../codes/say.js';
 import { designValue } from './design.js';
 
 export interface Stability {
@@ -34,7 +36,7 @@ export function stabilityFactor(
       symbol: 'CL',
       meaning: 'beam stability factor',
       formula: s.d <= s.b ? '1.0 for d ≤ b' : `1.0, ${edge} edge held all along`,
-      substituted: s.d <= s.b ? `${s.d} ≤ ${s.b}` : 'lu = 0',
+      substituted: s.d <= s.b ? `${say(s.d)} ≤ ${say(s.b)}` : 'lu = 0',
       value: 1,
       unit: '',
       clause: s.d <= s.b ? 'NDS 2018 3.3.3.1' : 'NDS 2018 3.3.3.3',

@@ -9,9 +9,11 @@ import type { Recorder } from '../../base/trace.js';
 import { distance } from '../../base/vec.js';
 import type { Joint, Member } from '../../structure/model.js';
 import { builtUpNailing } from '../codes/nds-2018/index.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { TRACE } from '../joints/demands.js';
+import { forceParts } from '../joints/force-parts.js';
 import { productFor } from '../joints/serving.js';
 import { type Plies, pliesOf, plyZ, tooShort } from './fastening.js';
 
@@ -130,9 +132,9 @@ function beam(ctx: CheckContext, mark: string, p: Plies, rec?: Recorder): Findin
   rec?.heading(`${joint.id} on ${worst.member.id}, ${combination.id}`);
   rec?.step({
     symbol: 'R',
-    meaning: `load at ${joint.id}`,
+    meaning: `load at ${joint.id}, from the frame`,
     formula: 'sum of factored cases',
-    substituted: combination.id,
+    substituted: forceParts(ctx, joint.id, combination.id, P, (f) => f.z) || combination.id,
     value: P,
     unit: 'lb',
     clause: combination.clause,
@@ -143,7 +145,7 @@ function beam(ctx: CheckContext, mark: string, p: Plies, rec?: Recorder): Findin
     symbol: 'Rp',
     meaning: 'part of it that must pass to the other plies',
     formula: 'R · share',
-    substituted: `${P.toPrecision(4)} · ${share.toPrecision(3)}`,
+    substituted: `${say(P)} · ${say(share)}`,
     value: passed,
     unit: 'lb',
     clause: 'statics',
@@ -153,7 +155,7 @@ function beam(ctx: CheckContext, mark: string, p: Plies, rec?: Recorder): Findin
     symbol: 'n',
     meaning: 'fasteners it may use: a beam depth each way, half way to the next such load',
     formula: 'rows · length / spacing',
-    substituted: `${rows} · ${reach.toPrecision(4)} / ${spacing}`,
+    substituted: `${rows} · ${say(reach)} / ${say(spacing)}`,
     value: n,
     unit: '',
     clause: 'common practice, no source',

@@ -62,7 +62,7 @@ export const scissorSpread: Check = {
     });
     rec?.step({
       symbol: 'Δ',
-      meaning: 'opening between the bearings, dead load with its creep',
+      meaning: 'opening between the bearings, dead load with its creep, from the plane frame of the preliminary layout',
       formula: `${combination.label}, dead load · ${CREEP}`,
       substituted: sumText(
         ctx,

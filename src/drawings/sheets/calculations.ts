@@ -3,6 +3,7 @@ import { thrustSet } from '../../analysis/index.js';
 import type { LoadBasis } from '../../loads/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import { sketchBlocks } from './basis-sketches.js';
+import { notAskedTable } from './calculations-not-asked.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { diagramBlocks } from './diagrams.js';
 import { governingTable, sorted, statementsTable, stepsOf, value } from './governing.js';
@@ -35,8 +36,9 @@ function howToRead(ctx: SheetContext): string[] {
   const { effects } = ctx.input;
   const held = effects.sway.some((s) => s.force.some((f) => Math.abs(f.x) + Math.abs(f.y) > 1e-9));
   return [
-    'Allowable-stress design of wood and soil, strength design of concrete. Each step names the quantity, with its clause at the right, then shows formula = numbers = result. Of equal parts the one nearest its limit stands for all of them; numbers are rounded only in print.',
-    'Loads act on the roof planes: dead on the slope, live and snow on the horizontal projection, wind square to the surface. Framing hands its reactions to the beams, beams and posts are solved as a space frame, and footings take what the posts bring. Every case is balanced against an independent integral of the loads and against the reactions; beside the analysis stands plain statics of tributary lengths, and where statics gives more it governs.',
+    'Allowable-stress design of wood and soil, strength design of concrete. Each step names the quantity, with its clause at the right, then shows formula = numbers = result. Of equal parts the one nearest its limit stands for all of them, but joints and trusses are shown mark by mark; numbers are rounded only in print.',
+    'Loads act on the roof planes: dead on the slope, live and snow on the horizontal projection, wind square to the surface. Framing hands its reactions to the beams, beams and posts are solved as a space frame, and footings take what the posts bring. Wood shortens under load, posts in the frame too, so a beam on more than two posts leans on them a little differently than on stiff supports. Every case is balanced against an independent integral of the loads and against the reactions.',
+    'Beside the analysis stands plain statics of tributary lengths. Where the frame shows less than statics by over 5 % without a named reason (the beam runs on over a post, knee braces carry part, framing nearer the bearing than a spread load), statics governs and the demand is raised to it; else the frame governs, and the table names the reason. A force marked “from the frame” is output of that analysis: its parts by load case stand beside their factors, so that the sum can be redone.',
     `${sideWords(ctx)}${held ? ' The analysis notes what each system must take at roof level, case by case; the checks of that system start from it.' : ''}`,
     ...(thrustSet(ctx.input)
       ? [
@@ -71,7 +73,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       ? 'statics governs'
       : k.analysed > k.statics * 1.0005
         ? 'analysis is more and governs'
-        : k.reason,
+        : k.reason || (k.analysed < k.statics * 0.9995 ? 'within 5 % of statics: the frame governs' : 'alike'),
   ]);
   const families = [...new Map(loads.combinations.map((c) => [c.label, c])).values()].map(
     (c): TableRow => [c.label, String(c.CD), c.clause],
@@ -81,6 +83,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     ...howToRead(ctx).map((text): Block => ({ kind: 'para', text })),
     governingTable(found, style.note),
     statementsTable(found, ctx),
+    notAskedTable(ctx),
     {
       kind: 'table',
       title: 'Load basis',

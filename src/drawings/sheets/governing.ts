@@ -6,21 +6,38 @@ import { markList } from '../../report/path/table.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetContext } from './contract.js';
 
-/** Figures as calculations print them: four or so that count. */
+/** Figures as calculations print them: three or more that count, however small the number. */
 export const value = (v: number): string => {
   const a = Math.abs(v);
+  // Rounding of the arithmetic, not an answer.
+  if (a < 1e-9) return '0';
+  if (a < 1e-3) return v.toExponential(2);
+  if (a < 0.1) return formatNumber(v, a < 0.01 ? 5 : 4, { trim: true });
   return formatNumber(v, a >= 1000 ? 0 : a >= 100 ? 1 : a >= 10 ? 2 : 3, { trim: true });
 };
 
 /** The sheet's face has no perpendicular sign: Fc⊥ is lettered Fc,perp. */
 const lettered = (text: string): string => text.replaceAll('⊥', ',perp');
 
-/** Of results that ask the same question of equal parts, the one nearest its limit, in the registry's order. */
+/** Parts that differ from mark to mark: schedules and load path name each one's ratio, so each one's steps are shown. */
+const BY_MARK: ReadonlySet<string> = new Set([
+  'joint-products',
+  'joint-bearing',
+  'truss-preliminary',
+  'scissor-spread',
+  'scissor-thrust',
+]);
+
+/** Has numbers worth a place: passed or failed, or worked out for information only (a truss that its plant designs). */
+const counts = (r: CheckResult): boolean =>
+  r.status === 'fail' || (r.capacity > 0 && (r.status === 'pass' || (r.status === 'not-applicable' && r.ratio > 0)));
+
+/** Of results that ask the same question of equal parts, the one nearest its limit, joints and trusses each by its mark; in the registry's order. */
 export function governing(results: readonly CheckResult[]): readonly CheckResult[] {
   const best = new Map<string, CheckResult>();
   for (const r of results) {
-    if (r.status !== 'fail' && !(r.status === 'pass' && r.capacity > 0)) continue;
-    const key = `${r.check}|${r.path.replace(/\/\d+/g, '/#')}`;
+    if (!counts(r)) continue;
+    const key = BY_MARK.has(r.check) ? r.id : `${r.check}|${r.path.replace(/\/\d+/g, '/#')}`;
     const known = best.get(key);
     if (!known || r.ratio > known.ratio) best.set(key, r);
   }
@@ -109,9 +126,14 @@ export function statementsTable({ statements }: Sorted, ctx: SheetContext): Bloc
   };
 }
 
+const STATUS: Readonly<Partial<Record<CheckResult['status'], string>>> = {
+  fail: 'FAILS',
+  'not-applicable': 'for information',
+};
+
 /** Heading, governing combination and steps of one result. */
 export function stepsOf(ctx: SheetContext, r: CheckResult): Block[] {
-  const status = r.status === 'fail' ? 'FAILS' : 'passes';
+  const status = STATUS[r.status] ?? 'passes';
   const out: Block[] = [
     { kind: 'heading', text: `${r.subject} – ${r.title}: ${[ratio(r), status].filter(Boolean).join(', ')}` },
   ];

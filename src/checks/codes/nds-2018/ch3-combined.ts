@@ -69,6 +69,16 @@ export interface BeamColumnInput {
   readonly FbE: number;
 }
 
+/** A limit of this size or more stands for none: the member is held all along. */
+const NO_LIMIT = 1e9;
+
+/** `fc/FcE2 + (m1/FbE)²` in numbers, with its terms left out where nothing can buckle that way. */
+function stabilityText(fc: number, FcE2: number, m1: number, FbE: number): string {
+  const first = FcE2 >= NO_LIMIT ? '0 (no limit: held all along)' : `${say(fc)}/${say(FcE2)}`;
+  const second = FbE >= NO_LIMIT ? '0 (no limit: d ≤ b or held all along)' : `(${say(m1)}/${say(FbE)})²`;
+  return `${first} + ${second}`;
+}
+
 /** Biaxial bending and axial compression, both bounds. NDS 2018 3.9.2, Eq. 3.9-3 and 3.9-4. */
 export function bendingCompression(s: BeamColumnInput, rec?: Recorder): BeamColumn {
   return eccentricCompression(s, 0, 0, rec);
@@ -111,7 +121,7 @@ export function eccentricCompression(s: BeamColumnInput, k1: number, k2: number,
     symbol: 'ratio',
     meaning: 'stability under bending and compression',
     formula: centred ? 'fc/FcE2 + (fb1/FbE)² < 1' : 'fc/FcE2 + ((fb1+fc·6e1/d1)/FbE)² < 1',
-    substituted: `${say(fc)}/${say(FcE2)} + (${say(m1)}/${say(FbE)})²`,
+    substituted: stabilityText(fc, FcE2, m1, FbE),
     value: stability,
     unit: '',
     clause: centred ? 'NDS 2018 Eq. 3.9-4' : 'NDS 2018 Eq. 15.4-2',

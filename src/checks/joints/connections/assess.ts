@@ -3,11 +3,13 @@ import type { Recorder } from '../../../base/trace.js';
 import { length, type Vec3 } from '../../../base/vec.js';
 import type { Connection, ConnectionPart, ConnectionWay } from '../../../project/connections.js';
 import type { Joint } from '../../../structure/model.js';
+import { say } from '../../codes/say.js';
 import type { CheckContext, Finding } from '../../contract.js';
 import { failed, measured, notEvaluated, outsideScope, RATIO_CAP } from '../../finding.js';
 import { type Action, actionsOf } from '../actions.js';
 import { bearsOnWood } from '../bearing.js';
 import { type JointDemand, TRACE } from '../demands.js';
+import { forceParts } from '../force-parts.js';
 import type { Place } from './contract.js';
 import { placeOf, takenBy, waysOf } from './place.js';
 import { kindOf } from './registry.js';
@@ -177,17 +179,31 @@ function reviewed(ctx: CheckContext, d: JointDemand, c: Connection): Review {
   return made;
 }
 
-function record(w: Worst, axial: boolean, rec: Recorder): void {
+function record(ctx: CheckContext, w: Worst, axial: boolean, rec: Recorder): void {
   const { action, part, force, place } = w;
   rec.heading(`${action.joint.id}, ${action.combination.id}: ${kindOf(part).words(part)}`);
   const ways = waysOf(place, force, axial);
   for (const way of WAYS) {
     if (Math.abs(ways[way]) < TRACE) continue;
+    const isRaised = action.raise.because !== undefined && way !== 'lengthwise' && way !== 'crosswise';
+    // Of the joint's force, unraised; what this part is spared of it leaves the parts unsaid.
+    const whole = Math.abs(ways[way]) / (isRaised ? action.raise.factor : 1);
+    const sum = forceParts(ctx, action.joint.id, action.combination.id, whole, (f) => {
+      const of = waysOf(place, f, axial);
+      return way === 'up' || way === 'down'
+        ? of.up - of.down
+        : way === 'push' || way === 'pull'
+          ? of.push - of.pull
+          : of[way];
+    });
+    const stat = action.raise.because;
+    const up =
+      isRaised && stat ? `(${sum}) · ${say(stat.statics)} / ${say(stat.analysed)}, raised to hand statics` : sum;
     rec.step({
       symbol: `P,${way}`,
-      meaning: `force ${way} that this part takes`,
+      meaning: `force ${way} that this part takes${sum && ', from the frame'}`,
       formula: 'sum of factored cases',
-      substituted: `${action.combination.id}${action.raise.because && way !== 'lengthwise' && way !== 'crosswise' ? ', raised to hand statics' : ''}`,
+      substituted: sum ? up : `${action.combination.id}${isRaised ? ', raised to hand statics' : ''}`,
       value: Math.abs(ways[way]),
       unit: 'lb',
       clause: action.combination.clause,
@@ -210,7 +226,7 @@ export function assessConnection(
   if (outside !== undefined) return outsideScope(CLAUSE, `${outside}.${open}`);
   if (faults.length > 0 && (!worst || worst.ratio <= 1)) {
     const more = failed(CLAUSE, `The layout does not hold: ${faults.join('; ')}.${open}`);
-    if (worst && rec) record(worst, isAxial(c), rec);
+    if (worst && rec) record(ctx, worst, isAxial(c), rec);
     return more;
   }
   const words = connectionWords(c);
@@ -230,7 +246,7 @@ export function assessConnection(
     const f = measured(calm, open === '' ? rec : undefined);
     return open === '' ? f : { ...f, status: 'not-evaluated', note: f.note + open };
   }
-  if (rec) record(worst, isAxial(c), rec);
+  if (rec) record(ctx, worst, isAxial(c), rec);
   const demand = length(worst.force);
   const note = `${words}.${bearing}${careWords(c)}${chord}`;
   const measure = {
