@@ -144,11 +144,11 @@ const REMEDY: Readonly<Record<What, string>> = {
   'too many bars': '',
 };
 
-type Side = 'bars' | 'concrete';
+type Side = 'bars' | 'concrete' | 'height';
 
-/** What bars hold where plain concrete may not, and what the concrete holds. */
+/** What bars hold where plain concrete may not, what the concrete holds, and what no load changes. */
 const SIDE: Readonly<Record<What, Side>> = {
-  height: 'concrete',
+  height: 'height',
   shear: 'concrete',
   'tension edge': 'concrete',
   'compression edge': 'concrete',
@@ -189,12 +189,12 @@ export const pierStrength: Check = {
         }
       }
     }
-    const { bars, concrete } = worst;
-    if (!bars && !concrete) return notApplicable(CLAUSE, 'no pier carries this post');
+    const { bars, concrete, height } = worst;
+    if (!bars && !concrete && !height) return notApplicable(CLAUSE, 'no pier carries this post');
     // The least steel is one and the same under every pull: the combination that pulls hardest stands for it.
     const steel = bars && least && { ...least, on: bars.on, a: bars.a };
-    const governs = [steel, bars, concrete].reduce((w, x) => (x ? worse(x, w) : w), undefined)!;
-    const other = SIDE[governs.what] === 'bars' ? concrete : bars;
+    const governs = [steel, bars, concrete, height].reduce((w, x) => (x ? worse(x, w) : w), undefined)!;
+    const other = { bars: concrete, concrete: bars, height: undefined }[SIDE[governs.what]];
     const { on, a, what } = governs;
     if (what === 'too many bars')
       return outsideScope(
