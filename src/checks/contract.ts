@@ -30,6 +30,8 @@ export interface Finding {
   /** Governing combination's id, or `` when none. */
   readonly combination: string;
   readonly clause: string;
+  /** A least size that is kept or not: its ratio says nothing of how near a part is to its limit. */
+  readonly prescriptive?: true;
   /** One sentence, always present unless a plain pass: why it failed, what is missing, what to do. */
   readonly note: string;
 }

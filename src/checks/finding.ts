@@ -32,6 +32,8 @@ export interface Measured {
   /** Overrides demand over capacity: an interaction of several ratios, or a limit that turns any ratio into a fail. */
   readonly ratio?: number;
   readonly mustFail?: boolean;
+  /** See `Finding.prescriptive`. */
+  readonly prescriptive?: true;
 }
 
 /** Pass or fail by demand over capacity, the ratio recorded as the last step. */
@@ -56,6 +58,7 @@ export function measured(m: Measured, rec?: Recorder): Finding {
     unit: m.unit,
     combination: m.combination ?? '',
     clause: m.clause,
+    ...(m.prescriptive ? { prescriptive: true as const } : {}),
     note: passes ? (m.note ?? '') : m.remedy,
   };
 }

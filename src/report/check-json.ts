@@ -46,10 +46,10 @@ export const countByStatus = (results: readonly CheckResult[]): Readonly<Record<
   return counts;
 };
 
-/** Passing result with the greatest ratio. */
+/** Passing result with the greatest ratio; a prescriptive least size met exactly is near nothing. */
 export const nearestToLimit = (results: readonly CheckResult[]): CheckResult | undefined =>
   results.reduce<CheckResult | undefined>(
-    (best, r) => (r.status === 'pass' && r.ratio > (best?.ratio ?? 0) ? r : best),
+    (best, r) => (r.status === 'pass' && !r.prescriptive && r.ratio > (best?.ratio ?? 0) ? r : best),
     undefined,
   );
 

@@ -1,4 +1,4 @@
-import { type CheckResult, checkJson, type Derived, derive, type Issue } from '../../../src/index.js';
+import { type CheckResult, checkJson, type Derived, derive, type Issue, nearestToLimit } from '../../../src/index.js';
 import { readText } from '../files.js';
 import { EXIT, type Io } from '../io.js';
 
@@ -34,7 +34,7 @@ export async function check(io: Io, file: string, o: { json?: boolean; all?: boo
   const shown = d.results.filter((r) => o.all || (r.status !== 'pass' && r.status !== 'not-applicable'));
   for (const r of shown) io.out(printResult(r));
   const count = (s: string) => d.results.filter((r) => r.status === s).length;
-  const worst = d.results.filter((r) => r.status === 'pass').sort((a, b) => b.ratio - a.ratio)[0];
+  const worst = nearestToLimit(d.results);
   io.out(
     `${d.results.length} results: ${count('pass')} pass, ${count('fail')} fail, ${count('not-evaluated')} not evaluated, ` +
       `${count('outside-scope')} outside scope, ${count('not-applicable')} not applicable\n`,

@@ -30,6 +30,7 @@ export const durability: Check = {
         unit: 'treatment class',
         clause: CLAUSE,
         formula: 'class needed ≤ class of the wood',
+        prescriptive: true,
         ratio: RANK[row.needs] > RANK[row.has] ? 2 : RANK[row.needs] === 0 ? 0 : RANK[row.needs] / RANK[row.has],
         note: `${words}; ${row.category}; cut ends: ${row.cutEnds}; metal: ${row.metal}.`,
         remedy: `${row.mark}: ${words}, ${row.why}. Use wood treated for ${row.needs.replace('-', ' ')} (${row.category}), or raise its end or cover it.`,

@@ -101,7 +101,8 @@ describe('sizes', () => {
     expect(f.demand).toBe(14);
     expect(runFirst(footingSize, under([], undefined, { size: 10 })).status).toBe('fail');
     expect(runFirst(footingSize, under([], undefined, { fc: 2400 })).status).toBe('fail');
-    expect(runFirst(footingSize, under([])).status).toBe('pass');
+    const met = runFirst(footingSize, under([]));
+    expect(met).toMatchObject({ status: 'pass', ratio: 1, prescriptive: true });
   });
   it('keeps an untreated post out of the wet', () => {
     // Foot at 0, surface at −12: 12 in over earth, 6 needed. At −8: 4 in.

@@ -144,6 +144,31 @@ const REMEDY: Readonly<Record<What, string>> = {
   'too many bars': '',
 };
 
+type Side = 'bars' | 'concrete' | 'height';
+
+/** What bars hold where plain concrete may not, what the concrete holds, and what no load changes. */
+const SIDE: Readonly<Record<What, Side>> = {
+  height: 'height',
+  shear: 'concrete',
+  'tension edge': 'concrete',
+  'compression edge': 'concrete',
+  'bars in bending': 'bars',
+  bars: 'bars',
+  'least steel': 'bars',
+  'too many bars': 'bars',
+};
+
+const worse = (x: Asked, known: Asked | undefined): Asked =>
+  known && ratioOf(x.demand, x.capacity) <= ratioOf(known.demand, known.capacity) ? known : x;
+
+/** One pier under one combination, as steps. */
+function recordPier(ctx: CheckContext, { on, a, what }: Asked, rec?: Recorder): void {
+  if (!rec) return;
+  rec.heading(`${on.footing.id}: pier ${on.footing.pierDiameter} in, ${what}, ${a.combination.id}`);
+  recordActions(ctx, on, a, rec);
+  asked(ctx, on, a, rec);
+}
+
 export const pierStrength: Check = {
   id: 'pier-strength',
   title: 'Pier concrete and bars',
@@ -151,31 +176,38 @@ export const pierStrength: Check = {
   run(subject, ctx, rec) {
     const loaded = loadedFootings(ctx, subject.id);
     if (!loaded) return noForces(CLAUSE);
-    let worst: Asked | undefined;
+    // Pull on the bars and the strength of the concrete each have a combination of their own.
+    const worst: { [side in Side]?: Asked } = {};
+    let least: Asked | undefined;
     for (const on of loaded) {
       // Where the post itself runs down, it carries; the concrete round it is backfill.
       if (on.footing.pierDiameter <= 0 || on.footing.embedded) continue;
       for (const a of actionsUnder(ctx, on, ctx.loads.strength)) {
         for (const x of asked(ctx, on, a)) {
-          if (!worst || ratioOf(x.demand, x.capacity) > ratioOf(worst.demand, worst.capacity)) worst = x;
+          if (x.what === 'least steel') least = worse(x, least);
+          else worst[SIDE[x.what]] = worse(x, worst[SIDE[x.what]]);
         }
       }
     }
-    if (!worst) return notApplicable(CLAUSE, 'no pier carries this post');
-    const { on, a, what } = worst;
+    const { bars, concrete, height } = worst;
+    if (!bars && !concrete && !height) return notApplicable(CLAUSE, 'no pier carries this post');
+    // The least steel is one and the same under every pull: the combination that pulls hardest stands for it.
+    const steel = bars && least && { ...least, on: bars.on, a: bars.a };
+    const governs = [steel, bars, concrete, height].reduce((w, x) => (x ? worse(x, w) : w), undefined)!;
+    const other = { bars: concrete, concrete: bars, height: undefined }[SIDE[governs.what]];
+    const { on, a, what } = governs;
     if (what === 'too many bars')
       return outsideScope(
         CLAUSE,
         `The pier of ${on.footing.id} is too slight for its bars or its load under ${a.combination.id}: make it wider, or have it designed by a licensed professional.`,
       );
-    rec?.heading(`${on.footing.id}: pier ${on.footing.pierDiameter} in, ${what}, ${a.combination.id}`);
-    recordActions(ctx, on, a, rec);
-    asked(ctx, on, a, rec);
+    if (other && other.a !== a) recordPier(ctx, other, rec);
+    recordPier(ctx, governs, rec);
     return measured(
       {
-        demand: worst.demand,
-        capacity: worst.capacity,
-        unit: worst.unit,
+        demand: governs.demand,
+        capacity: governs.capacity,
+        unit: governs.unit,
         combination: a.combination.id,
         clause: what === 'least steel' ? 'ACI 318-14 10.6.1.1, 16.3.4.1' : CLAUSE,
         formula: `${what}: demand / limit`,

@@ -24,7 +24,7 @@ import { noForces } from '../members/subjects.js';
 import { type Actions, actionsUnder, recordActions } from './actions.js';
 import { contactUnder, evenPressure } from './contact.js';
 import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings, recordWeights } from './footing.js';
-import { sidewaysOf } from './sideways.js';
+import { recordCentral, sidewaysOf } from './sideways.js';
 
 const CLAUSE = 'ACI 318-14 14.5';
 
@@ -139,6 +139,7 @@ function record(ctx: CheckContext, pad: Pad, a: FootingActions, rec?: Recorder):
   const { footing } = pad.on;
   rec?.heading(`${footing.id}: pad ${footing.size} in, ${footing.padThickness} in thick, ${pad.combination.id}`);
   recordActions(ctx, pad.on, pad.a, rec);
+  recordCentral(ctx, pad.on, rec);
   if (sidewaysOf(ctx, pad.on).by === 'base') recordWeights(ctx, footing, rec);
   bendingUnder(ctx, pad.on, pad.a, rec);
   if (footing.pierDiameter > 0)

@@ -1,6 +1,6 @@
 /** Footings under hand-made forces on the fixture's soil, for the tests of this folder. */
 import type { Basis, Office } from '../../project/model.js';
-import type { SlabPlaced } from '../../structure/model.js';
+import type { SlabPlaced, Structure } from '../../structure/model.js';
 import { gableProject } from '../../structure/testing.js';
 import { bar, contextFor, joint, NONE, pad, postBar, type v } from '../testing.js';
 
@@ -24,11 +24,17 @@ export const under = (
   force: readonly V[],
   moment: readonly V[] = [NONE, NONE, NONE],
   change: Parameters<typeof pad>[0] = {},
-  more: { soil?: Partial<Basis['soil']>; slabs?: readonly SlabPlaced[] } = {},
+  more: { soil?: Partial<Basis['soil']>; slabs?: readonly SlabPlaced[]; grade?: Structure['grade'] } = {},
 ) =>
   contextFor({
     project: withSoil(more.soil ?? {}),
-    structure: { footings: [pad(change)], members: [bar(), postBar()], joints: [foot], slabs: more.slabs ?? [] },
+    structure: {
+      footings: [pad(change)],
+      members: [bar(), postBar()],
+      joints: [foot],
+      slabs: more.slabs ?? [],
+      ...(more.grade ? { grade: more.grade } : {}),
+    },
     footings: { F1: { force, moment } },
   });
 

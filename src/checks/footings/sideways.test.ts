@@ -199,6 +199,18 @@ describe('pier', () => {
       runFirst(pierStrength, under([v(0, 0, -300), NONE, NONE], undefined, { ...stub, steel: 'none' })).status,
     ).toBe('fail');
   });
+  it('prints the hardest pull, not the first, and the concrete by a combination of its own', () => {
+    // 1.4D pulls 1.4·100 = 140 lb, 1.2D+1.6S 120 + 1.6·300 = 600: both ask for the same least steel.
+    const ctx = under([v(0, 0, -100), v(0, 0, -300), NONE], undefined, stub);
+    const f = runFirst(pierStrength, ctx);
+    expect(f.demand).toBeCloseTo(0.005 * Math.PI * 36, 6);
+    expect(f.combination).toBe('1.2D+1.6S');
+    expect(stepValue(explained(pierStrength, ctx), 'P')).toBeCloseTo(-600, 6);
+    // Dead load presses, snow as negative lifts: 1.4·1000 presses, 1200 − 1.6·2000 = −2000 pulls.
+    const lines = explained(pierStrength, under([v(0, 0, 1000), v(0, 0, -2000), NONE], undefined, stub));
+    const loads = lines.flatMap((l) => (l.kind === 'step' && l.symbol === 'P' ? [Math.round(l.value)] : []));
+    expect(loads).toEqual([1400, -2000]);
+  });
   it('stands no higher than three times its width', () => {
     const f = runFirst(pierStrength, under([v(0, 0, 10), NONE, NONE], undefined, { ...stub, top: 25 }));
     expect(f.demand).toBe(37);

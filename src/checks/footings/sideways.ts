@@ -5,6 +5,7 @@
  */
 import type { FootingForces } from '../../analysis/model.js';
 import { contains } from '../../base/plane.js';
+import type { Recorder } from '../../base/trace.js';
 import type { Footing } from '../../structure/model.js';
 import { freePostDepth, heldPostDepth, ISOLATED_POLE_FACTOR, type PostAtGrade } from '../codes/ibc-2018/index.js';
 import type { CheckContext } from '../contract.js';
@@ -85,4 +86,25 @@ export function sidewaysOf(ctx: CheckContext, on: LoadedFooting): Sideways {
     made.set(on.forces, s);
   }
   return s;
+}
+
+/** Says why no side force or moment reaches the base, where the soil beside the shaft takes both: the depth it rests on. */
+export function recordCentral(ctx: CheckContext, on: LoadedFooting, rec?: Recorder): void {
+  const side = sidewaysOf(ctx, on);
+  if (side.by !== 'soil') return;
+  const holds = side.needs <= side.depth;
+  rec?.step({
+    symbol: 'd',
+    meaning: `depth in the ground: ${
+      holds
+        ? 'as deep as asked for under every combination, the soil beside the shaft takes V and M'
+        : 'not deep enough for V and M, which fails its own check'
+    } (see Depth against side force and moment), and the base bears P alone: ex = ey = 0`,
+    formula: holds ? 'd ≥ depth asked for' : 'd < depth asked for',
+    substituted: `${side.needs.toFixed(1)} in asked for (${side.governs?.combination.id ?? ''})`,
+    value: side.depth,
+    unit: 'in',
+    clause: side.held ? 'IBC 2018 1807.3.2.2' : 'IBC 2018 1807.3.2.1',
+    from: [on.footing.path],
+  });
 }

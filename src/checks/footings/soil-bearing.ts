@@ -8,7 +8,7 @@ import { noForces } from '../members/subjects.js';
 import { type Actions, actionsUnder, recordActions } from './actions.js';
 import { contactUnder, evenPressure } from './contact.js';
 import { footingSubjects, footingWeights, type LoadedFooting, loadedFootings, recordWeights } from './footing.js';
-import { sidewaysOf } from './sideways.js';
+import { recordCentral, sidewaysOf } from './sideways.js';
 
 const CLAUSE = 'IBC 2018 1806.1';
 
@@ -74,8 +74,7 @@ export const soilBearing: Check = {
     const { combination } = a;
     const { bearing } = ctx.project.basis.soil;
     rec?.heading(`${footing.id}: ${footing.size} in ${footing.round ? 'round' : 'square'}, ${combination.id}`);
-    const pushed = sidewaysOf(ctx, on).by === 'base';
-    if (pushed) recordActions(ctx, on, a, rec);
+    if (sidewaysOf(ctx, on).by !== 'nothing') recordActions(ctx, on, a, rec);
     else
       rec?.step({
         symbol: 'P',
@@ -87,6 +86,7 @@ export const soilBearing: Check = {
         clause: combination.clause,
         from: [footing.path],
       });
+    recordCentral(ctx, on, rec);
     recordWeights(ctx, footing, rec);
     const p = under(ctx, on, a, rec);
     const raise = raiseToStatics(ctx, (about) => about.startsWith(`${footing.id} under `));

@@ -33,6 +33,7 @@ export const slabFall: Check = {
         unit: '%',
         clause: CLAUSE,
         formula: '2 % / fall',
+        prescriptive: true,
         remedy: `Slab ${slab.mark} falls ${(100 * slab.fall).toFixed(1)} % away from the house where 2 % (1/4 in per foot) is needed: ${slab.state === 'existing' ? 'overlay or drain it' : 'cast it steeper'}.`,
       },
       rec,

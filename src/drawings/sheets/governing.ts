@@ -47,12 +47,14 @@ export function governing(results: readonly CheckResult[]): readonly CheckResult
 const steps = (lines: readonly TraceLine[]): number => lines.filter((l) => l.kind === 'step').length;
 
 /**
- * True for a result that is counted or looked up, not calculated: nothing of it is used up, or whole numbers are compared
- * in at most two steps.
+ * True for a result that is counted or looked up, not calculated: a prescriptive least size, nothing of it used up, or whole
+ * numbers compared in at most two steps.
  */
 export const isStatement = (r: CheckResult, lines: readonly TraceLine[]): boolean =>
   r.status === 'pass' &&
-  (r.ratio < 5e-4 || (Number.isInteger(r.demand) && Number.isInteger(r.capacity) && steps(lines) <= 2));
+  (r.prescriptive === true ||
+    r.ratio < 5e-4 ||
+    (Number.isInteger(r.demand) && Number.isInteger(r.capacity) && steps(lines) <= 2));
 
 export interface Sorted {
   readonly calculated: readonly CheckResult[];
@@ -96,22 +98,27 @@ export function governingTable({ calculated }: Sorted, note: number): Block {
   };
 }
 
+/** The first step of a statement, every step of a rule of several least sizes, or the count where there is none but the ratio. */
+function foundText(r: CheckResult, lines: readonly TraceLine[]): string {
+  const all = lines.flatMap((l) => (l.kind === 'step' && l.symbol !== 'ratio' ? [l] : []));
+  const said = r.prescriptive ? all : all.slice(0, 1);
+  if (said.length === 0) return `${value(r.demand)} ${r.unit}`.trim();
+  return said.map((l) => `${l.meaning}: ${value(l.value)} ${l.unit}`.trim()).join('; ');
+}
+
 /** What was counted or looked up and holds, parts alike on one row. */
 export function statementsTable({ statements }: Sorted, ctx: SheetContext): Block {
-  const groups = new Map<string, CheckResult[]>();
+  const groups = new Map<string, { readonly found: string; readonly all: CheckResult[] }>();
   for (const r of statements) {
-    const key = `${r.title}|${r.clause}|${value(r.demand)}|${value(r.capacity)}`;
+    const found = foundText(r, ctx.input.explain(r.id));
+    const key = `${r.title}|${r.clause}|${value(r.demand)}|${value(r.capacity)}|${found}`;
     const known = groups.get(key);
-    if (known) known.push(r);
-    else groups.set(key, [r]);
+    if (known) known.all.push(r);
+    else groups.set(key, { found, all: [r] });
   }
-  const rows = [...groups.values()].map((group): TableRow => {
+  const rows = [...groups.values()].map(({ found, all: group }): TableRow => {
     const r = group[0]!;
-    const step = ctx.input.explain(r.id).find((l) => l.kind === 'step');
-    // A count has no step of its own before the quotient.
-    const counted = step === undefined || step.symbol === 'ratio';
-    const found = counted ? `${value(r.demand)} ${r.unit}` : `${step.meaning}: ${value(step.value)} ${step.unit}`;
-    return [r.title, markList(group.map((g) => g.subject)), lettered(found.trim()), r.clause];
+    return [r.title, markList(group.map((g) => g.subject)), lettered(found), r.clause];
   });
   return {
     kind: 'table',

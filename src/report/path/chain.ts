@@ -60,7 +60,9 @@ function stationOf(
   const node = path.nodes.get(ids[0]!)!;
   const role = ctx.structure.members.find((m) => m.id === node.id)?.role ?? '';
   const worst = results
-    .filter((r) => r.subject === mark && r.ratio > 0 && (r.status === 'pass' || r.status === 'fail'))
+    .filter(
+      (r) => r.subject === mark && r.ratio > 0 && ((r.status === 'pass' && !r.prescriptive) || r.status === 'fail'),
+    )
     .sort((a, b) => b.ratio - a.ratio)[0];
   return {
     mark,
