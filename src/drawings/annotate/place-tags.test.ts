@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { flatten, type Primitive } from '../ir/index.js';
 import { overlaps, textBoxes } from './layout.js';
-import { placeTags, type TagWish } from './place-tags.js';
+import { placeNote, placeTags, type TagWish } from './place-tags.js';
 import { styleFor } from './style.js';
 
 const style = styleFor('ANSI B');
@@ -54,5 +54,24 @@ describe('tags on a plan', () => {
     };
     const items = placeTags([wish('J1', 0, 0), wish('J2', 0, 0)], 1 / 48, [note]);
     expect(overlaps(boxes([note, ...items], 1 / 48))).toEqual([]);
+  });
+});
+
+describe('a note with several ways to stand', () => {
+  const at = (x: number): Primitive => ({
+    kind: 'text',
+    layer: 'S-ANNO-NOTE',
+    at: { x, y: 0 },
+    content: '1/12',
+    height: style.note,
+  });
+  const taken: Primitive = { ...at(0), content: '10 RF2 at 1 ft 4 in' } as Primitive;
+
+  it('takes the first that is free', () => {
+    expect(placeNote([at(0), at(4 * 48), at(6 * 48)], 0.03, 1 / 48, [taken])).toMatchObject({ at: { x: 4 * 48 } });
+  });
+
+  it('takes the first when none is', () => {
+    expect(placeNote([at(0), at(1)], 0.03, 1 / 48, [taken])).toMatchObject({ at: { x: 0 } });
   });
 });

@@ -155,3 +155,30 @@ export function placeTags(
     return tag({ ...wish, off: best });
   });
 }
+
+/**
+ * Of ways to draw one note, the first whose lettering touches no text of `over`, or the one that touches fewest; among those
+ * that touch none the one that covers fewest lines. `scale` and lists as for `placeTags`.
+ */
+export function placeNote(
+  ways: readonly [Primitive, ...Primitive[]],
+  clear: number,
+  scale: number,
+  over: readonly Primitive[],
+  lines: readonly Primitive[] = [],
+): Primitive {
+  const boxes = textBoxes(flatOf(over, scale)).map(boxOf);
+  const strokes = segmentsOf(flatOf([...lines, ...over], scale));
+  let best = ways[0];
+  let least = Number.POSITIVE_INFINITY;
+  ways.forEach((way, i) => {
+    let price = i * PRICE.line;
+    for (const own of textBoxes(flatOf([way], scale)).map(boxOf)) {
+      const box = { x: own.x - clear, y: own.y - clear, w: own.w + 2 * clear, h: own.h + 2 * clear };
+      for (const b of boxes) if (meet(box, b)) price += PRICE.touch;
+      for (const l of strokes) if (through(box, l)) price += PRICE.line;
+    }
+    if (price < least) [best, least] = [way, price];
+  });
+  return best;
+}

@@ -6,6 +6,7 @@ import { idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } fr
 import { bar, jointTags } from './frame-parts.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { coverExtents, houseCorners, housePlan, planMargin, slabPlan, standsOff } from './plan-base.js';
+import { sectionLayout } from './section-layout.js';
 import { sectionLines } from './section-plane.js';
 
 function posts(structure: Structure): Primitive[] {
@@ -127,13 +128,14 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     Math.max(...bx, ...slabs) + 24,
     model.y + model.h + (across.depth + h * 2) / scale.ratio,
   );
+  const spots = sectionLayout(ctx);
   for (const [i, cut] of cuts.entries())
     over.push(
       ...sectionMark({
         ...cut,
         ends: Math.abs(cut.a.x - cut.b.x) < 1 ? 'b' : 'both',
         number: String(i + 1),
-        sheet: idAt(SHEET_IDS.sections, i),
+        sheet: idAt(SHEET_IDS.sections, spots[i]!.sheet),
         layer: 'A-ANNO-SYMB',
         style,
       }),

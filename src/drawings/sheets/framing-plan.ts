@@ -2,38 +2,16 @@
 import type { Vec2 } from '../../base/vec.js';
 import { findFastener } from '../../catalog/index.js';
 import type { Nailing, Project } from '../../project/model.js';
-import type { Member, Structure } from '../../structure/model.js';
-import {
-  measure,
-  placeTags,
-  slopeArrow,
-  spread,
-  type TableRow,
-  type TagKind,
-  type TagWish,
-  textBlock,
-} from '../annotate/index.js';
+import type { Member } from '../../structure/model.js';
+import { measure, placeTags, spread, type TableRow, type TagKind, type TagWish, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { fallOf, ridgeLines } from './fall-arrows.js';
 import { bar, jointTags } from './frame-parts.js';
 import { framingNotes } from './framing-notes.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { housePlan, planMargin, roofExtents, standsOff } from './plan-base.js';
 import { houseNotes, tiesOnPlan } from './tie-rows.js';
-
-/** Top edges shared by the two planes of a pitched roof. */
-function ridgeLines(structure: Structure): { readonly a: Vec2; readonly b: Vec2 }[] {
-  return structure.roofs.flatMap((r) => {
-    const s = structure.surfaces.filter((x) => x.roof === r.mark);
-    if (s.length < 2) return [];
-    const { origin, u, v, outline } = s[0]!;
-    const top = Math.max(...outline.map((p) => p.y));
-    const ends = outline
-      .filter((p) => Math.abs(p.y - top) < 1e-6)
-      .map((p) => ({ x: origin.x + u.x * p.x + v.x * p.y, y: origin.y + u.y * p.x + v.y * p.y }));
-    return ends.length >= 2 ? [{ a: ends[0]!, b: ends[1]! }] : [];
-  });
-}
 
 const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = {
   truss: 'truss',
@@ -125,29 +103,6 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
         })),
       );
   });
-  for (const s of structure.surfaces) {
-    const [u0, u1] = [Math.min(...s.outline.map((p) => p.x)), Math.max(...s.outline.map((p) => p.x))];
-    const [v0, v1] = [Math.min(...s.outline.map((p) => p.y)), Math.max(...s.outline.map((p) => p.y))];
-    const v = (v0 + v1) / 2;
-    const on = (t: number): Vec2 => {
-      const u = u0 + t * (u1 - u0);
-      return { x: s.origin.x + s.u.x * u + s.v.x * v, y: s.origin.y + s.u.y * u + s.v.y * v };
-    };
-    // Joint tags stand at the first frames, where x and y are least: the arrow goes to the other end.
-    const [p, q] = [on(0.28), on(0.72)];
-    const at = p.x + p.y > q.x + q.y ? p : q;
-    const roof = project.cover.roofs.find((r) => r.mark === s.roof);
-    over.push(
-      slopeArrow({
-        at,
-        angle: Math.atan2(s.downhill.y, s.downhill.x),
-        text: roof?.pitchText ?? '',
-        layer: 'A-ANNO-SYMB',
-        style,
-        ...(roof && { path: `${roof.path}/pitch` }),
-      }),
-    );
-  }
   const ties = tiesOnPlan(ctx);
   over.push(...ties.lines);
   wishes.push(
@@ -224,6 +179,8 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       angle: Math.abs(line.b.x - line.a.x) > Math.abs(line.b.y - line.a.y) ? 0 : Math.PI / 2,
     });
   }
+  // What stands fast is on the plan: arrows go where they are clear of it, tags where they are clear of both.
+  for (const s of structure.surfaces) over.push(fallOf(ctx, s, scale.ratio, over, items));
   over.push(...placeTags(wishes, scale.ratio, over, items));
   const view = placeView(ctx, {
     box: main,

@@ -5,7 +5,7 @@ import type { Primitive, Rect } from '../ir/index.js';
 import { CAMERAS, type CameraName } from '../views/camera.js';
 import { picture } from '../views/picture.js';
 import type { SheetContext } from './contract.js';
-import { sectionPlanes } from './section-plane.js';
+import { type SectionPlane, sectionPlanes } from './section-plane.js';
 
 export interface Cutting {
   readonly name: CameraName;
@@ -13,10 +13,14 @@ export interface Cutting {
 }
 
 /** Looking toward the house for a cut across a ridge that runs out from it; toward −x for a cut square to the house. */
+export const cuttingOf = (plane: SectionPlane): Cutting => ({
+  name: plane.across === 'x' ? 'rear' : 'right',
+  cutAt: plane.at,
+});
+
 function cutting(ctx: SheetContext, number: number): Cutting {
   const planes = sectionPlanes(ctx.input.structure);
-  const plane = planes[number] ?? planes[0];
-  return plane.across === 'x' ? { name: 'rear', cutAt: plane.at } : { name: 'right', cutAt: plane.at };
+  return cuttingOf(planes[number] ?? planes[0]);
 }
 
 /** Soil line and the surface people walk on, in the picture of a section. */

@@ -2,35 +2,20 @@
 
 import type { Member } from '../../structure/model.js';
 import { levelMark, slopeTriangle } from '../annotate/index.js';
-import type { Primitive, Rect } from '../ir/index.js';
+import type { Primitive } from '../ir/index.js';
 import { CAMERAS, see } from '../views/camera.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
-import { dims, placeView, SECTION_SCALES, scaleFor } from './parts.js';
+import { dims, type PlacedView, placeView } from './parts.js';
+import { type SectionSpot, sectionLayout, sectionMargin } from './section-layout.js';
 import { type Cutting, coverOnly, sectionPicture, soil } from './section-picture.js';
 import { carriersOf, type SectionPlane, sectionPlanes } from './section-plane.js';
 
-function coverFrame(ctx: SheetContext, cut: Cutting, bounds: Rect): Rect {
-  const { structure } = ctx.input;
-  const c = CAMERAS[cut.name];
-  const as = structure.roofs.flatMap((r) => [
-    see(c, { x: r.min.x, y: r.min.y, z: 0 }).a,
-    see(c, { x: r.max.x, y: r.max.y, z: 0 }).a,
-  ]);
-  const behind = cut.name === 'right' ? [see(c, { x: 0, y: -40, z: 0 }).a] : [];
-  const x0 = Math.max(bounds.x, Math.min(...as, ...behind) - 14);
-  const x1 = Math.min(bounds.x + bounds.w, Math.max(...as) + 14);
-  const low = Math.min(...structure.footings.map((f) => f.bottom)) - 4;
-  const high = Math.max(...structure.roofs.map((r) => r.highestPoint)) + 30;
-  return { x: x0, y: low, w: x1 - x0, h: high - low };
-}
-
-function drawSection(ctx: SheetContext, number: number, plane: SectionPlane): SheetBody {
+function drawSection(ctx: SheetContext, number: number, plane: SectionPlane, spot: SectionSpot): PlacedView {
   const { structure, project } = ctx.input;
-  const { style, area, len } = ctx;
+  const { style, len } = ctx;
+  const { frame, scale } = spot;
   const h = style.note;
   const { cut, camera, pic } = sectionPicture(ctx, coverOnly(ctx, number), number);
-  const frame = coverFrame(ctx, cut, pic.bounds);
-  const scale = scaleFor(ctx, frame, area, { x: h * 26, y: h * 5 }, SECTION_SCALES);
   const over: Primitive[] = [];
   // With several roofs a section gives the levels and stations of its own.
   const several = structure.roofs.length > 1;
@@ -109,21 +94,17 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane): Sh
   }
   const items = [...soil(ctx, cut, frame), ...pic.items];
   const placed = placeView(ctx, {
-    box: area,
+    box: spot.box,
     model: frame,
     scale,
     number: String(number + 1),
     title: several ? `Section through ${roof.mark}` : 'Section through the cover',
     items,
     over,
+    snug: sectionMargin(ctx).y,
   });
   const window = { x: frame.x - 14, y: frame.y - 6, w: frame.w + 28, h: frame.h + 12 };
-  return {
-    title: 'Section',
-    scaleNote: placed.scale.label,
-    viewports: [{ ...placed.viewport, window }],
-    items: placed.items,
-  };
+  return { ...placed, viewport: { ...placed.viewport, window } };
 }
 
 /** Clear height at the lowest of the beams over the walking surface below it, drawn as a dimension. */
@@ -164,7 +145,18 @@ function headroom(ctx: SheetContext, cut: Cutting, ratio: number, beams: readonl
   ];
 }
 
-const draw = (ctx: SheetContext): SheetBody[] =>
-  sectionPlanes(ctx.input.structure).map((plane, i) => drawSection(ctx, i, plane));
+function draw(ctx: SheetContext): SheetBody[] {
+  const spots = sectionLayout(ctx);
+  const views = sectionPlanes(ctx.input.structure).map((plane, i) => drawSection(ctx, i, plane, spots[i]!));
+  return [...new Set(spots.map((s) => s.sheet))].map((sheet) => {
+    const mine = views.filter((_, i) => spots[i]!.sheet === sheet);
+    return {
+      title: mine.length > 1 ? 'Sections' : 'Section',
+      scaleNote: mine[0]!.scale.label,
+      viewports: mine.map((v) => v.viewport),
+      items: mine.flatMap((v) => v.items),
+    };
+  });
+}
 
 export const sections: SheetKind = { title: 'Section', discipline: 'A', needed: () => true, draw };
