@@ -10,13 +10,16 @@ const inputs = readdirSync(root).flatMap((name) => {
   return input ? [{ name, input }] : [];
 });
 
-describe.each(inputs)('$name', ({ input }) => {
+/** No snow, and the wind that governs lies evenly on each roof: nothing to draw that a number does not say. */
+const EVEN: ReadonlySet<string> = new Set(['05-l-shape-two-roofs']);
+
+describe.each(inputs)('$name', ({ name, input }) => {
   const sheets = drawSet(input, 'ANSI B').filter((s) => s.id.startsWith('S-7'));
   const boxes = sheets.flatMap((s) => textBoxes(s));
   const titles = boxes.filter((b) => b.layer === 'S-DETL' && /^[SW].*, R\d+$/.test(b.content));
 
   it('names cases that exist', () => {
-    expect(titles.length).toBeGreaterThan(0);
+    expect(titles.length > 0).toBe(!EVEN.has(name));
     const ids = new Set(input.loads.cases.map((c) => c.id));
     for (const t of titles) expect(ids).toContain(t.content.replace(/, R\d+$/, ''));
   });
