@@ -194,7 +194,7 @@ describe('chapter 3, combined', () => {
   it('falls back to simple ratios', () => {
     expect(bendingCompression({ ...base, fc: 0, fb1: 750, fb2: 0 }).interaction).toBeCloseTo(0.5, 12);
     const rec = makeRecorder();
-    bendingCompression({ ...base, FbE: 1e12 }, rec);
+    bendingCompression({ ...base, fc: 90, fb1: 90, fb2: 0, FbE: 1e12 }, rec);
     const last = rec.lines.at(-1)!;
     expect(last).toHaveProperty('substituted', expect.stringContaining('no limit'));
     expect(last).toHaveProperty('substituted', expect.not.stringContaining('000000'));
