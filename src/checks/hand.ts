@@ -1,6 +1,7 @@
 /** Where hand statics asks for more than the frame shows and nothing explains it, the demand is raised to statics. */
 import type { HandCheck } from '../analysis/model.js';
 import type { Recorder } from '../base/trace.js';
+import { say } from './codes/say.js';
 import type { CheckContext } from './contract.js';
 import { RATIO_CAP } from './finding.js';
 
@@ -44,7 +45,7 @@ export function raised(value: number, symbol: string, unit: string, raise: Raise
     symbol,
     meaning: `raised to hand statics (${about}, case ${raise.because.case})`,
     formula: `${symbol} · statics / analysed`,
-    substituted: `${value.toPrecision(4)} · ${statics.toPrecision(4)} / ${analysed.toPrecision(4)}`,
+    substituted: `${say(value)} · ${say(statics)} / ${say(analysed)}`,
     value: out,
     unit,
     clause: 'statics',

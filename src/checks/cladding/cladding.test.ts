@@ -239,6 +239,16 @@ describe('sheathing span', () => {
     expect(f.demand).toBeCloseTo(45.6, 1);
   });
 
+  it('prints each allowed load as the product it is', () => {
+    // 40/20 panel at 16 in: total 40·2 = 80 psf, live 30·2³ = 240 psf.
+    const ctx = worked(shed({}));
+    const rec = makeRecorder();
+    sheathingSpan.run(sheathingSpan.subjects(ctx)[0]!, ctx, rec);
+    const step = (symbol: string) => rec.lines.find((l) => l.kind === 'step' && l.symbol === symbol);
+    expect(step('wt,allow')).toMatchObject({ substituted: '40 · 2', value: 80 });
+    expect(step('wl,allow')).toMatchObject({ substituted: '30 · 2³', value: 240 });
+  });
+
   it('fails under the deepest of the drift: the whole of it lies on the panel beside the wall', () => {
     // The fixture's two-storey wall drifts 39 psf onto 33.6: D + 0.45W + 0.75S = 4.7 + 25.9 + 0.75·(33.6 + 15/16·39.4) = 83.5.
     const f = runFirst(sheathingSpan, worked(shed({})));

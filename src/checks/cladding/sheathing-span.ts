@@ -136,15 +136,15 @@ export const sheathingSpan: Check = {
       unit: 'psf',
       clause: total.clause,
     });
-    const live = Math.max(
-      0,
-      ...ctx.loads.cases.map((c, i) => (c.kind === 'Lr' || c.kind === 'S' ? psfOn(ctx, roof.mark, i) : 0)),
-    );
+    const most = (kind: LoadKind): number =>
+      ctx.loads.cases.reduce((m, c, i) => (c.kind === kind ? Math.max(m, psfOn(ctx, roof.mark, i)) : m), 0);
+    const [roofLive, snow] = [most('Lr'), most('S')];
+    const live = Math.max(roofLive, snow);
     rec?.step({
       symbol: 'wl',
       meaning: 'roof live or snow load alone',
-      formula: 'largest of Lr and S',
-      substituted: `${say(live)}`,
+      formula: 'max(Lr, S), each the largest of its cases',
+      substituted: `max(${say(roofLive)}, ${say(snow)})`,
       value: live,
       unit: 'psf',
       clause: 'ASCE 7-16 2.4',

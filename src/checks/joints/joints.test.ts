@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { makeRecorder } from '../../base/trace.js';
 import { bar, contextFor, joint, joist, NONE, postBar, runFirst, v } from '../testing.js';
 import { jointBearing } from './bearing.js';
 import { demandText, jointDemands } from './demands.js';
+import { forceParts } from './force-parts.js';
 import { jointProducts } from './products.js';
 
 const structure = { members: [bar(), postBar()], joints: [joint()] };
@@ -14,6 +16,21 @@ describe('bearing across the grain', () => {
     expect(f.demand).toBeCloseTo(297.52, 2);
     expect(f.capacity).toBeCloseTo(667.61, 2);
     expect(f.ratio).toBeCloseTo(0.445648, 5);
+  });
+
+  it('shows the parts of the force by load case, which add up to it', () => {
+    // Governing is D + S: 1·3000 + 1·6000 = 9000 lb down.
+    const rec = makeRecorder();
+    jointBearing.run(jointBearing.subjects(ctx)[0]!, ctx, rec);
+    const R = rec.lines.find((l) => l.kind === 'step' && l.symbol === 'R');
+    expect(R).toMatchObject({ substituted: '1·3000 (D) + 1·6000 (S)', value: 9000 });
+  });
+
+  it('leaves the parts out where they do not add up to the value', () => {
+    const id = ctx.loads.combinations[1]!.id;
+    expect(forceParts(ctx, 'J1', id, 9000, (f) => f.z)).toBe('1·3000 (D) + 1·6000 (S)');
+    expect(forceParts(ctx, 'J1', id, 8000, (f) => f.z)).toBe('');
+    expect(forceParts(ctx, 'J1', 'none of them', 9000, (f) => f.z)).toBe('');
   });
 
   it('does not gain within 3 in of the end or of a splice', () => {

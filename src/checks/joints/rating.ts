@@ -241,7 +241,7 @@ export function recordWorst(
     symbol: 'sum',
     meaning: 'forces that act together, as the sum of their ratios',
     formula: worst.shares.map((s) => `P${SYMBOL[s.way]}/P${SYMBOL[s.way]},allow`).join(' + ') || '0',
-    substituted: worst.shares.map((s) => s.ratio.toPrecision(3)).join(' + ') || '0',
+    substituted: worst.shares.map((s) => say(s.ratio)).join(' + ') || '0',
     value: worst.ratio,
     unit: '',
     clause: 'common practice, no source',

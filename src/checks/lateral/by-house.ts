@@ -1,4 +1,5 @@
 /** Side load handed to the house: the roof as a diaphragm, its chords, its tie, and the house beyond. */
+import { say } from '../codes/say.js';
 import type { Check, CheckContext, Finding, Subject } from '../contract.js';
 import { failed, measured, notEvaluated, RATIO_CAP } from '../finding.js';
 import { diaphragm } from './diaphragm.js';
@@ -79,7 +80,7 @@ export const byHouse: SwaySystem = {
           symbol: subject.id,
           meaning: `${check.title}: ${finding.status}`,
           formula: 'demand / capacity',
-          substituted: `${finding.demand.toPrecision(4)} / ${finding.capacity.toPrecision(4)} ${finding.unit}`,
+          substituted: `${say(finding.demand)} / ${say(finding.capacity)} ${finding.unit}`,
           value: Math.min(finding.ratio, RATIO_CAP),
           unit: '',
           clause: finding.clause,

@@ -5,6 +5,7 @@
 import { type ForceEnvelope, jointEnvelope, type TrussEffects, thrustSet, trussEffects } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext, Subject } from '../contract.js';
 import { notApplicable, notEvaluated } from '../finding.js';
 import { combinedFinding } from '../members/combined.js';
@@ -94,7 +95,7 @@ function recordPush(
     symbol: 'H',
     meaning: 'outward push of one truss on each beam',
     formula: '(Δ − δ) / f, f = opening per pound of push',
-    substituted: `(${free.toPrecision(4)} − ${(free - f * H).toPrecision(4)}) / ${f.toPrecision(4)}`,
+    substituted: `(${say(free)} − ${say(free - f * H)}) / ${say(f)}`,
     value: H,
     unit: 'lb',
     clause: 'statics',

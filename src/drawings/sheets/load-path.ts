@@ -80,7 +80,7 @@ const bubbles = (ctx: SheetContext, rows: readonly PathRow[], at: (r: PathRow) =
   });
 
 const NOTE =
-  'Numbers are demand over capacity of the worst link of each row: 1.00 is the limit, “open” blocks the set, “none” means that no combination asks for it, “leaves at the roof” that the side load goes through the roof into the house above this link. Down is the largest load toward the ground, up the largest net uplift with 0.6 of the dead load, sideways the larger of along and square to the house. “Together” is the ratio of all ways acting at once at the worst joint of the mark, as the calculations print it; a connection worked out for the force as it comes has only this one. Each rating is taken at the load duration of its own combination.';
+  'Numbers are demand over capacity of the worst link of each row: 1.00 is the limit, “open” blocks the set, “none” means that no combination asks for it, “leaves at the roof” that the side load goes through the roof into the house above this link. Down is the largest load toward the ground, up the largest net uplift with 0.6 of the dead load, sideways the larger of along and square to the house. The steps of joints stand in the calculations mark by mark; of equal parts those of the one nearest its limit. “Together” is the ratio of all ways acting at once at the worst joint of the mark, as the calculations print it; a connection worked out for the force as it comes has only this one. Each rating is taken at the load duration of its own combination.';
 
 /** Sheets wider than this, inches of drawing area, hold picture and table side by side; narrower ones one above the other. */
 const WIDE = 24;

@@ -193,6 +193,11 @@ describe('chapter 3, combined', () => {
 
   it('falls back to simple ratios', () => {
     expect(bendingCompression({ ...base, fc: 0, fb1: 750, fb2: 0 }).interaction).toBeCloseTo(0.5, 12);
+    const rec = makeRecorder();
+    bendingCompression({ ...base, fc: 90, fb1: 90, fb2: 0, FbE: 1e12 }, rec);
+    const last = rec.lines.at(-1)!;
+    expect(last).toHaveProperty('substituted', expect.stringContaining('no limit'));
+    expect(last).toHaveProperty('substituted', expect.not.stringContaining('000000'));
     expect(bendingCompression({ ...base, fc: 300, fb1: 0, fb2: 0 }).interaction).toBeCloseTo(0.25, 12);
     expect(bendingCompression({ ...base, fc: 0, fb1: 0, fb2: 800 }).interaction).toBeCloseTo(0.5, 12);
   });
