@@ -10,7 +10,7 @@ import type { CheckContext, Finding } from '../contract.js';
 import { jointDemands } from '../joints/demands.js';
 import { jointProducts } from '../joints/products.js';
 import { LOT, runFirst } from '../testing.js';
-import { bayMoment, bayShear, tipMoment } from './bay.js';
+import { bayMoment, bayShear, endBayShear, tipMoment } from './bay.js';
 import { houseFacts } from './facts.js';
 import { type Shank, shankOf, spotsOf } from './fastener.js';
 import { assessHeader } from './header.js';
@@ -118,6 +118,12 @@ describe('a bay of the ledger', () => {
     expect(bayMoment(r, s)).toBeGreaterThanOrEqual(m - 1e-6);
     expect(bayMoment(r, s)).toBeLessThan(1.2 * m);
     expect(bayShear(r, s)).toBeGreaterThanOrEqual(v - 1e-2);
+  });
+  it('has more shear beside a place with a rafter beyond it', () => {
+    // Rafter 6 in past the place, next 6 in inside on a bay of 12 in: 6/12 + 1.268·6/12.
+    expect(endBayShear(12, 12, 6)).toBeCloseTo(0.5 + 1.268 * 0.5, 9);
+    // Nothing beyond the place: a rafter right beside it, and the next 8 in inside.
+    expect(endBayShear(8, 12, 0)).toBeCloseTo(1 + 4 / 12, 9);
   });
   it('runs past its first place as a cantilever', () => expect(tipMoment(16, 20)).toBe(20 + 4));
 });
@@ -401,6 +407,22 @@ describe('a header of known make', () => {
     // P = 2000 at 30 of 60: a = 30.75: M = 10·61.5²/8 + 2000·30.75²/61.5 = 4728 + 30750 = 35478: fb = 829.3 of 891.
     const a = assessHeader(o(10), { even: 0, point: 2000, at: 30 });
     expect(a).toMatchObject({ ratio: expect.closeTo(0.931, 3) });
+  });
+  it('shows where its load comes from and what it uses', () => {
+    const p = change(shed(), {
+      house: { openings: (old) => old.map((x) => (x.mark === 'D1' ? { ...x, header: o(1).header } : x)) },
+    });
+    const rec = makeRecorder();
+    const f = houseConnection.run({ id: 'L1', path: '' }, worked(p), rec);
+    const steps = rec.lines.flatMap((l) => (l.kind === 'step' ? [l] : []));
+    const q = steps.find((l) => l.symbol === 'q' && l.meaning.includes('opening D1'))!;
+    const [, sum, length] = /^\((.*)\)\/(.*)$/.exec(q.substituted)!;
+    const forces = sum!.split(' + ').map(Number);
+    expect(forces.reduce((a, b) => a + b, 0) / Number(length)).toBeCloseTo(q.value, 1);
+    const w = steps.find((l) => l.symbol === 'w')!;
+    expect(w.value).toBeCloseTo(q.value + 1, 9);
+    expect(Math.max(...steps.filter((l) => l.symbol === 'used').map((l) => l.value))).toBeCloseTo(f.ratio, 9);
+    expect(f.demand / f.capacity).toBeCloseTo(f.ratio, 9);
   });
   it('is too weak when it is', () => {
     const p = change(shed(), {
