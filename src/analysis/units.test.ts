@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { leverShares, tributaryWidths } from './ledger.js';
+import { beamShares, evenShares, leverShares, tributaryWidths } from './ledger.js';
 import { edgeWidth, profileArea, profileMoment, stripProfile } from './profile.js';
 import { rigidShare } from './side.js';
 import { seatTruss } from './truss.js';
@@ -169,5 +169,33 @@ describe('rigid shares', () => {
     ]);
     expect(leverShares([8, 24], 2)).toEqual([{ index: 0, share: 1 }]);
     expect(tributaryWidths([8, 24, 40], 50)).toEqual([16, 16, 18]);
+  });
+
+  it('carries a ledger on its places as a continuous beam', () => {
+    const close = (found: readonly number[], want: readonly number[]): void => {
+      expect(found).toHaveLength(want.length);
+      found.forEach((f, i) => {
+        expect(f).toBeCloseTo(want[i]!, 9);
+      });
+    };
+    // Two equal spans, load in the middle of one, and even: 13/32, 11/16, −3/32; 3/8, 10/8, 3/8 (common beam tables).
+    close(beamShares([0, 10, 20], 5), [13 / 32, 11 / 16, -3 / 32]);
+    close(evenShares([0, 10, 20], 20), [3.75, 12.5, 3.75]);
+    // Beyond the last of two: the lever. On one: all.
+    close(beamShares([8, 24], 2), [1 + 6 / 16, -6 / 16]);
+    close(beamShares([8, 24], 30), [-6 / 16, 1 + 6 / 16]);
+    close(beamShares([8], 30), [1]);
+    // One span with unlike overhangs, even load 1: about the right support (8·20 − …): R1 = 40·(24 − 20)/16.
+    close(evenShares([8, 24], 40), [10, 30]);
+    // Rafter 5-1/4 in past the last of twenty places at 12 in; over many spans the end moment dies by 0.268 a span.
+    const at = Array.from({ length: 20 }, (_, i) => 6 + 12 * i);
+    const end = beamShares(at, 239.25);
+    expect(end.at(-1)).toBeCloseTo(1 + ((3 - Math.sqrt(3)) * 5.25) / 12, 6);
+    for (const x of [0, 3, 6, 11, 100.5, 233, 234, 239.25, 240]) {
+      const s = beamShares(at, x);
+      expect(s.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
+      expect(s.reduce((a, b, i) => a + b * at[i]!, 0)).toBeCloseTo(x, 8);
+    }
+    expect(evenShares(at, 240).reduce((a, b) => a + b, 0)).toBeCloseTo(240, 8);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { makeSection } from './sections.js';
+import { makeSection, woodAcross } from './sections.js';
 
 const origin = { choice: 'beam', path: '/choices/sections/beam' };
 const dry = { treatment: 'none', incised: false, service: 'dry' } as const;
@@ -118,5 +118,17 @@ describe('sections', () => {
   ] as const)('refuses %o', (choice) => {
     const made = makeSection(choice as never, origin);
     expect(made.ok).toBe(false);
+  });
+});
+
+describe('wood across a bearing', () => {
+  it.each([
+    // (3) 1-1/2 in plies with (2) 1/2 in strips on a 5-1/2 in post: the plies alone; on a 3-1/2 in one the middle ply and 1/2 in of each outer.
+    [4.5, 5.5, 5.5, 4.5],
+    [4.5, 5.5, 3.5, 2.5],
+    [5.5, 5.5, 3.5, 3.5],
+    [1.5, 1.5, 5.5, 1.5],
+  ])('of %d in wood in %d in on %d in is %d in', (b, width, across, want) => {
+    expect(woodAcross({ b, width }, across)).toBeCloseTo(want, 12);
   });
 });

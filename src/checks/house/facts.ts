@@ -5,8 +5,16 @@
 import type { Recorder } from '../../base/trace.js';
 import type { Cladding, Office, Opening } from '../../project/model.js';
 import { fromWall } from '../../structure/describe.js';
-import { assessHeader, type HeaderLoad } from './header.js';
-import { downOn, type HousePlace, housePlaces, needsText, type PlaceSource } from './places.js';
+import { assessHeader, type HeaderLoad, type HeaderShare } from './header.js';
+import {
+  downOn,
+  type HousePlace,
+  housePlaces,
+  needsText,
+  type PlaceSource,
+  recordSpread,
+  type Spread,
+} from './places.js';
 
 export type FactState =
   /** Seen by someone, who is named. */
@@ -33,6 +41,8 @@ export interface HouseFact {
   readonly note: string;
   /** Demand over capacity where it was worked out. */
   readonly ratio: number;
+  /** What the ratio is of, where it was worked out. */
+  readonly governs?: HeaderShare | undefined;
   readonly path: string;
 }
 
@@ -51,6 +61,7 @@ interface Draft {
   readonly takes?: string;
   readonly note?: string;
   readonly ratio?: number;
+  readonly governs?: HeaderShare;
   readonly path?: string;
 }
 
@@ -63,7 +74,7 @@ const asked = (what: string, v: Office<boolean>, takes: string, todo: string): D
 export function factsAt(ctx: PlaceSource, place: HousePlace, rec?: Recorder): readonly HouseFact[] {
   const drafts = [
     ...cladding(place),
-    ...(place.kind === 'ledger' ? ledgerFacts(ctx, place) : endFacts(place)),
+    ...(place.kind === 'ledger' ? ledgerFacts(ctx, place, rec) : endFacts(place)),
     ...headers(ctx, place, rec),
   ];
   return drafts.map((d) => ({ takes: '', note: '', ratio: 0, ...d, path: d.path || place.path, place: place.id }));
@@ -95,7 +106,7 @@ function cladding({ house, kind }: HousePlace): Draft[] {
   ];
 }
 
-function ledgerFacts(ctx: PlaceSource, place: HousePlace): Draft[] {
+function ledgerFacts(ctx: PlaceSource, place: HousePlace, rec?: Recorder): Draft[] {
   const f = place.ledger?.fastening;
   const takes = `${needsText(place.needs)} at each place`;
   const build = place.house.build;
@@ -112,12 +123,17 @@ function ledgerFacts(ctx: PlaceSource, place: HousePlace): Draft[] {
     f.into === 'studs'
       ? `${build.studSize} studs at ${build.studSpacing} in, ${f.framing.species}, one behind every place`
       : `floor band or blocking, ${f.framing.species}, ${f.framing.depth} in thick, whole length of the ledger`;
+  const stretch = heaviest(ctx, place);
+  if (rec && stretch) {
+    rec.heading(`${place.id}: load on the wall under it`);
+    recordSpread(ctx, place, stretch, `${STRETCH} in of wall, the heaviest`, place.path, rec);
+  }
   return [
     asked(`${what}; no veneer, no cantilever, no fascia`, f.verified, takes, 'open the wall or see it from inside'),
     asked(
       'studs and plates under it down to the foundation',
       build.verified,
-      `${Math.ceil(12 * perInch(ctx, place))} lb per foot of wall`,
+      `${Math.ceil(12 * (stretch?.even ?? 0))} lb per foot of wall`,
       'see how the wall is framed',
     ),
   ];
@@ -178,14 +194,19 @@ function endFacts({ end, needs }: HousePlace): Draft[] {
   ];
 }
 
-/** Greatest load on four feet of wall, lb/in. */
-function perInch(ctx: PlaceSource, place: HousePlace): number {
-  const at = place.joints.map((j) => fromWall(place.wall, j.at).along);
-  return Math.max(0, ...at.map((a) => downOn(ctx, place, a, a + STRETCH)));
+/** The four feet of wall that get most. */
+function heaviest(ctx: PlaceSource, place: HousePlace): Spread | undefined {
+  let most: Spread | undefined;
+  for (const j of place.joints) {
+    const { along } = fromWall(place.wall, j.at);
+    const here = downOn(ctx, place, along, along + STRETCH);
+    if (!most || here.even > most.even) most = here;
+  }
+  return most;
 }
 
 /** Openings under a place, whose headers get its load. */
-function under(ctx: PlaceSource, place: HousePlace): readonly (readonly [Opening, HeaderLoad])[] {
+function under(ctx: PlaceSource, place: HousePlace): readonly (readonly [Opening, HeaderLoad, Spread?])[] {
   const { wall, member, needs } = place;
   if (place.kind === 'beam-on-post' || !needs) return [];
   const low = member.start.z - member.section.depth / 2;
@@ -194,7 +215,10 @@ function under(ctx: PlaceSource, place: HousePlace): readonly (readonly [Opening
     const ends = [fromWall(wall, member.start).along, fromWall(wall, member.end).along].sort((p, q) => p - q);
     return below
       .filter((o) => o.offset < ends[1]! && o.offset + o.width > ends[0]!)
-      .map((o) => [o, { even: downOn(ctx, place, o.offset, o.offset + o.width), point: 0, at: 0 }] as const);
+      .map((o) => {
+        const spread = downOn(ctx, place, o.offset, o.offset + o.width);
+        return [o, { even: spread.even, point: 0, at: 0 }, spread] as const;
+      });
   }
   const joint = place.joints[0];
   const along = joint ? fromWall(wall, joint.at).along : Number.NaN;
@@ -205,7 +229,11 @@ function under(ctx: PlaceSource, place: HousePlace): readonly (readonly [Opening
 }
 
 const headers = (ctx: PlaceSource, place: HousePlace, rec?: Recorder): Draft[] =>
-  under(ctx, place).map(([o, load]): Draft => {
+  under(ctx, place).map(([o, load, spread]): Draft => {
+    if (rec && spread) {
+      rec.heading(`${place.id}: load on the header of ${o.mark}`);
+      recordSpread(ctx, place, spread, `the ${o.width} in opening ${o.mark}`, o.path, rec);
+    }
     const a = assessHeader(o, load, rec);
     const what = a.text;
     const path = o.header?.path ?? o.path;
@@ -218,7 +246,7 @@ const headers = (ctx: PlaceSource, place: HousePlace, rec?: Recorder): Draft[] =
         path,
       };
     return a.ratio <= 1 + 1e-9
-      ? { what, state: 'worked-out', note: 'size as seen', ratio: a.ratio, path }
+      ? { what, state: 'worked-out', note: 'size as seen', ratio: a.ratio, governs: a.governs, path }
       : {
           what,
           state: 'refused',

@@ -17,7 +17,21 @@ export interface HeaderLoad {
 export type HeaderAnswer =
   | { readonly state: 'verified'; readonly text: string }
   | { readonly state: 'unknown'; readonly text: string }
-  | { readonly state: 'worked-out'; readonly ratio: number; readonly text: string };
+  | {
+      readonly state: 'worked-out';
+      readonly ratio: number;
+      readonly text: string;
+      /** The question nearest its limit. */
+      readonly governs: HeaderShare;
+    };
+
+export interface HeaderShare {
+  readonly demand: number;
+  readonly capacity: number;
+  readonly unit: string;
+  readonly formula: string;
+  readonly clause: string;
+}
 
 /** Thickness of a jack stud, inches: nominal 2 in. */
 const JACK = 1.5;
@@ -69,6 +83,14 @@ export function assessHeader(o: Opening, load: HeaderLoad, rec?: Recorder): Head
     unit: string,
   ): void => rec?.step({ symbol, meaning, formula, substituted, value, unit, clause: 'statics', from: [h.path] });
   step(
+    'L',
+    'span, to the middle of the jacks',
+    'opening + jack · number',
+    `${o.width} + ${JACK}·${h.made.jacks}`,
+    L,
+    'in',
+  );
+  step(
     'w',
     'load carried already and load added',
     'existing + added',
@@ -96,13 +118,34 @@ export function assessHeader(o: Opening, load: HeaderLoad, rec?: Recorder): Head
   const Fv = designValue('Fv', section, { CD }, rec);
   const Fp = designValue('FcPerp', section, {}, rec);
   if (Fb === undefined || Fv === undefined || Fp === undefined) return { state: 'unknown', text: adds };
-  const bending = ratioOf(fb(M, section.b, section.d, rec), Fb);
-  const shear = ratioOf(fv(R, section.b, section.d, rec), Fv);
-  const bearing = ratioOf(fcPerp(R, section.b, JACK * h.made.jacks, rec), Fp);
-  const ratio = Math.max(bending, shear, bearing);
+  const shares: readonly HeaderShare[] = [
+    { demand: fb(M, section.b, section.d, rec), capacity: Fb, formula: "fb / Fb'", clause: 'NDS 2018 3.3.1' },
+    { demand: fv(R, section.b, section.d, rec), capacity: Fv, formula: "fv / Fv'", clause: 'NDS 2018 3.4.1' },
+    {
+      demand: fcPerp(R, section.b, JACK * h.made.jacks, rec),
+      capacity: Fp,
+      formula: "fc⊥ / Fc⊥', on the jacks",
+      clause: 'NDS 2018 3.10.2',
+    },
+  ].map((s) => ({ ...s, unit: 'psi' }));
+  const short = (v: number): string => String(Number(v.toPrecision(4)));
+  for (const s of shares)
+    rec?.step({
+      symbol: 'used',
+      meaning: 'part of the capacity of the header',
+      formula: s.formula,
+      substituted: `${short(s.demand)} / ${short(s.capacity)}`,
+      value: ratioOf(s.demand, s.capacity),
+      unit: '',
+      clause: s.clause,
+      from: [h.path],
+    });
+  const governs = shares.reduce((g, s) => (ratioOf(s.demand, s.capacity) > ratioOf(g.demand, g.capacity) ? s : g));
+  const ratio = ratioOf(governs.demand, governs.capacity);
   return {
     state: 'worked-out',
     ratio,
+    governs,
     text: `${adds}; (${h.made.plies}) ${h.made.size} worked out: ${ratio.toFixed(2)} of its capacity`,
   };
 }

@@ -94,14 +94,21 @@ function answer(ctx: CheckContext, place: HousePlace, rec?: Recorder): Finding {
   if (of('outside').length > 0) return held(outsideScope(CLAUSE, `${place.id}: ${join(of('outside'))}.`));
   if (of('open').length > 0) return held(notEvaluated(CLAUSE, `${place.id}: nobody has verified ${join(of('open'))}.`));
   const seen = facts.filter((f) => f.state === 'verified' || f.state === 'worked-out');
+  const worked = facts.reduce<HouseFact | undefined>(
+    (w, f) => (f.governs && f.ratio > (w?.ratio ?? -1) ? f : w),
+    undefined,
+  );
   return measured(
     {
-      demand: most,
-      capacity: 0,
-      unit: 'lb',
-      clause: CLAUSE,
-      formula: 'every question answered; the worked-out headers / capacity',
-      ratio: facts.reduce((r, f) => Math.max(r, f.ratio), 0),
+      // Where a header was worked out, the stress in it that is nearest its limit; else the greatest force, seen not computed.
+      ...(worked?.governs ?? {
+        demand: most,
+        capacity: 0,
+        unit: 'lb',
+        clause: CLAUSE,
+        formula: 'every question answered by somebody, nothing computed',
+      }),
+      ratio: worked?.ratio ?? 0,
       note: `House: verified as stated, not computed: ${join(seen)}. On site: ${join(of('on-site'))}.`,
       remedy: `${place.id}: the house is overloaded there.`,
     },

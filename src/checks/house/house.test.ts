@@ -7,16 +7,19 @@ import type { Header, LedgerFastening, Opening, Project } from '../../project/mo
 import { place } from '../../structure/place.js';
 import { change, given, houseEndsProject, shedProject } from '../../structure/testing.js';
 import type { CheckContext, Finding } from '../contract.js';
+import { jointDemands } from '../joints/demands.js';
 import { jointProducts } from '../joints/products.js';
 import { LOT, runFirst } from '../testing.js';
-import { bayMoment, bayShear, tipMoment } from './bay.js';
+import { bayMoment, bayShear, endBayShear, tipMoment } from './bay.js';
 import { houseFacts } from './facts.js';
-import { shankOf, spotsOf } from './fastener.js';
+import { type Shank, shankOf, spotsOf } from './fastener.js';
 import { assessHeader } from './header.js';
 import { houseConnection } from './house-connection.js';
 import { ledgerFasteners, namesDeckTable } from './ledger-fasteners.js';
+import { searched } from './ledger-search.js';
+import { partsAt } from './ledger-shares.js';
 import { ledgerStrength } from './ledger-strength.js';
-import { flatForces, housePlaces } from './places.js';
+import { flatForces, type HousePlace, housePlaces } from './places.js';
 import { sideDemand } from './side.js';
 
 const worked = (project: Project): CheckContext => {
@@ -116,18 +119,44 @@ describe('a bay of the ledger', () => {
     expect(bayMoment(r, s)).toBeLessThan(1.2 * m);
     expect(bayShear(r, s)).toBeGreaterThanOrEqual(v - 1e-2);
   });
+  it('has more shear beside a place with a rafter beyond it', () => {
+    // Rafter 6 in past the place, next 6 in inside on a bay of 12 in: 6/12 + 1.268·6/12.
+    expect(endBayShear(12, 12, 6)).toBeCloseTo(0.5 + 1.268 * 0.5, 9);
+    // Nothing beyond the place: a rafter right beside it, and the next 8 in inside.
+    expect(endBayShear(8, 12, 0)).toBeCloseTo(1 + 4 / 12, 9);
+  });
   it('runs past its first place as a cantilever', () => expect(tipMoment(16, 20)).toBe(20 + 4));
 });
+
+const shankOfLedger = (place: HousePlace): Shank => shankOf(place.ledger!.fastening!, place.member) as Shank;
 
 describe('fasteners of a ledger', () => {
   const member = worked(shed()).structure.members.find((m) => m.role === 'ledger')!;
 
-  it('passes three bolts at 12 in, by pocket calculator', () => {
+  it('gives the end place more than the rafter beyond it, and says from where', () => {
     const ctx = worked(shed());
+    const place = housePlaces(ctx)[0]!;
+    const last = [...place.joints].sort((p, q) => p.ties[0]!.along - q.ties[0]!.along).at(-1)!;
+    const c = ctx.loads.combinations.find(
+      (x) => x.id === searched(ctx, place, shankOfLedger(place))!.worst!.F.combination,
+    )!;
+    const { rows } = flatForces(ctx, [last], place.wall)![0]!;
+    const down = c.terms.reduce((sum, t) => sum + t.factor * rows[3 * t.case + 1]!, 0);
+    const parts = partsAt(ctx, place, last, c);
+    expect(parts.reduce((sum, p) => sum + p.share * p.load, 0)).toBeCloseTo(down, 6);
+    // Places 6 to 234 in at 12 in, rafter at 239.25: about the next place, R·(1 + 5.25/12); over many bays, 1 + 1.268·5.25/12.
+    expect(parts[0]!.share).toBeCloseTo(1.5547, 3);
+    expect(down).toBeGreaterThan(parts[0]!.load * (1 + 5.25 / 12));
+    // Bolts as they stand do not hold that.
+    expect(runFirst(ledgerFasteners, ctx).status).toBe('fail');
+  });
+
+  it('passes three bolts at 12 in, the first 3-1/2 in from the end, by pocket calculator', () => {
+    const ctx = worked(shed({ end: 3.5 }));
     const f = runFirst(ledgerFasteners, ctx);
     expect(f.status).toBe('pass');
     // 1/2 in. bolt across 7/16 in., both members 1-1/2 in. DF-L loaded across the grain, Fe⊥ 3157.6 psi, mode II:
-    // Z = 179.9 lb; rows 2.5 in. = 5D, first place 6 in. from the end: CΔ = 1. Cg: γ = 63640, EA = 1.6e6·1.5·2 =
+    // Z = 179.9 lb; rows 2.5 in. = 5D, first place 3.5 in. = 7D from the end: CΔ = 1. Cg: γ = 63640, EA = 1.6e6·1.5·2 =
     // 4.8e6, u = 1 + 63640·1.25·2/4.8e6 = 1.03314, m = 0.77356, m³ = 0.46290, m⁶ = 0.21428:
     // 0.77356·0.78572/(3·(1.4629·1.77356 − 0.78572))·2/0.22644 = 0.9893.
     const worst = [...housePlaces(ctx)[0]!.joints].reduce((w, j) => {
@@ -143,6 +172,26 @@ describe('fasteners of a ledger', () => {
       }, w);
     }, 0);
     expect(f.ratio).toBeCloseTo(worst, 3);
+  });
+
+  it('says the same side load in the joint schedule as at the house', () => {
+    const ctx = worked(shed());
+    const place = housePlaces(ctx)[0]!;
+    const d = jointDemands(ctx).find((q) => q.kind === 'ledger-to-house')!;
+    expect(d.alongX.value).toBeCloseTo(place.needs!.along.value, 6);
+    expect(d.alongY.value).toBeCloseTo(Math.max(place.needs!.away.value, place.needs!.against.value), 6);
+    expect(d.alongX.value).toBeGreaterThan(0);
+  });
+
+  it('stands where it is told: 3-1/2 in from both ends, equal bays of at most the spacing between', () => {
+    const at = housePlaces(worked(shed({ end: 3.5 })))[0]!.joints.map((j) => j.ties[0]!.along);
+    // (240 − 7)/12 = 19.4: twenty bays of 11.65 in.
+    expect(at).toHaveLength(21);
+    at.forEach((x, i) => {
+      expect(x).toBeCloseTo(3.5 + 11.65 * i, 9);
+    });
+    const crossed = shed({ end: 120 });
+    expect(place(crossed).issues.map((i) => i.code)).toContain('ledger-fasteners-cross');
   });
 
   it('leaves a trace that ends with its ratio', () => {
@@ -358,6 +407,22 @@ describe('a header of known make', () => {
     // P = 2000 at 30 of 60: a = 30.75: M = 10·61.5²/8 + 2000·30.75²/61.5 = 4728 + 30750 = 35478: fb = 829.3 of 891.
     const a = assessHeader(o(10), { even: 0, point: 2000, at: 30 });
     expect(a).toMatchObject({ ratio: expect.closeTo(0.931, 3) });
+  });
+  it('shows where its load comes from and what it uses', () => {
+    const p = change(shed(), {
+      house: { openings: (old) => old.map((x) => (x.mark === 'D1' ? { ...x, header: o(1).header } : x)) },
+    });
+    const rec = makeRecorder();
+    const f = houseConnection.run({ id: 'L1', path: '' }, worked(p), rec);
+    const steps = rec.lines.flatMap((l) => (l.kind === 'step' ? [l] : []));
+    const q = steps.find((l) => l.symbol === 'q' && l.meaning.includes('opening D1'))!;
+    const [, sum, length] = /^\((.*)\)\/(.*)$/.exec(q.substituted)!;
+    const forces = sum!.split(' + ').map(Number);
+    expect(forces.reduce((a, b) => a + b, 0) / Number(length)).toBeCloseTo(q.value, 1);
+    const w = steps.find((l) => l.symbol === 'w')!;
+    expect(w.value).toBeCloseTo(q.value + 1, 9);
+    expect(Math.max(...steps.filter((l) => l.symbol === 'used').map((l) => l.value))).toBeCloseTo(f.ratio, 9);
+    expect(f.demand / f.capacity).toBeCloseTo(f.ratio, 9);
   });
   it('is too weak when it is', () => {
     const p = change(shed(), {

@@ -11,6 +11,7 @@ import { componentUplifts } from '../joints/component-uplift.js';
 import { sumText } from '../members/scan.js';
 import { factorsOf, lateralOf, pullOf, reference, type Shank, shankOf, spotsOf } from './fastener.js';
 import { armOf, searched, type Worst } from './ledger-search.js';
+import { recordParts } from './ledger-shares.js';
 import { flatForces, type HousePlace, housePlaces } from './places.js';
 
 const CLAUSE = 'NDS 2018 12.3, 12.4';
@@ -34,6 +35,7 @@ function record(ctx: CheckContext, place: HousePlace, s: Shank, { F, at }: Worst
       ? sumText(ctx, combination, (c) => rows[3 * c + k]!)
       : `${F.combination}, as at the rafters' ties`;
   const formula = combination?.label ?? 'component uplift of the rafters by the lever';
+  if (combination && rows) recordParts(ctx, place, F.joint, combination, rec);
   step('V', F.down >= 0 ? 'down on this place' : 'up on this place', formula, sum(1), Math.abs(F.down));
   step('H', 'along the wall on this place, side load with it', formula, sum(0), Math.abs(F.along));
   step('Fo', 'out from the wall on this place, side load with it', formula, sum(2), Math.max(0, F.out));

@@ -1,5 +1,5 @@
 /** The place and combination that ask most of a ledger's fasteners. */
-import { leverShares } from '../../analysis/ledger.js';
+import { beamShares } from '../../analysis/ledger.js';
 import type { Joint } from '../../structure/model.js';
 import { combinedLateralWithdrawal } from '../codes/nds-2018/index.js';
 import type { CheckContext } from '../contract.js';
@@ -21,7 +21,10 @@ export interface Force {
   readonly out: number;
 }
 
-/** The larger component wind under each rafter, brought to the places as its reaction is (ASCE 7-16 30.7). */
+/**
+ * The larger component wind under each rafter, brought to the places as its reaction is (ASCE 7-16 30.7). It does not
+ * come to all rafters at once: shares that would press a place on the wall relieve nothing.
+ */
 function componentForces(ctx: CheckContext, place: HousePlace): Force[] {
   const { byJoint } = componentUplifts(ctx);
   const joints = [...place.joints].sort((p, q) => p.ties[0]!.along - q.ties[0]!.along);
@@ -31,7 +34,9 @@ function componentForces(ctx: CheckContext, place: HousePlace): Force[] {
   for (const u of byJoint.values()) {
     if (u.joint.ties.at(-1)?.part !== place.member.id) continue;
     combination = u.combination;
-    for (const { index, share } of leverShares(at, u.joint.ties.at(-1)!.along)) up[index]! += share * u.up;
+    beamShares(at, u.joint.ties.at(-1)!.along).forEach((share, i) => {
+      up[i] = up[i]! + Math.max(0, share) * u.up;
+    });
   }
   return joints.flatMap((joint, i) =>
     up[i]! > TRACE

@@ -12,7 +12,7 @@ import { measured, notApplicable, notEvaluated, outsideScope, RATIO_CAP, ratioOf
 import { designValue, WET_REFUSED } from '../members/design.js';
 import { sumText } from '../members/scan.js';
 import { stabilityFactor } from '../members/stability.js';
-import { bayMoment, bayShear, tipMoment, tipShear } from './bay.js';
+import { bayMoment, bayShear, endBayShear, tipMoment, tipShear } from './bay.js';
 import { type HousePlace, housePlaces } from './places.js';
 import { sideDemand } from './side.js';
 
@@ -103,7 +103,7 @@ interface Assessed {
 const levers = (lay: Layout) => ({
   bay: bayMoment(lay.r, lay.s),
   tip: tipMoment(lay.r, lay.a),
-  v: Math.max(bayShear(lay.r, lay.s), tipShear(lay.r, lay.a)),
+  v: Math.max(bayShear(lay.r, lay.s), tipShear(lay.r, lay.a), endBayShear(lay.r, lay.s, lay.a)),
 });
 
 /** Ratios under one rafter load R (down positive) and pull outward O, lb. */
@@ -168,6 +168,14 @@ function explainStrength(place: HousePlace, lay: Layout, w: Answer, rec?: Record
     unit: '',
     clause: 'NDS 2018 Eq. 3.9-3',
   });
+  say(
+    'v',
+    'rafters counted beside a place: x inside a bay, u beyond the end place, whichever side has most',
+    'greatest of Σ(1 − x/s), number beyond the end, Σ(1 − x/s) + 1.268·Σu/s',
+    `s = ${n(lay.s)}, r = ${n(lay.r)}, a = ${n(lay.a)}`,
+    v,
+    '',
+  );
   say(
     'V',
     'shear beside a place',

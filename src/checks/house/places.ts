@@ -1,4 +1,6 @@
 /** Where the cover meets the house, and what each place must take: forces of its joints with the side load added. */
+import type { Recorder } from '../../base/trace.js';
+import type { Combination } from '../../loads/model.js';
 import type { BeamEnd, HouseWall, LedgerSpec } from '../../project/model.js';
 import { fromWall } from '../../structure/describe.js';
 import type { Joint, Member, WallPlaced } from '../../structure/model.js';
@@ -178,11 +180,21 @@ function needsOf(ctx: PlaceSource, joints: readonly Joint[], wall: WallPlaced): 
   return { down: need(0), up: need(1), along: need(2), away: need(3), against: need(4) };
 }
 
+/** Greatest load down on a stretch of the wall. */
+export interface Spread {
+  /** lb/in. */
+  readonly even: number;
+  readonly combination: Combination | undefined;
+  /** Places that load the stretch, and its length, inches. */
+  readonly joints: readonly Joint[];
+  readonly length: number;
+}
+
 /**
- * Greatest load down on a stretch of the wall, lb/in: places within half a spacing of it, divided by its length. `from`
- * and `to` along the wall, inches.
+ * Greatest load down on a stretch of the wall: places within half a spacing of it, divided by its length. `from` and `to`
+ * along the wall, inches.
  */
-export function downOn(ctx: PlaceSource, place: HousePlace, from: number, to: number): number {
+export function downOn(ctx: PlaceSource, place: HousePlace, from: number, to: number): Spread {
   const half = (place.ledger?.fastening?.spacing ?? place.house.build.studSpacing) / 2;
   const on = place.joints.filter((j) => {
     const { along } = fromWall(place.wall, j.at);
@@ -190,12 +202,43 @@ export function downOn(ctx: PlaceSource, place: HousePlace, from: number, to: nu
   });
   const force = flatForces(ctx, on, place.wall) ?? [];
   let most = 0;
-  for (const { terms } of ctx.loads.combinations) {
+  let combination: Combination | undefined;
+  for (const c of ctx.loads.combinations) {
     let sum = 0;
-    for (const { rows } of force) for (const t of terms) sum += t.factor * rows[3 * t.case + 1]!;
-    most = Math.max(most, sum);
+    for (const { rows } of force) for (const t of c.terms) sum += t.factor * rows[3 * t.case + 1]!;
+    if (sum <= most) continue;
+    most = sum;
+    combination = c;
   }
-  return to > from ? most / (to - from) : 0;
+  return { even: to > from ? most / (to - from) : 0, combination, joints: on, length: to - from };
+}
+
+/** The spread as steps: what each place brings under the combination, and their sum on the stretch. */
+export function recordSpread(
+  ctx: PlaceSource,
+  place: HousePlace,
+  spread: Spread,
+  onto: string,
+  from: string,
+  rec?: Recorder,
+): void {
+  const { combination, joints, length } = spread;
+  if (!rec || !combination) return;
+  const down = (flatForces(ctx, joints, place.wall) ?? []).map(({ rows }) =>
+    combination.terms.reduce((sum, t) => sum + t.factor * rows[3 * t.case + 1]!, 0),
+  );
+  const [first, last] = [joints[0]?.id ?? '', joints.at(-1)?.id ?? ''];
+  rec.step({
+    symbol: 'q',
+    meaning: `load of the cover on ${onto}, ${combination.id}: ${first} to ${last}, as the ledger presses on each place within half a spacing`,
+    formula: 'Σ V / length',
+    substituted: `(${down.map((v) => v.toFixed(0)).join(' + ')})/${length}`,
+    value: spread.even,
+    unit: 'lb/in',
+    clause: combination.clause,
+    from: [from],
+    note: `${(12 * spread.even).toFixed(0)} lb per foot`,
+  });
 }
 
 const lb = (v: number): string => `${Math.ceil(v)} lb`;

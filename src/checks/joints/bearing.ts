@@ -1,7 +1,7 @@
 /**
  * Bearing perpendicular to grain where wood lies on wood or on a post: each member whose grain runs across the load.
- * Plywood strips count for nothing: the placed contact leaves out those of the part above, this check those of the part
- * below. A sloped rafter is taken square to its grain, which is the weaker way. NDS 2018 3.10.2.
+ * Plywood strips of either part count for nothing. A sloped rafter is taken square to its grain, which is the weaker way.
+ * NDS 2018 3.10.2.
  */
 
 import { jointEnvelope } from '../../analysis/index.js';
@@ -44,7 +44,9 @@ interface Contact {
 const short = (v: number): string => String(Number(v.toFixed(3)));
 
 function contacts(structure: Structure, joint: Joint): readonly Contact[] {
-  const { length, width } = joint.contact;
+  const { length } = joint.contact;
+  const above = memberOf(structure, joint.ties[0]?.part ?? '');
+  const width = Math.min(joint.contact.width, above?.section.b ?? Number.POSITIVE_INFINITY);
   if (!JOINT_TRAITS[joint.kind].carries || length <= 0 || width <= 0) return [];
   const parts = joint.ties.map((t) => ({ tie: t, member: memberOf(structure, t.part) }));
   // Across the part above the contact is its wood alone; across the part below it is the whole width, strips too.

@@ -4,7 +4,7 @@
  * with the side load it takes there. The tie of a single framing
  * member must hold the worse of the main system's uplift and the component uplift (ASCE 7-16 30.7).
  */
-import { type ForceEnvelope, envelopeOf, type Governing } from '../../analysis/index.js';
+import { envelopeOf, type ForceEnvelope, type Governing } from '../../analysis/index.js';
 import type { Joint, JointKind } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
 import { heldForces } from '../house/side.js';

@@ -5,7 +5,7 @@
 
 import type { Vec2 } from '../../base/vec.js';
 import { findSize } from '../../catalog/index.js';
-import { shankText } from '../../checks/house/calculated.js';
+import { placesText, shankText } from '../../checks/house/calculated.js';
 import { type HousePlace, needsText } from '../../checks/house/places.js';
 import { fromWall } from '../../structure/describe.js';
 import type { PatternName, PenName, Primitive, Rect } from '../ir/index.js';
@@ -178,7 +178,7 @@ function ledger(ctx: SheetContext, place: HousePlace): HousePicture {
         at: { x: 0, y: top - (f?.rows.at(-1) ?? d / 2) },
         mark: first?.mark ?? member.mark,
         text: f
-          ? `${first?.mark ?? ''}: ${f.rows.length} ${f.kind === 'bolt' ? 'through bolts' : `${f.kind === 'lag' ? 'lag' : 'wood'} screws`} ${shankText(f, ctx.len)} x ${ctx.len(f.length)}, washers ${ctx.len(f.washer)}, every ${ctx.len(f.spacing)}, at ${f.rows.map((r) => ctx.len(r)).join(', ')} below the top.`
+          ? `${first?.mark ?? ''}: ${f.rows.length} ${f.kind === 'bolt' ? 'through bolts' : `${f.kind === 'lag' ? 'lag' : 'wood'} screws`} ${shankText(f, ctx.len)} x ${ctx.len(f.length)}, washers ${ctx.len(f.washer)}; ${placesText(place, ctx.len)}; at ${f.rows.map((r) => ctx.len(r)).join(', ')} below the top.`
           : `${first?.mark ?? ''}: fasteners not named yet.`,
       },
       {
