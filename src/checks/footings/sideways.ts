@@ -95,13 +95,11 @@ export function recordCentral(ctx: CheckContext, on: LoadedFooting, rec?: Record
   const holds = side.needs <= side.depth;
   rec?.step({
     symbol: 'd',
-    meaning: `depth in the ground: ${
-      holds
-        ? 'as deep as asked for under every combination, the soil beside the shaft takes V and M'
-        : 'not deep enough for V and M, which fails its own check'
-    } (see Depth against side force and moment), and the base bears P alone: ex = ey = 0`,
-    formula: holds ? 'd ≥ depth asked for' : 'd < depth asked for',
-    substituted: `${side.needs.toFixed(1)} in asked for (${side.governs?.combination.id ?? ''})`,
+    meaning: `depth in the ground where ${side.needs.toFixed(1)} in is asked for (${side.governs?.combination.id ?? ''}): ${
+      holds ? 'the soil beside the shaft takes V and M of every combination' : 'not enough for V and M, which fails'
+    }, see Depth against side force and moment; the base bears P alone, ex = ey = 0`,
+    formula: 'z(ground) − z(bottom)',
+    substituted: `${groundBeside(ctx, on.footing).toFixed(1)} − ${on.footing.bottom.toFixed(1)}`,
     value: side.depth,
     unit: 'in',
     clause: side.held ? 'IBC 2018 1807.3.2.2' : 'IBC 2018 1807.3.2.1',

@@ -81,7 +81,7 @@ describe('a pad under a shaft that the soil holds', () => {
     for (const check of [footingFlexure, footingShear, soilBearing]) {
       const lines = explained(check, ctx);
       expect(stepValue(lines, 'd'), check.id).toBe(44);
-      expect(JSON.stringify(lines)).toContain('takes V and M');
+      expect(JSON.stringify(lines)).toContain('takes V and M of every combination');
       expect(stepValue(lines, 'Vx')).toBeLessThan(0);
       expect(stepValue(lines, 'My')).toBeLessThan(0);
     }
@@ -98,6 +98,6 @@ describe('a pad under a shaft that the soil holds', () => {
     );
     expect(runFirst(soilBearing, shallow).demand).toBeCloseTo(551.68, 1);
     const lines = explained(soilBearing, shallow);
-    expect(JSON.stringify(lines)).not.toContain('takes V and M');
+    expect(JSON.stringify(lines)).not.toContain('takes V and M of every combination');
   });
 });
