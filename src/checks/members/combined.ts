@@ -162,9 +162,10 @@ export function findWorst(ctx: CheckContext, loaded: readonly Loaded[]): Worst |
           known.set(key, v);
           own.set(sign * combination.CD, v);
         }
-        // Places are ranked by the plain sum of stress ratios; the clause itself is worked out for the first of them.
-        let at = -1;
-        let most = -1;
+        // Places are ranked by the plain sum of stress ratios, pushed ones and pulled ones apart; the clause itself is
+        // worked out for the first of each.
+        let [pushed, pulled] = [-1, -1];
+        let [mostPushed, mostPulled] = [-1, -1];
         for (let i = 0; i < count; i++) {
           if (m[i]! * sign < 0) continue;
           const N = n[i]!;
@@ -172,15 +173,20 @@ export function findWorst(ctx: CheckContext, loaded: readonly Loaded[]): Worst |
             Math.abs(m[i]!) / S / Math.max(v.Fb, 1) +
             Math.abs(w[i]!) / Sw / v.FbWeak +
             Math.abs(N) / A / (N < 0 ? v.FcAdj : v.Ft);
-          if (x > most) {
-            most = x;
-            at = i;
+          if (N < 0 && x > mostPushed) {
+            mostPushed = x;
+            pushed = i;
+          } else if (N >= 0 && x > mostPulled) {
+            mostPulled = x;
+            pulled = i;
           }
         }
-        if (at < 0) continue;
-        const actions = { M: m[at]!, Mw: w[at]!, N: n[at]! };
-        const ratio = interaction(member, v, actions);
-        if (!worst || ratio > worst.ratio) worst = { on, combination, station: at, ratio, ...actions };
+        for (const at of [pushed, pulled]) {
+          if (at < 0) continue;
+          const actions = { M: m[at]!, Mw: w[at]!, N: n[at]! };
+          const ratio = interaction(member, v, actions);
+          if (!worst || ratio > worst.ratio) worst = { on, combination, station: at, ratio, ...actions };
+        }
       }
     }
   }
@@ -227,7 +233,7 @@ export function combinedFinding(ctx: CheckContext, loaded: readonly Loaded[], re
       unit: '',
       combination: combination.id,
       clause: CLAUSE,
-      formula: 'interaction of bending and axial force ≤ 1',
+      formula: "interaction of bending and axial force, not under fc/Fc' ≤ 1",
       note,
       remedy: `${on.member.id} is overloaded by bending both ways and along its length together: use a wider, deeper or stronger section.`,
     },
