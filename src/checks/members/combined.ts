@@ -18,6 +18,7 @@ import {
 } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, outsideScope, RATIO_CAP } from '../finding.js';
+import { barLength, recordBarLength } from './bar-length.js';
 import { bucklingC, designValue, WET_REFUSED } from './design.js';
 import { repetitiveRow } from './row.js';
 import { combineInto, feetText, sumText } from './scan.js';
@@ -76,9 +77,11 @@ function values(
   const stable = stabilityFactor(member, positive, FbStar, rec);
   if (!stable) return undefined;
   const Fb = stable.RB > RB_LIMIT ? 0 : designValue('Fb', s, { ...at, CL: stable.CL }, rec)!;
-  const FcE1 = FcE(Emin, columnSlenderness(1, span, s.d, rec), rec);
+  const bar = barLength(ctx, member);
+  if (bar) recordBarLength(bar, rec);
+  const FcE1 = FcE(Emin, columnSlenderness(1, bar?.l ?? span, s.d, rec), rec);
   // The edge that is held more closely keeps the member from buckling sideways.
-  const sideways = Math.min(member.unbraced.top, member.unbraced.bottom);
+  const sideways = bar?.l ?? Math.min(member.unbraced.top, member.unbraced.bottom);
   const FcE2 = sideways > 0 ? FcE(Emin, columnSlenderness(1, sideways, s.b / s.plies, rec), rec) : NO_LIMIT;
   const cp = CP(Math.min(FcE1, FcE2), FcStar, bucklingC(s), 1, rec);
   return { Ft, FcAdj: designValue('Fc', s, { CD, CP: cp }, rec)!, FcE1, FcE2, FbE: stable.FbE, Fb, FbStar, FbWeak };
