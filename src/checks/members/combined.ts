@@ -115,7 +115,18 @@ function interaction(m: Member, v: Values, { M, Mw, N }: Actions, rec?: Recorder
   const weak = sideways / v.FbWeak;
   if (N >= 0) {
     // 3.9.1 knows one axis; the other adds in full.
-    return bendingTension(axialStress('ft', N, A, rec), v.Ft, stress, v.FbStar, v.Fb, rec).ratio + weak;
+    const one = bendingTension(axialStress('ft', N, A, rec), v.Ft, stress, v.FbStar, v.Fb, rec).ratio;
+    if (weak > 0)
+      rec?.step({
+        symbol: 'ratio',
+        meaning: 'with sideways bending in full',
+        formula: "the greater of both + fb2/Fb2'",
+        substituted: `${one.toFixed(4)} + ${sideways.toFixed(1)}/${v.FbWeak.toFixed(1)}`,
+        value: one + weak,
+        unit: '',
+        clause: 'NDS 2018 3.9.1',
+      });
+    return one + weak;
   }
   const { FcAdj, FcE1, FcE2, FbE, Fb, FbWeak } = v;
   const fc = axialStress('fc', N, A, rec);
@@ -123,7 +134,7 @@ function interaction(m: Member, v: Values, { M, Mw, N }: Actions, rec?: Recorder
     .ratio;
 }
 
-interface Worst extends Actions {
+export interface Worst extends Actions {
   readonly on: Loaded;
   readonly combination: Combination;
   readonly station: number;
@@ -196,8 +207,12 @@ export function findWorst(ctx: CheckContext, loaded: readonly Loaded[]): Worst |
   return worst ?? 'none';
 }
 
-function record(ctx: CheckContext, { on, combination, station, M, Mw, N }: Worst, rec?: Recorder): void {
+/** Steps to the axial force of the worst place, where it is more than the sum of the member's own cases. */
+export type RecordAxial = (worst: Worst, rec: Recorder) => void;
+
+function record(ctx: CheckContext, worst: Worst, rec?: Recorder, axial?: RecordAxial): void {
   if (!rec) return;
+  const { on, combination, station, M, Mw, N } = worst;
   const { member, effects } = on;
   rec.heading(`${member.id}: ${member.section.label}, ${combination.id}`);
   for (const [symbol, meaning, value, unit, curve] of [
@@ -205,6 +220,10 @@ function record(ctx: CheckContext, { on, combination, station, M, Mw, N }: Worst
     ['M2', 'sideways moment', Math.abs(Mw), 'lb·in', effects.mWeak],
     [N < 0 ? 'P' : 'T', N < 0 ? 'compression along the member' : 'tension along it', Math.abs(N), 'lb', effects.n],
   ] as const) {
+    if (axial && curve === effects.n) {
+      axial(worst, rec);
+      continue;
+    }
     rec.step({
       symbol,
       meaning: `${meaning} ${feetText(effects.stations[station]!)} from the start`,
@@ -219,14 +238,20 @@ function record(ctx: CheckContext, { on, combination, station, M, Mw, N }: Worst
 }
 
 /** The check itself on members with given forces; `loaded` may carry a second set of forces, `note` is printed with a pass. */
-export function combinedFinding(ctx: CheckContext, loaded: readonly Loaded[], rec?: Recorder, note = ''): Finding {
+export function combinedFinding(
+  ctx: CheckContext,
+  loaded: readonly Loaded[],
+  rec?: Recorder,
+  note = '',
+  axial?: RecordAxial,
+): Finding {
   const worst = findWorst(ctx, loaded);
   if (worst === undefined) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);
   if (worst === 'none') {
     return notApplicable(CLAUSE, 'no combination puts a force worth counting along this member or sideways on it');
   }
   const { on, combination, M } = worst;
-  record(ctx, worst, rec);
+  record(ctx, worst, rec, axial);
   const v = values(ctx, on, combination.CD, M >= 0, rec)!;
   const ratio = Math.min(interaction(on.member, v, worst, rec), RATIO_CAP);
   return measured(
