@@ -20,7 +20,7 @@ import { once } from './once.js';
 import { clauseOf } from './sheathing.js';
 import { type RoofSide, sideOf, under } from './side-loads.js';
 import { ALONG } from './system.js';
-import { trussChordFinding } from './truss-chord.js';
+import { NO_SIDE_LOAD, trussChordFinding } from './truss-chord.js';
 
 const CLAUSE = 'NDS 2018 3.8.1, 3.9';
 /** Forces under this are rounding, lb. */
@@ -168,7 +168,7 @@ function chordFinding(
   const chord = m.truss ? undefined : chordOf(ctx, m, c, which);
   if (!m.truss && !chord) return noForces(CLAUSE);
   const most = greatest(ctx, c, which, [c.inner, ...(chord?.places ?? [])]);
-  if (most.value < SMALL || !most.combination) return notApplicable(CLAUSE, 'no side load bends this roof');
+  if (most.value < SMALL || !most.combination) return notApplicable(CLAUSE, NO_SIDE_LOAD);
   rec?.heading(`${m.id} as chord of ${side.roof.mark}: greatest chord force, ${most.combination.id}`);
   if (rec) c.record(which, most.at, most.combination, rec);
   if (!chord) return trussChordFinding(ctx, m, most, rec);
@@ -226,12 +226,15 @@ export const diaphragmChord = once({
     for (const asked of questions(ctx, side)) {
       const finding = asked.run();
       if (finding.status === 'not-applicable') {
-        told.add(finding.note);
+        if (finding.note !== NO_SIDE_LOAD) told.add(finding.note);
         continue;
       }
       if (!worst || rank(finding) > rank(worst.finding)) worst = { asked, finding };
     }
-    if (!worst) return notApplicable(CLAUSE, [...told].join('; ') || 'no side load bends this roof');
-    return rec ? worst.asked.run(rec) : worst.finding;
+    const note = [...told].join('; ');
+    if (!worst) return notApplicable(CLAUSE, note || NO_SIDE_LOAD);
+    if (rec) worst.asked.run(rec);
+    // What is still to come is said, whichever member is used most.
+    return worst.finding.status === 'pass' && note !== '' ? { ...worst.finding, note } : worst.finding;
   },
 });

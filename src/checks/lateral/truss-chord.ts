@@ -10,6 +10,7 @@ import { chordings, type Greatest, greatest } from './chord-force.js';
 import { roofSides } from './side-loads.js';
 
 const CLAUSE = 'IRC 2018 R802.10';
+export const NO_SIDE_LOAD = 'no side load bends this roof';
 /** Forces under this are rounding, lb. */
 const SMALL = 1;
 
@@ -31,7 +32,7 @@ export function trussChordForce(ctx: CheckContext, mark: string): Greatest {
 
 export function trussChordFinding(ctx: CheckContext, m: Member, most: Greatest, rec?: Recorder): Finding {
   const T = most.value;
-  if (T < SMALL || !most.combination) return notApplicable(CLAUSE, `no side load bends ${m.roof ?? 'this roof'}`);
+  if (T < SMALL || !most.combination) return notApplicable(CLAUSE, NO_SIDE_LOAD);
   const asks = `the top chord of ${m.mark} takes ${Math.ceil(T)} lb of roof bending, pull or push`;
   const paper = ctx.project.cover.trussPapers?.find((p) => p.mark === m.mark);
   if (!paper || paper.sealedBy === '') {
