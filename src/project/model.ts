@@ -805,6 +805,8 @@ export interface TrussPaper {
   }[];
   readonly bracing: string;
   readonly deflection: string;
+  /** Pull or push along the top chord by side load on the roof that the sheet is designed for; 0 when it says nothing. */
+  readonly chordForce: Pounds;
   /** Set when the papers' reactions are not to be used below, with the reason. */
   readonly govern?: { readonly set: 'ours'; readonly why: string } | undefined;
   readonly path: string;

@@ -4,6 +4,7 @@
  */
 import { thrustSet } from '../analysis/index.js';
 import type { CheckContext } from '../checks/contract.js';
+import { trussChordForce } from '../checks/lateral/truss-chord.js';
 import type { LoadKind } from '../loads/model.js';
 import type { TrussShape } from '../structure/model.js';
 
@@ -25,6 +26,9 @@ export interface TrussOrder {
   readonly up: number;
   /** Outward push if both bearings are fastened, lb; 0 for a level bottom chord. */
   readonly thrust: number;
+  /** Pull or push along the top chord by the bending of the roof under side load, lb, with its combination; 0 when none. */
+  readonly chordForce: number;
+  readonly chordFrom: string;
   readonly path: string;
 }
 
@@ -69,6 +73,7 @@ export function trussOrders(ctx: CheckContext): readonly TrussOrder[] {
       }
     }
     const { wind } = project.basis;
+    const chord = trussChordForce(ctx, m.mark);
     orders.push({
       mark: m.mark,
       count: same.length,
@@ -83,6 +88,8 @@ export function trussOrders(ctx: CheckContext): readonly TrussOrder[] {
       down,
       up,
       thrust,
+      chordForce: chord.value,
+      chordFrom: chord.combination?.id ?? '',
       path: m.path,
     });
   }

@@ -209,6 +209,7 @@ const papered: fc.Arbitrary<Project> = fc
             mark,
             ...shape,
             from: 'sealed sheet',
+            chordForce: 0,
             sealedBy: 'a licensed engineer',
             reactions: (['left', 'right'] as const).flatMap((bearing) => [
               { bearing, kind: 'gravity' as const, amount: g.down, ...row },

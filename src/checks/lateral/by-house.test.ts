@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { combineComponent } from '../../analysis/index.js';
+import { makeRecorder } from '../../base/trace.js';
 import type { Project } from '../../project/model.js';
 import { openSides } from '../joints/products.js';
 import { joint } from '../testing.js';
@@ -42,6 +43,18 @@ describe('the diaphragm of a gable held by the house', () => {
     expect(s.get('ratio')).toBeCloseTo(s.get('vr')! / s.get('va')!, 9);
     expect(s.get("L'/W'")).toBeCloseTo(gable.structure.roofs[0]!.max.y / 216, 6);
     expect(s.get('δ')).toBeGreaterThan(0);
+  });
+  it('shows how a beam on two posts shares its side load: by the lever of its centre', () => {
+    const s = steps(diaphragm, gable);
+    const k = gable.loads.combinations.findIndex((c) => c.id === f.combination);
+    const c = gable.loads.combinations[k]!;
+    const held = gable.effects.restraints.filter((r) => r.beam === 'B1');
+    const far = held.reduce((a, b) => (a.at.y > b.at.y ? a : b));
+    const near = held.find((r) => r !== far)!;
+    const V = held.reduce((sum, r) => sum + combineComponent(r.force, c, 'x'), 0);
+    expect(held).toHaveLength(2);
+    expect(s.get('F2')).toBeCloseTo((V * (s.get('c')! - near.at.y)) / (far.at.y - near.at.y), 6);
+    expect(s.get('F2')).toBeCloseTo(combineComponent(far.force, c, 'x'), 3);
   });
   it('gains from blocking and closer nails', () => {
     const blocked = ask(diaphragm, gableWith({ nailing: { ...NAILED, blocked: true, edge: 4 } }));
@@ -116,7 +129,14 @@ describe('chords', () => {
         ) / 216,
       ),
     );
-    expect(steps(diaphragmChord, gable).get('Tc')).toBeCloseTo(Math.max(...most), 6);
+    const rec = makeRecorder();
+    diaphragmChord.run(diaphragmChord.subjects(gable)[0]!, gable, rec);
+    const lines = rec.lines.flatMap((l) => (l.kind === 'step' ? [l] : []));
+    // The first is the greatest, at the house; its sign tells pull from push.
+    expect(Math.abs(lines.find((l) => l.symbol === 'Tc')!.value)).toBeCloseTo(Math.max(...most), 6);
+    expect(lines.some((l) => l.symbol === 'N0')).toBe(true);
+    const s = steps(diaphragmChord, gable);
+    expect(s.get('N')).toBeCloseTo(s.get('N0')! + s.get('Tc')!, 6);
     expect(ask(diaphragmChord, gable).status).toBe('pass');
   });
   it('ask more than the member alone when the roof bends hard', () => {
@@ -165,6 +185,13 @@ describe('chords', () => {
     const weak = { ...gable.project, choices: { ...gable.project.choices, joints: [{ ...strap, across: 10 }] } };
     expect(ask(diaphragmChord, { ...gable, structure, project: weak }).status).toBe('fail');
   });
+  it('count only combinations with side load', () => {
+    const id = ask(diaphragmChord, shedWith()).combination;
+    const c =
+      gable.loads.combinations.find((k) => k.id === id) ?? shedWith().loads.combinations.find((k) => k.id === id)!;
+    const { cases } = shedWith().loads;
+    expect(c.terms.some((t) => ['W', 'E'].includes(cases[t.case]!.kind))).toBe(true);
+  });
   it('of a shed are its end rafters, with the roof’s bending on top of their own', () => {
     const f = ask(diaphragmChord, shedWith());
     expect(f.status).toBe('pass');
@@ -185,6 +212,18 @@ describe('blocks over the bearings', () => {
       .reduce((sum, r) => sum + combineComponent(r.force, c, 'y'), 0);
     expect(f.demand).toBeCloseTo(Math.abs(alongBeam) / 7 + (Math.abs(d.along[k]!) / 216) * 24, 4);
     expect(f.capacity).toBeCloseTo(s.get("Z'")! * 1.6 * 3, 6);
+  });
+  it('are as strong as the widest bay asks', () => {
+    // Without the second inner truss one bay is 48 in instead of 24.
+    const inner = gable.structure.members.filter((m) => m.truss && m.mark === 'T1')[1]!.id;
+    const structure = {
+      ...gable.structure,
+      joints: gable.structure.joints.filter((j) => j.ties[0]?.part !== inner),
+    };
+    const f = ask(heelBlocking, { ...gable, structure });
+    const most = Math.max(...gable.loads.combinations.map((c, i) => (c.CD === 1.6 ? Math.abs(d.along[i]!) : 0)));
+    expect(steps(heelBlocking, { ...gable, structure }).get('F2')).toBeCloseTo((most / 216) * 48, 4);
+    expect(f.demand).toBeGreaterThan((most / 216) * 48 - 1e-6);
   });
   it('must be stated', () => {
     const { heel, ...rest } = NAILED;

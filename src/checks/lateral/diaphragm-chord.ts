@@ -1,6 +1,8 @@
 /**
- * Edge members that take the push and pull of the roof's bending as a level beam, on top of what they carry anyway. The
- * force along a chord is linear in the load, so it is added case by case and the members are proved as ever (NDS 3.9).
+ * Edge members that take the push and pull of the roof's bending as a level beam, on top of what they carry anyway. Under
+ * every combination with side load the force along the chord joins the member's own axial force and bending (NDS 3.9), and
+ * by itself it is compared with plain tension (NDS 3.8.1). Combinations without side load bend no roof: the members are
+ * proved for those by their own checks.
  */
 import type { Recorder } from '../../base/trace.js';
 import type { Member } from '../../structure/model.js';
@@ -8,158 +10,113 @@ import type { CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope, RATIO_CAP } from '../finding.js';
 import { durationPart, ratings } from '../joints/rating.js';
 import { productFor } from '../joints/serving.js';
-import { combinedFinding } from '../members/combined.js';
-import { designValue } from '../members/design.js';
-import type { Loaded } from '../members/subjects.js';
-import { type ChordLine, type Chords, chordsOf } from './chords.js';
+import { combinedFinding, type Worst } from '../members/combined.js';
+import { designValue, WET_REFUSED } from '../members/design.js';
+import { sumText } from '../members/scan.js';
+import { type Loaded, noForces } from '../members/subjects.js';
+import { type Chording, chordings, type Greatest, greatest, sideCombinations, type Which } from './chord-force.js';
+import type { ChordLine } from './chords.js';
 import { once } from './once.js';
 import { clauseOf } from './sheathing.js';
-import { caseSums, type RoofSide, sideOf, under } from './side-loads.js';
-import { ALONG, type Axis } from './system.js';
+import { type RoofSide, sideOf, under } from './side-loads.js';
+import { ALONG } from './system.js';
+import { NO_SIDE_LOAD, trussChordFinding } from './truss-chord.js';
 
-/** Part of a truss chord's plain strength that roof bending may use unasked; more is the truss engineer's. No source. */
-const TRUSS_SHARE = 0.1;
+const CLAUSE = 'NDS 2018 3.8.1, 3.9';
 /** Forces under this are rounding, lb. */
 const SMALL = 1;
 
-/** Axial force in a chord of one roof, tension positive, per case, at a place along the chord (house axis), lb. */
-type ChordForce = (line: 'low' | 'high', at: number) => Float64Array;
-
-interface Chording {
-  readonly chords: Chords;
-  readonly force: ChordForce;
-  /** How the force comes about, for the trace. */
-  readonly formula: string;
-  readonly text: string;
+/** A chord member with its own forces, those with the chord force on top, and where its stations lie along the chord. */
+interface Chord {
+  readonly member: Member;
+  readonly own: Loaded;
+  readonly both: Loaded;
+  readonly places: readonly number[];
+  /** Level run over length: the chord force is level, the member may slope. */
+  readonly cos: number;
 }
 
-/** Chords square to the wall of a roof held by the house: the couple of all that acts farther out, over their distance. */
-function heldByHouse(ctx: CheckContext, side: RoofSide, chords: Chords): Chording {
-  const cases = ctx.loads.cases.length;
-  const centre = side.line?.centre ?? (side.roof.min.x + side.roof.max.x) / 2;
-  const known = new Map<number, Float64Array>();
-  const coupleAt = (y: number): Float64Array => {
-    let sum = known.get(y);
-    if (!sum) {
-      sum = caseSums(
-        side.points.filter((p) => p.at.y > y),
-        cases,
-        centre,
-        y,
-      ).couple;
-      known.set(y, sum);
-    }
-    return sum;
-  };
-  return {
-    chords,
-    // A positive couple stretches the chord on the −x side.
-    force: (line, at) => coupleAt(at).map((m) => (line === 'low' ? m : -m) / chords.apart),
-    formula: 'M(y) / d, M(y) = Σ over places farther out of Fx·(yi − y) − Fy·(xi − xc)',
-    text: `d = ${(chords.apart / 12).toFixed(2)} ft`,
-  };
-}
-
-/** Chords of a roof held by posts or braces: at most V·L/4 wherever the lines stand. */
-function heldByPosts(ctx: CheckContext, side: RoofSide, chords: Chords, load: Axis): Chording {
-  const sums = caseSums(side.all, ctx.loads.cases.length, 0, 0);
-  const L = side.roof.max[chords.along] - side.roof.min[chords.along];
-  const total = load === 'x' ? sums.along : sums.square;
-  const low = total.map((V) => (V * L) / 4 / chords.apart);
-  const high = low.map((T) => -T);
-  return {
-    chords,
-    force: (line) => (line === 'low' ? low : high),
-    formula: 'V·L/(4·d), not exceeded wherever the lines of posts or braces stand',
-    text: `L = ${(L / 12).toFixed(2)} ft, d = ${(chords.apart / 12).toFixed(2)} ft`,
-  };
-}
-
-/** A member with the chord force added to its own. */
-function withChord(ctx: CheckContext, m: Member, c: Chording, line: 'low' | 'high'): Loaded | undefined {
+function chordOf(ctx: CheckContext, m: Member, c: Chording, line: Which): Chord | undefined {
   const effects = ctx.effects.members.get(m.id);
   if (!effects || effects.stations.length === 0) return undefined;
   const { along } = c.chords;
   const run = Math.hypot(m.end.x - m.start.x, m.end.y - m.start.y, m.end.z - m.start.z);
   const cos = Math.abs(m.end[along] - m.start[along]) / run;
+  const places = Array.from(effects.stations, (s) => m.start[along] + ((m.end[along] - m.start[along]) * s) / run);
   const n = effects.n.map((row) => Float64Array.from(row));
-  effects.stations.forEach((s, i) => {
-    const at = m.start[along] + ((m.end[along] - m.start[along]) * s) / run;
+  places.forEach((at, i) => {
     const force = c.force(line, at);
     for (let k = 0; k < n.length; k++) n[k]![i] = n[k]![i]! + force[k]! / cos;
   });
-  return { member: m, effects: { ...effects, n } };
+  const both = { member: m, effects: { ...effects, n } };
+  return { member: m, own: { member: m, effects }, both, places, cos };
 }
 
-/** Greatest size of a chord force over the combinations, and the combination. */
-function greatest(ctx: CheckContext, perCase: Float64Array) {
-  let value = 0;
-  let combination = ctx.loads.combinations[0];
-  for (const c of ctx.loads.combinations) {
-    const T = Math.abs(under(c, perCase));
-    if (T > value) {
-      value = T;
-      combination = c;
-    }
-  }
-  return { value, combination };
-}
-
-const innerEnd = (side: RoofSide, along: Axis): number =>
-  along === 'y' ? (side.line?.y ?? side.roof.min.y) : side.roof.min[along];
-
-/** A truss or trim as chord: plain tension against a small part of its strength. */
-function plain(
-  ctx: CheckContext,
-  side: RoofSide,
-  m: Member,
-  c: Chording,
-  line: 'low' | 'high',
-  rec?: Recorder,
-): Finding {
-  const { value: T, combination } = greatest(ctx, c.force(line, innerEnd(side, c.chords.along)));
-  const CD = combination?.CD ?? 1;
+/** The chord force alone against plain tension. */
+function plainFinding({ member: m, cos }: Chord, most: Greatest, rec?: Recorder): Finding {
+  const CD = most.combination?.CD ?? 1;
+  const T = most.value / cos;
   const Ft = designValue('Ft', m.section, { CD }, rec);
-  if (!combination || Ft === undefined || Ft <= 0)
-    return notEvaluated('NDS 2018 3.8', `${m.id} has no tension value to be a chord with.`);
-  const A = m.section.plyWidth * (m.truss?.chordDepth ?? m.section.d);
-  const allowed = TRUSS_SHARE * A * Ft;
+  if (Ft === undefined) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);
+  const A = m.section.b * m.section.d;
   rec?.step({
-    symbol: 'Ta',
-    meaning: `part of the top chord of ${m.id} that roof bending may use unasked`,
-    formula: `${TRUSS_SHARE} · A · Ft'`,
-    substituted: `${TRUSS_SHARE} · ${A.toFixed(2)} · ${Ft.toFixed(0)}`,
-    value: allowed,
+    symbol: "T'",
+    meaning: `allowable tension of ${m.id}, gross section`,
+    formula: "A · Ft'",
+    substituted: `${m.section.b}·${m.section.d} · ${Ft.toFixed(0)}`,
+    value: A * Ft,
     unit: 'lb',
-    clause: 'rule of this program, no source',
+    clause: 'NDS 2018 3.8.1',
   });
-  if (T > allowed) {
-    return outsideScope(
-      'NDS 2018 3.8',
-      `${m.id} is a chord of the roof with ${Math.ceil(T)} lb, more than ${Math.floor(allowed)} lb: the truss engineer must design it for that force.`,
-    );
-  }
   return measured(
     {
       demand: T,
-      capacity: allowed,
+      capacity: A * Ft,
       unit: 'lb',
-      combination: combination.id,
-      clause: 'NDS 2018 3.8',
-      formula: 'T / Ta',
-      note: `Tell the truss plant: the top chord of ${m.id} takes ${Math.ceil(T)} lb of roof bending.`,
-      remedy: '',
+      combination: most.combination?.id ?? '',
+      clause: 'NDS 2018 3.8.1',
+      formula: cos < 1 ? "(Tc / cos of the slope) / T'" : "Tc / T'",
+      remedy: `${m.id} is too weak as a chord of the roof: use a larger or stronger section.`,
     },
     rec,
   );
 }
 
+/** Own force, chord force and their sum at the governing place, in place of the sum alone. */
+function recordSum(ctx: CheckContext, chord: Chord, c: Chording, line: Which, w: Worst, rec: Recorder): void {
+  const { effects } = chord.own;
+  const at = chord.places[w.station]!;
+  const { combination } = w;
+  const own = combination.terms.reduce((sum, t) => sum + t.factor * effects.n[t.case]![w.station]!, 0);
+  rec.step({
+    symbol: 'N0',
+    meaning: 'its own force along it there, pull positive',
+    formula: combination.label,
+    substituted: sumText(ctx, combination, (k) => effects.n[k]![w.station]!),
+    value: own,
+    unit: 'lb',
+    clause: combination.clause,
+    from: [chord.member.path],
+  });
+  c.record(line, at, combination, rec);
+  const Tc = under(combination, c.force(line, at));
+  rec.step({
+    symbol: 'N',
+    meaning: w.N < 0 ? 'push with the chord force on top' : 'pull with the chord force on top',
+    formula: chord.cos < 1 ? 'N0 + Tc / cos of the slope' : 'N0 + Tc',
+    substituted: `${own.toFixed(1)} + ${Tc.toFixed(1)}${chord.cos < 1 ? ` / ${chord.cos.toFixed(4)}` : ''}`,
+    value: w.N,
+    unit: 'lb',
+    clause: 'statics',
+  });
+}
+
 /** Splices of a chord must hold its force: a product rated along the beam. */
-function spliceFinding(ctx: CheckContext, line: ChordLine, which: 'low' | 'high', c: Chording): Finding | undefined {
+function spliceFinding(ctx: CheckContext, line: ChordLine, which: Which, c: Chording): Finding | undefined {
   const ids = new Set(line.members.map((m) => m.id));
   for (const j of ctx.structure.joints) {
     if (j.kind !== 'beam-splice' || !j.ties.some((t) => ids.has(t.part))) continue;
-    const { value: T, combination } = greatest(ctx, c.force(which, j.at[c.chords.along]));
+    const { value: T, combination } = greatest(ctx, c, which, [j.at[c.chords.along]]);
     if (T < SMALL || !combination) continue;
     const product = productFor(ctx.project.choices, j.mark, j.kind);
     const rated = product && ratings(product, 'alike')[c.chords.along === 'x' ? 'along' : 'across'];
@@ -186,22 +143,6 @@ function spliceFinding(ctx: CheckContext, line: ChordLine, which: 'low' | 'high'
   return undefined;
 }
 
-function chordings(ctx: CheckContext, side: RoofSide): readonly (Chording | Axis)[] {
-  const { lateral } = ctx.project.cover;
-  const out: (Chording | Axis)[] = [];
-  if (lateral.x === 'house' || lateral.y === 'house') {
-    const chords = chordsOf(ctx, side.roof, 'y');
-    out.push(chords ? heldByHouse(ctx, side, chords) : 'y');
-  }
-  for (const load of ['x', 'y'] as const) {
-    if (lateral[load] === 'house') continue;
-    const along = load === 'x' ? 'y' : 'x';
-    const chords = chordsOf(ctx, side.roof, along);
-    out.push(chords ? heldByPosts(ctx, side, chords, load) : along);
-  }
-  return out;
-}
-
 const rank = (f: Finding): number =>
   f.status === 'outside-scope'
     ? 4
@@ -215,45 +156,59 @@ interface Asked {
   readonly run: (rec?: Recorder) => Finding;
 }
 
+/** One chord member: its chord force, alone and with all else it carries. */
+function chordFinding(
+  ctx: CheckContext,
+  side: RoofSide,
+  m: Member,
+  c: Chording,
+  which: Which,
+  rec?: Recorder,
+): Finding {
+  const chord = m.truss ? undefined : chordOf(ctx, m, c, which);
+  if (!m.truss && !chord) return noForces(CLAUSE);
+  const most = greatest(ctx, c, which, [c.inner, ...(chord?.places ?? [])]);
+  if (most.value < SMALL || !most.combination) return notApplicable(CLAUSE, NO_SIDE_LOAD);
+  rec?.heading(`${m.id} as chord of ${side.roof.mark}: greatest chord force, ${most.combination.id}`);
+  if (rec) c.record(which, most.at, most.combination, rec);
+  if (!chord) return trussChordFinding(ctx, m, most, rec);
+  const plain = plainFinding(chord, most, rec);
+  // Only what bends the roof: other combinations are in the member's own checks.
+  const combinations = sideCombinations(ctx).filter((k) =>
+    chord.places.some((at) => Math.abs(under(k, c.force(which, at))) >= SMALL),
+  );
+  const only: CheckContext = { ...ctx, loads: { ...ctx.loads, combinations } };
+  const both = combinedFinding(only, [chord.both], rec, '', (w, r) => recordSum(ctx, chord, c, which, w, r));
+  const [worse, word] =
+    both.status !== 'not-applicable' && rank(both) >= rank(plain)
+      ? [both, 'with all it carries']
+      : [plain, 'chord force alone'];
+  rec?.step({
+    symbol: 'ratio',
+    meaning: `${m.id} as chord: ${word} governs`,
+    formula: 'greater of chord force alone and with all it carries',
+    substituted: `${plain.ratio.toFixed(4)}; ${both.ratio.toFixed(4)}`,
+    value: worse.ratio,
+    unit: '',
+    clause: worse.clause,
+  });
+  return worse;
+}
+
 /** Every chord member as a question, so that the worst can be asked again with a recorder. */
 function questions(ctx: CheckContext, side: RoofSide): readonly Asked[] {
   const out: Asked[] = [];
   for (const c of chordings(ctx, side)) {
     if (typeof c === 'string') {
-      out.push({
-        run: () =>
-          notEvaluated(
-            clauseOf(ctx),
-            `${side.roof.mark} has no two members ${ALONG[c]} at its edges to be its chords.`,
-          ),
-      });
+      const none = `${side.roof.mark} has no two members ${ALONG[c]} at its edges to be its chords.`;
+      out.push({ run: () => notEvaluated(clauseOf(ctx), none) });
       continue;
     }
     for (const which of ['low', 'high'] as const) {
       const line = c.chords[which];
       const splice = spliceFinding(ctx, line, which, c);
       if (splice) out.push({ run: () => splice });
-      for (const m of line.members) {
-        out.push({
-          run: (rec) => {
-            const { value, combination } = greatest(ctx, c.force(which, innerEnd(side, c.chords.along)));
-            rec?.heading(`${m.id} as chord of ${side.roof.mark}`);
-            rec?.step({
-              symbol: 'Tc',
-              meaning: 'greatest pull or push along the chord from the bending of the roof, at its inner end',
-              formula: c.formula,
-              substituted: `${(value * c.chords.apart).toFixed(0)} lb·in / ${c.chords.apart.toFixed(1)} in, ${combination?.id ?? ''}`,
-              note: c.text,
-              value,
-              unit: 'lb',
-              clause: 'statics',
-              from: [m.path],
-            });
-            const loaded = m.truss ? undefined : withChord(ctx, m, c, which);
-            return loaded ? combinedFinding(ctx, [loaded], rec) : plain(ctx, side, m, c, which, rec);
-          },
-        });
-      }
+      for (const m of line.members) out.push({ run: (rec) => chordFinding(ctx, side, m, c, which, rec) });
     }
   }
   return out;
@@ -270,13 +225,16 @@ export const diaphragmChord = once({
     const told = new Set<string>();
     for (const asked of questions(ctx, side)) {
       const finding = asked.run();
-      if (finding.status === 'not-applicable') continue;
-      if (finding.status === 'pass' && finding.note !== '') told.add(finding.note);
+      if (finding.status === 'not-applicable') {
+        if (finding.note !== NO_SIDE_LOAD) told.add(finding.note);
+        continue;
+      }
       if (!worst || rank(finding) > rank(worst.finding)) worst = { asked, finding };
     }
-    if (!worst) return notApplicable(clauseOf(ctx), 'no side load bends this roof');
+    const note = [...told].join('; ');
+    if (!worst) return notApplicable(CLAUSE, note || NO_SIDE_LOAD);
     if (rec) worst.asked.run(rec);
-    // What has to be told is told, whichever member is used most.
-    return worst.finding.status === 'pass' ? { ...worst.finding, note: [...told].join(' ') } : worst.finding;
+    // What is still to come is said, whichever member is used most.
+    return worst.finding.status === 'pass' && note !== '' ? { ...worst.finding, note } : worst.finding;
   },
 });

@@ -7,7 +7,8 @@ import { chordsOf } from './chords.js';
 import { edgeOf, shearWidth, type Worst } from './diaphragm-demand.js';
 import { edgeNailLine } from './edge-nails.js';
 import { editionOf, type Sheathed } from './sheathing.js';
-import { caseSums, type RoofSide, type SidePoint, under } from './side-loads.js';
+import { caseSums, type RoofSide } from './side-loads.js';
+import { recordPlaces, recordSplit } from './side-places.js';
 import { ALONG } from './system.js';
 
 export function recordDemand(ctx: CheckContext, side: RoofSide, w: Worst, s: Sheathed, rec?: Recorder): void {
@@ -72,7 +73,8 @@ export function recordDemand(ctx: CheckContext, side: RoofSide, w: Worst, s: She
       from: [path],
     });
   }
-  recordPlaces(ctx, side, w, rec);
+  recordSplit(ctx, side, combination, rec);
+  recordPlaces(ctx, side, { centre: line.centre, y: line.y, about: 'the wall' }, combination, rec);
   const width = shearWidth(ctx, side) / 12;
   plf(
     'v',
@@ -112,35 +114,6 @@ export function recordDemand(ctx: CheckContext, side: RoofSide, w: Worst, s: She
     `√(${w.q.toFixed(1)}² + (${w.k.toFixed(3)}·${w.n.toFixed(1)})²)`,
     w.v,
   );
-}
-
-/** One step a place: force there and its part of the couple. Places with the same lever are summed. */
-function recordPlaces(ctx: CheckContext, side: RoofSide, w: Worst, rec: Recorder): void {
-  const line = edgeOf(ctx, side);
-  const groups = new Map<string, { places: SidePoint[]; dx: number; dy: number }>();
-  for (const p of side.points) {
-    const dx = p.at.x - line.centre;
-    const dy = p.at.y - line.y;
-    const key = `${dx.toFixed(1)} ${dy.toFixed(1)}`;
-    const group = groups.get(key) ?? { places: [], dx, dy };
-    group.places.push(p);
-    groups.set(key, group);
-  }
-  for (const { places, dx, dy } of groups.values()) {
-    const sums = caseSums(places, ctx.loads.cases.length, 0, 0);
-    const x = under(w.combination, sums.along);
-    const y = under(w.combination, sums.square);
-    rec.step({
-      symbol: 'Mi',
-      meaning: `part of the couple from ${dy.toFixed(1)} in out of the wall and ${dx.toFixed(1)} in along it`,
-      formula: 'Fx·(y − y0) − Fy·(x − xc)',
-      substituted: `${x.toFixed(1)}·${dy.toFixed(1)} − ${y.toFixed(1)}·${dx.toFixed(1)}`,
-      value: x * dy - y * dx,
-      unit: 'lb·in',
-      clause: 'statics',
-      from: [side.roof.path],
-    });
-  }
 }
 
 /** Movement of the far end, for information. */

@@ -1,7 +1,7 @@
 /**
  * From the bearing up to the sheathing: side load on beams and framing reaches the diaphragm through blocks between the
  * frames, and so does the push and pull of a beam that is a chord. What each bearing line hands over is spread over its
- * bays and held by the blocks' toe-nails (NDS 12.1.6, 12.5.4).
+ * length; the widest bay takes most and is held by the blocks' toe-nails (NDS 12.1.6, 12.5.4).
  */
 import type { Recorder } from '../../base/trace.js';
 import { NAILS } from '../../catalog/index.js';
@@ -26,7 +26,9 @@ const CLAUSE = 'NDS 2018 12.1.6';
 
 interface BearingLine {
   readonly member: Member;
-  readonly bays: number;
+  /** Length of the bearing between its outermost frames, and its widest bay, inches. */
+  readonly length: number;
+  readonly bay: number;
   /** Axis the bearing runs along. */
   readonly along: 'x' | 'y';
   readonly points: readonly SidePoint[];
@@ -50,7 +52,10 @@ function bearingLines(ctx: CheckContext, roof: CoverRoof): readonly BearingLine[
     // A ledger needs no blocks: the sheathing's edge is nailed to it or to blocks on it as at boundaries.
     if (!member || member.role === 'ledger' || points.length < 2) return [];
     const along = Math.abs(member.end.x - member.start.x) >= Math.abs(member.end.y - member.start.y) ? 'x' : 'y';
-    return [{ member, bays: points.length - 1, along, points } as const];
+    const at = points.map((p) => p.at[along]).sort((a, b) => a - b);
+    const length = at.at(-1)! - at[0]!;
+    const bay = at.reduce((most, x, i) => (i > 0 ? Math.max(most, x - at[i - 1]!) : most), 0);
+    return length > 0 ? [{ member, length, bay, along, points } as const] : [];
   });
 }
 
@@ -63,7 +68,6 @@ interface Bay {
   /** Load across, and distance of the chords, behind the flow; 0 when the bearing is no chord. */
   readonly across: number;
   readonly apart: number;
-  readonly bay: number;
   readonly CD: number;
   readonly id: string;
 }
@@ -86,16 +90,14 @@ function worstBay(ctx: CheckContext, roof: CoverRoof, side: RoofSide): Bay | und
     const bending = o === 'x' ? whole.along : whole.square;
     // Load square to the wall goes straight into the house and bends no chord along it.
     const apart = isChord && !(o === 'y' && lateral.y === 'house') ? chords.apart : 0;
-    const at = line.points.map((p) => p.at[line.along]);
-    const bay = (Math.max(...at) - Math.min(...at)) / line.bays;
     for (const c of ctx.loads.combinations) {
-      const direct = Math.abs(under(c, values)) / line.bays;
+      const direct = (Math.abs(under(c, values)) / line.length) * line.bay;
       const across = apart > 0 ? Math.abs(under(c, bending)) : 0;
-      const flow = apart > 0 ? (across / apart) * bay : 0;
+      const flow = apart > 0 ? (across / apart) * line.bay : 0;
       const force = direct + flow;
       // The nails' value grows with CD, so bays are compared by force over CD.
       if (!worst || force / c.CD > worst.force / worst.CD)
-        worst = { line, direct, flow, force, across, apart, bay, CD: c.CD, id: c.id };
+        worst = { line, direct, flow, force, across, apart, CD: c.CD, id: c.id };
     }
   }
   return worst;
@@ -144,17 +146,17 @@ function recordBay(w: Bay, rec?: Recorder): void {
     });
   step(
     'F1',
-    `side load along ${line.member.id} on each of its ${line.bays} bays; all of it is taken to pass here`,
-    'Σ over the bearing / bays',
-    `${(w.direct * line.bays).toFixed(0)} / ${line.bays}`,
+    `side load along ${line.member.id} on its widest bay; all of it is taken to pass here, evenly over the bearing`,
+    'Σ over the bearing / its length · bay',
+    `${((w.direct * line.length) / line.bay).toFixed(0)} / ${line.length.toFixed(1)} · ${line.bay.toFixed(1)}`,
     w.direct,
   );
   if (w.apart > 0)
     step(
       'F2',
-      `what ${line.member.id} takes as chord over one bay`,
+      `what ${line.member.id} takes as chord over its widest bay`,
       'V / d · bay, V the load across',
-      `${w.across.toFixed(0)} / ${w.apart.toFixed(1)} · ${w.bay.toFixed(1)}`,
+      `${w.across.toFixed(0)} / ${w.apart.toFixed(1)} · ${line.bay.toFixed(1)}`,
       w.flow,
     );
   step('F', 'on one block', 'F1 + F2', `${w.direct.toFixed(1)} + ${w.flow.toFixed(1)}`, w.force);

@@ -14,6 +14,10 @@ import type { CheckContext } from '../contract.js';
 export interface SidePoint {
   readonly at: Vec2;
   readonly force: readonly Vec3[];
+  /** Beam that hands it over. */
+  readonly beam?: string;
+  /** It is what a restraint of the frame holds there, not a single seat of framing. */
+  readonly restraint?: boolean;
 }
 
 /** One stretch of the house that holds a roof: a tie or a ledger. */
@@ -86,7 +90,7 @@ function workOut(ctx: CheckContext): readonly RoofSide[] {
     if (wall && upper !== undefined) behind.set(upper, wall);
   }
   // Framing seats of each roof, and the roofs each beam carries.
-  const seatsOf = new Map<string, { at: Vec2; force: readonly Vec3[]; lower: string }[]>();
+  const seatsOf = new Map<string, { at: Vec2; force: readonly Vec3[]; lower: string; beam: string }[]>();
   const roofsOf = new Map<string, Set<string>>();
   for (const j of structure.joints) {
     const upper = members.get(j.ties[0]?.part ?? '');
@@ -94,7 +98,7 @@ function workOut(ctx: CheckContext): readonly RoofSide[] {
     const force = effects.joints.get(j.id)?.force;
     if (upper?.roof === undefined || upper.strips.length === 0 || !force || !members.has(lower)) continue;
     const list = seatsOf.get(upper.roof) ?? [];
-    list.push({ at: j.at, force, lower });
+    list.push({ at: j.at, force, lower, beam: lower });
     seatsOf.set(upper.roof, list);
     const roofs = roofsOf.get(lower) ?? new Set<string>();
     roofs.add(upper.roof);
@@ -115,11 +119,9 @@ function workOut(ctx: CheckContext): readonly RoofSide[] {
     const beams = new Set(all.map((s) => s.lower).filter((b) => !ledgers.has(b)));
     for (const beam of beams) {
       // A beam of one roof hands over what its restraints hold; one shared by roofs, what each roof puts on it.
-      const from =
-        roofsOf.get(beam)!.size === 1
-          ? effects.restraints.filter((r) => r.beam === beam)
-          : all.filter((s) => s.lower === beam);
-      for (const p of from) points.push({ at: p.at, force: p.force.map(only) });
+      const restraint = roofsOf.get(beam)!.size === 1;
+      const from = restraint ? effects.restraints.filter((r) => r.beam === beam) : all.filter((s) => s.lower === beam);
+      for (const p of from) points.push({ at: p.at, force: p.force.map(only), beam, restraint });
     }
     const seats: HouseSeat[] = [];
     for (const t of project.cover.houseTies ?? []) {

@@ -18,6 +18,7 @@ import {
 } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { measured, notApplicable, outsideScope, RATIO_CAP } from '../finding.js';
+import { barLength, recordBarLength } from './bar-length.js';
 import { bucklingC, designValue, WET_REFUSED } from './design.js';
 import { place, source } from './ends.js';
 import { repetitiveRow } from './row.js';
@@ -77,9 +78,11 @@ function values(
   const stable = stabilityFactor(member, positive, FbStar, rec);
   if (!stable) return undefined;
   const Fb = stable.RB > RB_LIMIT ? 0 : designValue('Fb', s, { ...at, CL: stable.CL }, rec)!;
-  const FcE1 = FcE(Emin, columnSlenderness(1, span, s.d, rec), rec);
+  const bar = barLength(ctx, member);
+  if (bar) recordBarLength(bar, rec);
+  const FcE1 = FcE(Emin, columnSlenderness(1, bar?.l ?? span, s.d, rec), rec);
   // The edge that is held more closely keeps the member from buckling sideways.
-  const sideways = Math.min(member.unbraced.top, member.unbraced.bottom);
+  const sideways = bar?.l ?? Math.min(member.unbraced.top, member.unbraced.bottom);
   const FcE2 = sideways > 0 ? FcE(Emin, columnSlenderness(1, sideways, s.b / s.plies, rec), rec) : NO_LIMIT;
   const cp = CP(Math.min(FcE1, FcE2), FcStar, bucklingC(s), 1, rec);
   return { Ft, FcAdj: designValue('Fc', s, { CD, CP: cp }, rec)!, FcE1, FcE2, FbE: stable.FbE, Fb, FbStar, FbWeak };
@@ -113,7 +116,18 @@ function interaction(m: Member, v: Values, { M, Mw, N }: Actions, rec?: Recorder
   const weak = sideways / v.FbWeak;
   if (N >= 0) {
     // 3.9.1 knows one axis; the other adds in full.
-    return bendingTension(axialStress('ft', N, A, rec), v.Ft, stress, v.FbStar, v.Fb, rec).ratio + weak;
+    const one = bendingTension(axialStress('ft', N, A, rec), v.Ft, stress, v.FbStar, v.Fb, rec).ratio;
+    if (weak > 0)
+      rec?.step({
+        symbol: 'ratio',
+        meaning: 'with sideways bending in full',
+        formula: "the greater of both + fb2/Fb2'",
+        substituted: `${one.toFixed(4)} + ${sideways.toFixed(1)}/${v.FbWeak.toFixed(1)}`,
+        value: one + weak,
+        unit: '',
+        clause: 'NDS 2018 3.9.1',
+      });
+    return one + weak;
   }
   const { FcAdj, FcE1, FcE2, FbE, Fb, FbWeak } = v;
   const fc = axialStress('fc', N, A, rec);
@@ -121,7 +135,7 @@ function interaction(m: Member, v: Values, { M, Mw, N }: Actions, rec?: Recorder
     .ratio;
 }
 
-interface Worst extends Actions {
+export interface Worst extends Actions {
   readonly on: Loaded;
   readonly combination: Combination;
   readonly station: number;
@@ -163,9 +177,10 @@ export function findWorst(ctx: CheckContext, loaded: readonly Loaded[]): Worst |
           known.set(key, v);
           own.set(sign * combination.CD, v);
         }
-        // Places are ranked by the plain sum of stress ratios; the clause itself is worked out for the first of them.
-        let at = -1;
-        let most = -1;
+        // Places are ranked by the plain sum of stress ratios, pushed ones and pulled ones apart; the clause itself is
+        // worked out for the first of each.
+        let [pushed, pulled] = [-1, -1];
+        let [mostPushed, mostPulled] = [-1, -1];
         for (let i = 0; i < count; i++) {
           if (m[i]! * sign < 0) continue;
           const N = n[i]!;
@@ -173,23 +188,32 @@ export function findWorst(ctx: CheckContext, loaded: readonly Loaded[]): Worst |
             Math.abs(m[i]!) / S / Math.max(v.Fb, 1) +
             Math.abs(w[i]!) / Sw / v.FbWeak +
             Math.abs(N) / A / (N < 0 ? v.FcAdj : v.Ft);
-          if (x > most) {
-            most = x;
-            at = i;
+          if (N < 0 && x > mostPushed) {
+            mostPushed = x;
+            pushed = i;
+          } else if (N >= 0 && x > mostPulled) {
+            mostPulled = x;
+            pulled = i;
           }
         }
-        if (at < 0) continue;
-        const actions = { M: m[at]!, Mw: w[at]!, N: n[at]! };
-        const ratio = interaction(member, v, actions);
-        if (!worst || ratio > worst.ratio) worst = { on, combination, station: at, ratio, ...actions };
+        for (const at of [pushed, pulled]) {
+          if (at < 0) continue;
+          const actions = { M: m[at]!, Mw: w[at]!, N: n[at]! };
+          const ratio = interaction(member, v, actions);
+          if (!worst || ratio > worst.ratio) worst = { on, combination, station: at, ratio, ...actions };
+        }
       }
     }
   }
   return worst ?? 'none';
 }
 
-function record(ctx: CheckContext, { on, combination, station, M, Mw, N }: Worst, rec?: Recorder): void {
+/** Steps to the axial force of the worst place, where it is more than the sum of the member's own cases. */
+export type RecordAxial = (worst: Worst, rec: Recorder) => void;
+
+function record(ctx: CheckContext, worst: Worst, rec?: Recorder, axial?: RecordAxial): void {
   if (!rec) return;
+  const { on, combination, station, M, Mw, N } = worst;
   const { member, effects } = on;
   rec.heading(`${member.id}: ${member.section.label}, ${combination.id}`);
   for (const [symbol, meaning, value, unit, curve] of [
@@ -197,6 +221,10 @@ function record(ctx: CheckContext, { on, combination, station, M, Mw, N }: Worst
     ['M2', 'sideways moment', Math.abs(Mw), 'lb·in', effects.mWeak],
     [N < 0 ? 'P' : 'T', N < 0 ? 'compression along the member' : 'tension along it', Math.abs(N), 'lb', effects.n],
   ] as const) {
+    if (axial && curve === effects.n) {
+      axial(worst, rec);
+      continue;
+    }
     rec.step({
       symbol,
       meaning: `${meaning} ${place(member, effects.stations[station]!)}, ${source(member)}`,
@@ -211,14 +239,20 @@ function record(ctx: CheckContext, { on, combination, station, M, Mw, N }: Worst
 }
 
 /** The check itself on members with given forces; `loaded` may carry a second set of forces, `note` is printed with a pass. */
-export function combinedFinding(ctx: CheckContext, loaded: readonly Loaded[], rec?: Recorder, note = ''): Finding {
+export function combinedFinding(
+  ctx: CheckContext,
+  loaded: readonly Loaded[],
+  rec?: Recorder,
+  note = '',
+  axial?: RecordAxial,
+): Finding {
   const worst = findWorst(ctx, loaded);
   if (worst === undefined) return outsideScope('NDS 2018 8.1.4', WET_REFUSED);
   if (worst === 'none') {
     return notApplicable(CLAUSE, 'no combination puts a force worth counting along this member or sideways on it');
   }
   const { on, combination, M } = worst;
-  record(ctx, worst, rec);
+  record(ctx, worst, rec, axial);
   const v = values(ctx, on, combination.CD, M >= 0, rec)!;
   const ratio = Math.min(interaction(on.member, v, worst, rec), RATIO_CAP);
   return measured(
@@ -228,7 +262,7 @@ export function combinedFinding(ctx: CheckContext, loaded: readonly Loaded[], re
       unit: '',
       combination: combination.id,
       clause: CLAUSE,
-      formula: 'interaction of bending and axial force ≤ 1',
+      formula: "interaction of bending and axial force, not under fc/Fc' ≤ 1",
       note,
       remedy: `${on.member.id} is overloaded by bending both ways and along its length together: use a wider, deeper or stronger section.`,
     },

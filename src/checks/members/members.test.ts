@@ -289,6 +289,18 @@ describe('posts', () => {
     expect(f.combination).toBe('D+S');
   });
 
+  it('is never used less than fc over Fc’: the lightly loaded one', () => {
+    // P = 3000: fc = 99.17, 99.17/903.32 = 0.10979; with the load off centre (0.10979)² + 99.17·1.0148/(1380·0.93663) = 0.0899.
+    const f = runFirst(
+      postStability,
+      post([
+        [-1000, -1000],
+        [-2000, -2000],
+      ]),
+    );
+    expect(f.ratio).toBeCloseTo(0.10979, 4);
+  });
+
   it('bears on its end without the column factor', () => {
     const f = runFirst(
       postBearing,

@@ -6,6 +6,7 @@ import { gableProject } from '../../structure/testing.js';
 import type { CheckContext } from '../contract.js';
 import { bar, contextFor, forcesOf, joint, joist, postBar } from '../testing.js';
 import { slendernessCheck } from './braces.js';
+import { combinedCheck } from './combined.js';
 import { postCombined, postShear } from './post-bending.js';
 import { postEnds } from './post-ends.js';
 import { postSlenderness } from './posts.js';
@@ -180,5 +181,34 @@ describe('slenderness of braces', () => {
     const check = slendernessCheck('brace', '');
     const f = check.run({ id: 'KB1', path: '' }, ctx);
     expect(f.demand).toBeCloseTo(42.4 / 1.5, 9);
+  });
+  it('is the same length in the check of its forces, the longest of the mark', () => {
+    const long = { ...knee, id: 'KB1-02' };
+    const ends = (id: string, length: number, n: readonly (readonly number[])[]) =>
+      forcesOf(id, 3, { stations: [0, 38], n, spans: [{ from: 0, to: 38, length, kind: 'span' }] });
+    const ctx = contextFor({
+      structure: { members: [knee, long] },
+      members: [
+        ends('KB1-01', 42.4, [
+          [-600, -600],
+          [-1800, -1800],
+          [2800, 2800],
+        ]),
+        ends('KB1-02', 47.7, []),
+      ],
+    });
+    const rec = makeRecorder();
+    const f = combinedCheck('brace', '').run({ id: 'KB1', path: '' }, ctx, rec);
+    const steps = rec.lines.flatMap((l) => (l.kind === 'step' ? [l] : []));
+    expect(steps.find((l) => l.symbol === 'l')).toMatchObject({ value: 47.7 });
+    const slender = steps.filter((l) => l.symbol === 'le/d').map((l) => l.value);
+    expect(Math.max(...slender)).toBeCloseTo(47.7 / 1.5, 9);
+    // Pushed with 2400 lb under D + S and pulled with 0.6·2800 − 0.6·600 = 1320 lb: the push governs by fc/Fc'.
+    expect(f.combination).toBe('D+S');
+    const { section } = knee;
+    expect(f.ratio).toBeCloseTo(
+      2400 / (section.b * section.d) / steps.filter((l) => l.symbol === "Fc'").at(-1)!.value,
+      9,
+    );
   });
 });

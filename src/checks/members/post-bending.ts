@@ -115,24 +115,28 @@ function findWorst(ctx: CheckContext, loaded: readonly Loaded[]): Worst | undefi
       combineInto(m, effects.m, combination);
       combineInto(w, effects.mWeak, combination);
       combineInto(n, effects.n, combination);
-      // Places are ranked by the plain sum of stress ratios; the clause itself is worked out for the first of them.
-      let at = -1;
-      let most = -1;
+      // Places are ranked by the plain sum of stress ratios, pushed ones and pulled ones apart; the clause itself is worked
+      // out for the first of each.
+      const at = { pushed: -1, pulled: -1 };
+      const most = { pushed: -1, pulled: -1 };
       for (let i = 0; i < count; i++) {
         const N = n[i]!;
+        const kind = N < 0 ? 'pushed' : 'pulled';
         const x =
           (6 * Math.abs(m[i]!)) / (A * d) / v.Fb +
           (6 * Math.abs(w[i]!)) / (A * b) / v.Fb2 +
           Math.abs(N) / A / (N < 0 ? v.FcAdj : v.Ft);
-        if (x > most) {
-          most = x;
-          at = i;
+        if (x > most[kind]) {
+          most[kind] = x;
+          at[kind] = i;
         }
       }
-      if (at < 0) continue;
-      const actions = { M: m[at]!, M2: w[at]!, N: n[at]! };
-      const ratio = interaction(on, v, actions);
-      if (!worst || ratio > worst.ratio) worst = { on, combination, station: at, ratio, ...actions };
+      for (const station of [at.pushed, at.pulled]) {
+        if (station < 0) continue;
+        const actions = { M: m[station]!, M2: w[station]!, N: n[station]! };
+        const ratio = interaction(on, v, actions);
+        if (!worst || ratio > worst.ratio) worst = { on, combination, station, ratio, ...actions };
+      }
     }
   }
   return worst;
@@ -187,7 +191,7 @@ export const postCombined: Check = {
         unit: '',
         combination: worst.combination.id,
         clause: CLAUSE,
-        formula: 'interaction of bending both ways and axial force ≤ 1',
+        formula: "interaction of bending both ways and axial force, not under fc/Fc' ≤ 1",
         remedy: `${member.id} is overloaded by side load: use a thicker or stronger post, lower or larger knee braces, or more posts.`,
       },
       rec,

@@ -163,7 +163,10 @@ export function column(ctx: CheckContext, m: Member, CD: number, rec?: Recorder)
       };
 }
 
-/** Interaction with the load off centre by a sixth of the size, worse of the two directions. */
+/**
+ * The greater of fc/Fc' (3.7.1) and the interaction with the load off centre by a sixth of the size (15.4), worse of the two
+ * directions.
+ */
 function offCentre(m: Member, c: Column, fc: number, rec?: Recorder): number {
   const k = 6 * ECCENTRICITY;
   const input = {
@@ -239,7 +242,7 @@ export const postStability: Check = {
         unit: 'psi',
         combination: worst.combination.id,
         clause,
-        formula: 'interaction of compression and off-centre load ≤ 1',
+        formula: "the greatest of fc/Fc', Eq. 15.4-1 and 15.4-2 ≤ 1",
         ratio: offCentre(member, c, fc, rec),
         remedy: `${member.id} is overloaded: use a thicker or stronger post, or another post nearby.`,
       },

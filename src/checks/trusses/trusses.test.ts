@@ -52,6 +52,7 @@ function sheet(ctx: CheckContext, mark: string, down: number, up: number, by: Pa
       { bearing, kind: 'uplift' as const, amount: up, side: 0, duration: 1.6 },
     ]),
     bracing: 'none',
+    chordForce: 0,
     deflection: '',
     path: '/cover/trussPapers/0',
     ...by,

@@ -136,6 +136,14 @@ function orderRows(ctx: SheetContext, o: TrussOrder): Block[] {
           value: `${o.wind.speed} mph, exposure ${o.wind.exposure}, open underneath, ${o.wind.flow} flow`,
         },
         { name: 'Our reactions', value: `${lb(o.down)} down, ${lb(o.up)} up at one bearing, allowable-stress level` },
+        ...(o.chordForce > 0
+          ? [
+              {
+                name: 'Side load',
+                value: `${lb(o.chordForce)} pull or push along the top chord, allowable-stress level (${o.chordFrom}): state it on the sealed sheet`,
+              },
+            ]
+          : []),
         ...(o.thrust > 0
           ? [
               {
@@ -169,6 +177,9 @@ function paperRows(ctx: SheetContext, mark: string): Block[] {
         { name: 'Its reactions', value: `down ${row('gravity')}; up ${row('uplift')}` },
         { name: 'Its bearing', value: `${ctx.len(p.bearingWidth)} or wider` },
         { name: 'Its bracing', value: p.bracing },
+        ...(p.chordForce > 0
+          ? [{ name: 'Its side load', value: `${formatForce(p.chordForce, u, 0)} along the top chord` }]
+          : []),
         ...(p.deflection ? [{ name: 'Its deflection', value: p.deflection }] : []),
         ...(p.govern ? [{ name: 'Set aside', value: p.govern.why }] : []),
       ],

@@ -9,6 +9,7 @@ export const completePaper = (w: Written, i: number): TrussPaper => ({
   bottomPitch: w.bottomPitch ?? 0,
   sealedBy: w.sealedBy ?? '',
   deflection: w.deflection ?? '',
+  chordForce: w.chordForce ?? 0,
   reactions: w.reactions.map((r) => ({ ...r, side: r.side ?? 0 })),
   path: `/cover/trussPapers/${i}`,
 });

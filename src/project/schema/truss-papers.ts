@@ -34,6 +34,14 @@ export const trussPaper = part('Sealed design of one truss mark.', {
   bearingWidth: given(length('Least bearing width the sheet asks for.', '1 1/2 in', 0.5, 24)),
   reactions: list('Reaction table.', reaction).min(2).max(40),
   bracing: given(text('Permanent lateral bracing the sheet asks for, in its words.', 'none required')),
+  chordForce: maybe(
+    force(
+      'Side load along the top chord (roof bending, pull or push; some sheets call it a drag load) that the sheet is designed for. Left out: the sheet says nothing of it.',
+      '250 lb',
+      0,
+      20000,
+    ),
+  ),
   deflection: maybe(text('Calculated deflection as printed.', 'L/999 live, 0.31 in horizontal')),
   govern: part('Why the papers’ reactions are set aside. Left out: the larger of ours and theirs governs.', {
     set: given(choice('Whose reactions the parts below are checked with.', ['ours'])),

@@ -7,7 +7,9 @@ export interface BeamColumn {
   readonly interaction: number | undefined;
   /** Eq. 3.9-4 or 15.4-2, which must stay below 1. */
   readonly stability: number;
-  /** The governing ratio; always finite. Past a buckling limit it is the largest stress over its limit (1 or more). */
+  /** fc/Fc', 3.7.1: the square of it in Eq. 3.9-3 shows a smaller number, so it is looked at by itself. */
+  readonly compression: number;
+  /** The governing ratio of the three; always finite. Past a buckling limit it is the largest stress over its limit (1 or more). */
   readonly ratio: number;
 }
 
@@ -79,7 +81,7 @@ function stabilityText(fc: number, FcE2: number, m1: number, FbE: number): strin
   return `${first} + ${second}`;
 }
 
-/** Biaxial bending and axial compression, both bounds. NDS 2018 3.9.2, Eq. 3.9-3 and 3.9-4. */
+/** Biaxial bending and axial compression, all bounds. NDS 2018 3.7.1 and 3.9.2, Eq. 3.9-3 and 3.9-4. */
 export function bendingCompression(s: BeamColumnInput, rec?: Recorder): BeamColumn {
   return eccentricCompression(s, 0, 0, rec);
 }
@@ -99,11 +101,21 @@ export function eccentricCompression(s: BeamColumnInput, k1: number, k2: number,
   const a1 = fb1 + fc * k1 * (1 + (0.234 * fc) / FcE1);
   const a2 = fb2 + fc * k2 * (1 + (0.234 * fc) / FcE2 + 0.234 * lateral);
   const interaction = stable ? (fc / s.FcAdj) ** 2 + a1 / (s.Fb1Adj * left1) + a2 / (s.Fb2Adj * left2) : undefined;
+  const compression = fc / s.FcAdj;
   const ratio =
     interaction === undefined
-      ? Math.max(1, fc / FcE1, fc / FcE2, m1 / FbE, stability)
-      : Math.max(interaction, stability);
+      ? Math.max(1, fc / FcE1, fc / FcE2, m1 / FbE, stability, compression)
+      : Math.max(interaction, stability, compression);
   const centred = k1 === 0 && k2 === 0;
+  rec?.step({
+    symbol: 'ratio',
+    meaning: 'compression alone',
+    formula: "fc/Fc' ≤ 1",
+    substituted: `${say(fc)}/${say(s.FcAdj)}`,
+    value: compression,
+    unit: '',
+    clause: 'NDS 2018 3.7.1',
+  });
   rec?.step({
     symbol: 'ratio',
     meaning: centred ? 'bending and compression' : 'bending and off-centre compression',
@@ -126,5 +138,5 @@ export function eccentricCompression(s: BeamColumnInput, k1: number, k2: number,
     unit: '',
     clause: centred ? 'NDS 2018 Eq. 3.9-4' : 'NDS 2018 Eq. 15.4-2',
   });
-  return { interaction, stability, ratio };
+  return { interaction, stability, compression, ratio };
 }

@@ -202,6 +202,13 @@ describe('chapter 3, combined', () => {
     expect(bendingCompression({ ...base, fc: 0, fb1: 0, fb2: 800 }).interaction).toBeCloseTo(0.5, 12);
   });
 
+  it('never reports less than fc over Fc’ (3.7.1), which Eq. 3.9-3 squares', () => {
+    // 300/600 = 0.5; its square alone would print 0.25.
+    expect(bendingCompression({ ...base, fc: 300, fb1: 0, fb2: 0 }).ratio).toBeCloseTo(0.5, 12);
+    // 60/600 = 0.1 beside 0.01 + 750/(1500·0.97) = 0.5255: bending governs.
+    expect(bendingCompression({ ...base, fc: 60, fb1: 750, fb2: 0 }).ratio).toBeCloseTo(0.52546, 5);
+  });
+
   it('grows with each stress, and with eccentricity', () => {
     const s = fc.record({
       fc: fc.double({ min: 0, max: 700, noNaN: true }),
