@@ -145,12 +145,13 @@ export function canopyNetGCp(
   rec?: Recorder,
 ): number {
   const ratio = Math.min(hcOverHe, 1);
-  const GCp = onLogLine(sign === 'plus' ? CANOPY_NET.plus : netMinusRow(ratio), area / 144);
+  const line = sign === 'plus' ? CANOPY_NET.plus : netMinusRow(ratio);
+  const GCp = onLogLine(line, area / 144);
   rec?.step({
     symbol: 'GCp',
     meaning: `net coefficient of the attached-canopy figure, ${sign}`,
     formula: 'figure, linear in ln A from 10 to 100 ft²',
-    substituted: `hc/he = ${num(ratio)}, A = ${num(area / 144)} ft²`,
+    substituted: `${sign === 'plus' ? 'one row for every hc/he' : `hc/he = ${num(ratio)}`}, ${num(line[0])} at 10 ft², ${num(line[1])} at 100 ft², A = ${num(area / 144)} ft²`,
     value: GCp,
     unit: '',
     clause: asce(edition, `Fig. ${canopySection(edition)}-1B`),
