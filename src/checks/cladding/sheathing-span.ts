@@ -22,25 +22,40 @@ export const shorterSpan = (panel: SheathingPanel, spacing: number): number =>
  */
 export const stifferSpan = (panel: SheathingPanel, spacing: number): number => shorterSpan(panel, spacing) ** 3;
 
+interface Lying {
+  readonly psf: number;
+  /** Width down the slope of the region whose mean this is, inches; absent where the load is even. */
+  readonly over?: number;
+}
+
 /**
  * Pressure of a case on a roof, psf, the largest on any of its surfaces: what lies on the whole surface and the heaviest
- * of its regions. Loads on plan are kept whole, which is safe.
+ * of its regions (a drift is cut into strips, each with its mean). Loads on plan are kept whole, which is safe.
  */
-function psfOn(ctx: CheckContext, roof: string, loadCase: number): number {
-  let most = 0;
+function lyingOn(ctx: CheckContext, roof: string, loadCase: number): Lying {
+  let most: Lying = { psf: 0 };
   for (const s of ctx.structure.surfaces) {
     if (s.roof !== roof) continue;
     let whole = 0;
     let part = 0;
+    let over: number | undefined;
     for (const a of ctx.loads.cases[loadCase]?.areas ?? []) {
       if (a.surface !== s.id) continue;
-      if (a.region) part = Math.max(part, a.psf);
-      else whole += a.psf;
+      if (!a.region) whole += a.psf;
+      else if (a.psf > part) {
+        part = a.psf;
+        const vs = a.region.map((p) => p.y);
+        over = Math.max(...vs) - Math.min(...vs);
+      }
     }
-    most = Math.max(most, whole + part);
+    if (whole + part > most.psf) most = { psf: whole + part, ...(over === undefined ? {} : { over }) };
   }
   return most;
 }
+
+/** `S·drift (mean of its heaviest strip, 12.0 in wide)`. */
+const named = (id: string, { over }: Lying): string =>
+  over === undefined ? id : `${id}: mean of its heaviest strip, ${over.toFixed(1)} in down the slope`;
 
 const kindOf = (ctx: CheckContext, loadCase: number): LoadKind | undefined => ctx.loads.cases[loadCase]?.kind;
 
@@ -56,11 +71,11 @@ function worstTotal(ctx: CheckContext, roof: string, wind: number): Pressing {
   let worst: Pressing = { psf: 0, combination: '', clause: '', text: '' };
   const consider = (id: string, clause: string, terms: readonly { case: number; factor: number }[], w: number) => {
     let psf = w * wind;
-    const parts = w > 0 ? [`${w}·${wind.toFixed(1)} (W)`] : [];
+    const parts = w > 0 ? [`${w}·${wind.toFixed(2)} (W)`] : [];
     for (const t of terms) {
-      const p = psfOn(ctx, roof, t.case);
-      psf += t.factor * p;
-      parts.unshift(`${t.factor}·${p.toFixed(1)} (${ctx.loads.cases[t.case]?.id ?? t.case})`);
+      const p = lyingOn(ctx, roof, t.case);
+      psf += t.factor * p.psf;
+      parts.unshift(`${t.factor}·${p.psf.toFixed(2)} (${named(ctx.loads.cases[t.case]?.id ?? '', p)})`);
     }
     if (psf > worst.psf) worst = { psf, combination: id, clause, text: parts.join(' + ') };
   };
@@ -137,13 +152,13 @@ export const sheathingSpan: Check = {
     });
     const live = Math.max(
       0,
-      ...ctx.loads.cases.map((c, i) => (c.kind === 'Lr' || c.kind === 'S' ? psfOn(ctx, roof.mark, i) : 0)),
+      ...ctx.loads.cases.map((c, i) => (c.kind === 'Lr' || c.kind === 'S' ? lyingOn(ctx, roof.mark, i).psf : 0)),
     );
     rec?.step({
       symbol: 'wl',
       meaning: 'roof live or snow load alone',
       formula: 'largest of Lr and S',
-      substituted: `${live.toFixed(1)}, allowed ${panel.liveLoad} · ${k.toFixed(2)}³`,
+      substituted: `${live.toFixed(2)}, allowed ${panel.liveLoad} · ${k.toFixed(2)}³`,
       value: live,
       unit: 'psf',
       clause: CLAUSE,

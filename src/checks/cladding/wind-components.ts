@@ -169,6 +169,8 @@ function worstTie(ctx: CheckContext, members: ReadonlySet<string>): ComponentUpl
 function tieText(ctx: CheckContext, tie: ComponentUplift, rec?: Recorder): string {
   const main = jointEnvelope(ctx.effects, tie.joint.id, ctx.loads.combinations)?.up.value ?? 0;
   rec?.heading(`Uplift at the ties, worst at ${tie.joint.id}`);
+  const roof = ctx.structure.members.find((m) => m.id === tie.joint.ties[0]!.part)?.roof;
+  if (rec) componentPressure(ctx, roof ?? '', 'minus', tie.area, rec);
   const parts = rec ? tie.parts() : [];
   parts.forEach((part, i) => {
     rec?.step({
@@ -230,7 +232,6 @@ function tiesOnly(ctx: CheckContext, members: readonly Member[], rec?: Recorder)
   const tie = worstTie(ctx, ids);
   if (!tie) return notEvaluated(CLAUSE, 'no tie of this framing was found');
   rec?.heading(`${members[0]!.mark}: component wind`);
-  componentPressure(ctx, members[0]!.roof ?? '', 'minus', tie.area, rec);
   return {
     ...notApplicable(
       CLAUSE,

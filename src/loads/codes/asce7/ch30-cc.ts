@@ -53,9 +53,9 @@ export function freeRoofComponentCN(
   const CN = c0 + ((c1 - c0) * (deg - t0)) / (CC_THETA[i]! - t0);
   rec?.step({
     symbol: 'CN',
-    meaning: `net component coefficient, ${shape}, ${flow} flow, zone ${zone}, ${sign}`,
-    formula: 'figure by zone and effective area, linear in θ',
-    substituted: `θ = ${num(deg)}°, A = ${num(area / 144)} ft², a = ${num(a / 12)} ft`,
+    meaning: `net component coefficient, ${shape}, ${flow} flow, zone ${zone}, ${sign}: A = ${num(area / 144)} ft² is in the row ${['up to a²', 'a² to 4a²', 'over 4a²'][row]}, a = ${num(a / 12)} ft; θ = ${num(deg)}° lies between the figure’s ${t0}° and ${CC_THETA[i]}°`,
+    formula: 'C0 + (C1 − C0) · (θ − θ0) / (θ1 − θ0)',
+    substituted: `${num(c0)} + (${num(c1)} − (${num(c0)})) · (${num(deg)} − ${t0}) / (${CC_THETA[i]} − ${t0})`,
     value: CN,
     unit: '',
     clause,
