@@ -10,7 +10,7 @@
  */
 import { makeRecorder, type Recorder } from '../base/trace.js';
 import type { Project } from '../project/model.js';
-import type { HousePlane, Member, RoofPlaced, Structure, WallPlaced } from '../structure/model.js';
+import type { HousePlane, RoofPlaced, Structure, WallPlaced } from '../structure/model.js';
 import { type Ledger, note, noteSteps } from './basis.js';
 import {
   asce,
@@ -95,22 +95,31 @@ export function houseFacts(structure: Structure, roof: RoofPlaced): HouseFacts |
   };
 }
 
-/** Effective wind area of the smallest framing member of a roof, in²: span times the larger of its width and span/3. */
-export function leastFramingArea(structure: Structure, roof: RoofPlaced): number {
-  let least = Number.POSITIVE_INFINITY;
+/** Effective wind area (in²) of the smallest framing member of a roof, and its numbers for printing. */
+interface LeastFraming {
+  readonly area: number;
+  readonly text: string;
+}
+
+/** Span times the larger of width and span/3, of the smallest framing member (ASCE 7 26.2); 10 ft² where there is none. */
+function leastFraming(structure: Structure, roof: RoofPlaced): LeastFraming {
+  let least: LeastFraming | undefined;
   const depth = new Map(
     structure.surfaces.map((s) => {
       const vs = s.outline.map((p) => p.y);
       return [s.id, (Math.max(...vs) - Math.min(...vs)) * Math.cos(s.slope)];
     }),
   );
-  const one = (m: Member): void => {
+  for (const m of structure.members) {
+    if (m.roof !== roof.mark || m.strips.length === 0) continue;
     const span = [...new Set(m.strips.map((s) => s.surface))].reduce((sum, s) => sum + (depth.get(s) ?? 0), 0);
     const width = Math.max(...m.strips.map((s) => s.u1 - s.u0));
-    if (span > 0) least = Math.min(least, span * Math.max(width, span / 3));
-  };
-  for (const m of structure.members) if (m.roof === roof.mark && m.strips.length > 0) one(m);
-  return Number.isFinite(least) ? least : 10 * 144;
+    const area = span * Math.max(width, span / 3);
+    if (!(span > 0) || (least && area >= least.area)) continue;
+    const feet = (x: number): string => num(x / 12, 2);
+    least = { area, text: `${m.mark}: ${feet(span)} · max(${feet(width)}, ${feet(span / 3)}) ft` };
+  }
+  return least ?? { area: 10 * 144, text: 'no framing member: the figure’s least' };
 }
 
 /** Velocity pressure at the house's mean roof height, psf. */
@@ -220,7 +229,7 @@ export function attachedWind(
   const plan: PlanLoad[][] = [[], []];
   for (const roof of structure.roofs) {
     if (!roof.attached) continue;
-    const area = leastFramingArea(structure, roof);
+    const { area, text } = leastFraming(structure, roof);
     const p = SIGNS.map(({ sign }) => attachedPressure(project, structure, roof, sign, area));
     const [up, down] = p;
     if (isOutOfScope(up) || isOutOfScope(down) || up === undefined || down === undefined) {
@@ -245,7 +254,7 @@ export function attachedWind(
     note(
       ledger,
       'A',
-      `${roof.mark}, wind beside the house: effective area of its smallest framing member, span · max(spacing, span/3)`,
+      `${roof.mark}, wind beside the house: effective area of its smallest framing member, span on plan, eave to eave, by max(width, span/3): ${text}`,
       area / 144,
       'ft²',
       asce(edition, '26.2'),
