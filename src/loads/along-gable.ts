@@ -72,8 +72,10 @@ export function gableForce(
   const said = project.cover.roofs.find((r) => r.mark === roof.mark)?.finish.gableEnd;
   const open = said === 'open';
   const lines = frameLines(below, roof.ridgeAxis);
-  // Of the posts only one frame's stand in the end; the others are behind it, which KS answers for.
-  const ofOne = { ...below, posts: below.posts.slice(0, Math.ceil(below.posts.length / Math.max(1, lines))) };
+  // Of the posts only one frame's stand in the end, the widest and longest; the others are behind it, which KS answers for.
+  const perFrame = Math.ceil(below.posts.length / Math.max(1, lines));
+  const face = (p: Below['posts'][number]): number => p.section.width * p.length;
+  const ofOne = { ...below, posts: [...below.posts].sort((p, q) => face(q) - face(p)).slice(0, perFrame) };
   const solid = areaAgainst(roof, along, ofOne);
   const band = Math.max(0, roof.lowestEave - below.underside) * B;
   const AS = Math.min(AE, solid - (open ? (1 - OPEN_SHARE) * gable : 0));

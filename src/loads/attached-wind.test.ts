@@ -144,3 +144,18 @@ describe('cases', () => {
     }
   });
 });
+
+describe('a cover above the eave it touches', () => {
+  it('is outside the canopy figure: lifting is the overhang rule alone, and the basis says so', () => {
+    // he = h = 120 in, house 240 in deep: h/L = 0.5; hc/he = 1.25.
+    const f = beside(makeShed(), 110, 20, 150);
+    expect(attachedPressure(f.project, f.structure, only(f), 'minus', 1440)).toBeCloseTo(0.85 * -1.7 * q15, 9);
+    expect(attachedPressure(f.project, f.structure, only(f), 'plus', 1440)).toBeCloseTo(0.9 * q15, 9);
+    const rows = loadsOf(f).basis.rows.filter((r) => r.meaning.includes('W·house·'));
+    expect(rows.find((r) => r.symbol === 'hc/he')!.meaning).toContain('outside the canopy figure');
+    const up = rows.filter((r) => r.meaning.includes('W·house·up'));
+    expect(up.map((r) => r.symbol)).toEqual(['Kz', 'Ke', 'qz', 'hc/he', 'h/L', 'Cp', 'p', 'p']);
+    const down = rows.filter((r) => r.meaning.includes('W·house·down'));
+    expect(down.map((r) => r.symbol)).toEqual(['GCp', 'p']);
+  });
+});

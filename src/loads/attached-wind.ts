@@ -4,16 +4,19 @@
  *  - the free roof, with the flow below it both clear and blocked, since the wall blocks it (27.3.2): wind.ts;
  *  - the attached canopy, net coefficients up and down by height on the wall (7-16 30.11, 7-22 30.9), at the house's qh;
  *  - where the cover stands near or above the eave and is no canopy, the roof overhang (27.3.3).
- * Both signs act on the whole roof at once.
+ * The canopy figure ends at a cover as high as the eave. Above it the figure's lifting rows are not read: the overhang rule
+ * stands alone and always asks for more than they do at the eave. Its one pressing row, the same for every height, is kept
+ * as a floor by our own choice. Both signs act on the whole roof at once.
  */
-import type { Recorder } from '../base/trace.js';
+import { makeRecorder, type Recorder } from '../base/trace.js';
 import type { Project } from '../project/model.js';
-import type { HousePlane, Member, RoofPlaced, Structure, WallPlaced } from '../structure/model.js';
-import { type Ledger, note } from './basis.js';
+import type { HousePlane, RoofPlaced, Structure, WallPlaced } from '../structure/model.js';
+import { type Ledger, note, noteSteps } from './basis.js';
 import {
   asce,
   attachedCanopyPressure,
   CANOPY_MAX_SLOPE,
+  CC_MIN,
   type CcSign,
   canopyNetGCp,
   degrees,
@@ -92,22 +95,31 @@ export function houseFacts(structure: Structure, roof: RoofPlaced): HouseFacts |
   };
 }
 
-/** Effective wind area of the smallest framing member of a roof, in²: span times the larger of its width and span/3. */
-export function leastFramingArea(structure: Structure, roof: RoofPlaced): number {
-  let least = Number.POSITIVE_INFINITY;
+/** Effective wind area (in²) of the smallest framing member of a roof, and its numbers for printing. */
+interface LeastFraming {
+  readonly area: number;
+  readonly text: string;
+}
+
+/** Span times the larger of width and span/3, of the smallest framing member (ASCE 7 26.2); 10 ft² where there is none. */
+function leastFraming(structure: Structure, roof: RoofPlaced): LeastFraming {
+  let least: LeastFraming | undefined;
   const depth = new Map(
     structure.surfaces.map((s) => {
       const vs = s.outline.map((p) => p.y);
       return [s.id, (Math.max(...vs) - Math.min(...vs)) * Math.cos(s.slope)];
     }),
   );
-  const one = (m: Member): void => {
+  for (const m of structure.members) {
+    if (m.roof !== roof.mark || m.strips.length === 0) continue;
     const span = [...new Set(m.strips.map((s) => s.surface))].reduce((sum, s) => sum + (depth.get(s) ?? 0), 0);
     const width = Math.max(...m.strips.map((s) => s.u1 - s.u0));
-    if (span > 0) least = Math.min(least, span * Math.max(width, span / 3));
-  };
-  for (const m of structure.members) if (m.roof === roof.mark && m.strips.length > 0) one(m);
-  return Number.isFinite(least) ? least : 10 * 144;
+    const area = span * Math.max(width, span / 3);
+    if (!(span > 0) || (least && area >= least.area)) continue;
+    const feet = (x: number): string => num(x / 12, 2);
+    least = { area, text: `${m.mark}: ${feet(span)} · max(${feet(width)}, ${feet(span / 3)}) ft` };
+  }
+  return least ?? { area: 10 * 144, text: 'no framing member: the figure’s least' };
 }
 
 /** Velocity pressure at the house's mean roof height, psf. */
@@ -151,22 +163,52 @@ export function attachedPressure(
   const qh = houseQh(project, x.h, rec);
   if (isOutOfScope(qh)) return qh;
   const ratio = x.hc / x.he;
+  heightSteps(roof, x, asce(edition, section), rec);
+  const canopy = (): number =>
+    attachedCanopyPressure(qh, canopyNetGCp(ratio, sign, area, edition, rec), KD_BUILDINGS, edition, rec);
+  if (sign === 'plus' || ratio < NEAR_EAVE || isCanopy(roof, x)) return canopy();
+  const figure = x.hc > x.he ? 0 : canopy();
+  rec?.step({
+    symbol: 'h/L',
+    meaning: 'mean roof height of the house over its least plan dimension',
+    formula: 'hr / L',
+    substituted: `${num(x.h / 12, 2)} ft / ${num(x.least / 12, 2)} ft`,
+    value: x.h / x.least,
+    unit: '',
+    clause: asce(edition, 'Fig. 27.3-1'),
+    from: [roof.path],
+  });
+  const overhang = overhangPressure(qh, G_RIGID, x.h / x.least, KD_BUILDINGS, edition, rec);
+  const p = Math.min(figure, overhang, -CC_MIN);
+  rec?.step({
+    symbol: 'p',
+    meaning: 'net pressure carried: the most upward',
+    formula: figure === 0 ? 'min(overhang, −16)' : 'min(canopy, overhang, −16)',
+    substituted: `min(${figure === 0 ? '' : `${num(figure, 2)}, `}${num(overhang, 2)}, −16)`,
+    value: p,
+    unit: 'psf',
+    clause: asce(edition, `27.3.3, 30.2.2`),
+  });
+  return p;
+}
+
+/** Says the heights and what the canopy figure is worth at them. */
+function heightSteps(roof: RoofPlaced, x: HouseFacts, clause: string, rec?: Recorder): void {
   rec?.step({
     symbol: 'hc/he',
-    meaning: 'mean height of the cover over the eave height of the wall it touches',
+    meaning: 'mean height of the cover over the eave height of the wall it touches (wall plate above the ground there)',
     formula: 'hc / he',
     substituted: `${num(x.hc / 12, 2)} ft / ${num(x.he / 12, 2)} ft`,
-    value: ratio,
+    value: x.hc / x.he,
     unit: '',
-    clause: asce(edition, section),
+    clause,
     from: [roof.path],
     note: isCanopy(roof, x)
       ? 'level cover below the eave: the canopy section applies as written'
-      : 'steeper than 2 percent or above the eave: the canopy section is carried beyond its words, beside the free-roof cases',
+      : x.hc > x.he
+        ? 'above 1, outside the canopy figure: lifting by the overhang rule 27.3.3 instead; pressing by the figure’s one row for all heights, kept as a floor (own choice, no source); the free-roof cases with clear and obstructed flow stand beside both'
+        : 'steeper than 2 percent: the canopy section is carried beyond its words, beside the free-roof cases',
   });
-  const canopy = attachedCanopyPressure(qh, canopyNetGCp(ratio, sign, area, edition, rec), KD_BUILDINGS, edition, rec);
-  if (sign === 'plus' || ratio < NEAR_EAVE || isCanopy(roof, x)) return canopy;
-  return Math.min(canopy, overhangPressure(qh, G_RIGID, x.h / x.least, KD_BUILDINGS, edition, rec));
 }
 
 const SIGNS = [
@@ -187,7 +229,7 @@ export function attachedWind(
   const plan: PlanLoad[][] = [[], []];
   for (const roof of structure.roofs) {
     if (!roof.attached) continue;
-    const area = leastFramingArea(structure, roof);
+    const { area, text } = leastFraming(structure, roof);
     const p = SIGNS.map(({ sign }) => attachedPressure(project, structure, roof, sign, area));
     const [up, down] = p;
     if (isOutOfScope(up) || isOutOfScope(down) || up === undefined || down === undefined) {
@@ -208,19 +250,22 @@ export function attachedWind(
     }
     const x = houseFacts(structure, roof)!;
     const from = [project.basis.wind.speed.path, roof.path];
-    note(ledger, 'hc', `${roof.mark}: mean height of the cover above ground`, x.hc / 12, 'ft', clause, from);
-    note(ledger, 'he', `${roof.mark}: eave height of the wall it touches`, x.he / 12, 'ft', clause, from);
     note(ledger, 'hr', `${roof.mark}: mean roof height of the house`, x.h / 12, 'ft', asce(edition, '26.2'), from);
+    note(
+      ledger,
+      'A',
+      `${roof.mark}, wind beside the house: effective area of its smallest framing member, span on plan, eave to eave, by max(width, span/3): ${text}`,
+      area / 144,
+      'ft²',
+      asce(edition, '26.2'),
+      from,
+    );
     p.forEach((psf, i) => {
-      note(
-        ledger,
-        'p',
-        `${roof.mark}, ${SIGNS[i]!.id}: net pressure beside the house`,
-        psf as number,
-        'psf',
-        clause,
-        from,
-      );
+      const rec = makeRecorder();
+      attachedPressure(project, structure, roof, SIGNS[i]!.sign, area, rec);
+      // The velocity pressure and the heights are the same for both signs.
+      const lines = i === 0 ? rec.lines : rec.lines.filter((l) => l.kind === 'step' && /^(GCp|p)$/.test(l.symbol));
+      noteSteps(ledger, lines, `${roof.mark}, ${SIGNS[i]!.id}`, from);
       plan[i]!.push({ roof: roof.mark, psf: psf as number, acts: 'normal' });
       for (const s of structure.surfaces)
         if (s.roof === roof.mark) areas[i]!.push({ surface: s.id, psf: psf as number, acts: 'normal' });

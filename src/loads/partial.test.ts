@@ -179,3 +179,18 @@ describe('roof live load on some spans', () => {
     expect(Math.max(...down)).toBeGreaterThan(0);
   });
 });
+
+describe('an overhang as long as the member is deep', () => {
+  it('is a span of its own, so that the span beside it is also loaded alone (ASCE 7 7.5: a cantilever counts as a span)', () => {
+    const { structure } = makeShed();
+    const beam = structure.members.find((m) => m.role === 'beam')!;
+    const at = structure.joints.filter((j) => j.ties[0]!.part === beam.id).map((j) => j.at.x);
+    const over = Math.min(...at) - Math.min(beam.start.x, beam.end.x);
+    const cuts = (depth: number): number =>
+      continuousLines({
+        ...structure,
+        members: structure.members.map((m) => (m.id === beam.id ? { ...m, section: { ...m.section, depth } } : m)),
+      }).lines.find((l) => l.of === 'beam')?.cuts.length ?? 0;
+    expect(cuts(over)).toBeGreaterThan(cuts(over + 0.01));
+  });
+});

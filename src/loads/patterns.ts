@@ -40,8 +40,8 @@ function cutsOf(m: Member, supports: readonly Joint[], toward: '+x' | '+y'): rea
   const at = supports.map((j) => q(j.at)).sort((a, b) => a - b);
   return at.filter((a, i) => {
     if (i > 0 && a - at[i - 1]! < NEAR) return false;
-    const before = i > 0 || a - low > m.section.depth;
-    const after = i < at.length - 1 || high - a > m.section.depth;
+    const before = i > 0 || a - low >= m.section.depth - 1e-6;
+    const after = i < at.length - 1 || high - a >= m.section.depth - 1e-6;
     return before && after;
   });
 }

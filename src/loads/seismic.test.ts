@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../analysis/index.js';
 import { CALM, type Fixture, makeGable, makeShed } from '../analysis/testing.js';
 import type { Project, SeismicCategory } from '../project/model.js';
+import { place } from '../structure/index.js';
+import { gableProject } from '../structure/testing.js';
 import { buildLoads } from './index.js';
 import type { Loads } from './model.js';
 import { seismicForce, seismicWeight } from './seismic.js';
@@ -134,5 +136,15 @@ describe('combinations with an earthquake', () => {
     expect(applied).toBeGreaterThan(0);
     expect(effects.sway.reduce((sum, s) => sum + s.force[i]!.x, 0)).toBeCloseTo(applied, 3);
     for (const b of effects.balance) expect(Math.max(b.errorApplied, b.errorReactions), b.case).toBeLessThan(1e-6);
+  });
+});
+
+describe('the load basis', () => {
+  it('says in a sentence why no earthquake load is carried, with its condition', () => {
+    const loads = buildLoads(gableProject, place(gableProject).value!).value!;
+    const said = loads.basis.rows.find((r) => r.symbol === 'E');
+    if (loads.seismic!.outcome !== 'exempt') throw new Error('the fixture is exempt');
+    expect(said).toMatchObject({ value: 0, clause: 'ASCE 7-16 11.1.2' });
+    expect(said!.meaning).toContain('detached one- or two-family dwelling');
   });
 });

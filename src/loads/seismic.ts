@@ -241,6 +241,15 @@ export function seismicCases(
   const dwelling = riskCategory === 'I' || riskCategory === 'II';
   if (dwelling && seismicExempt(true, category, Number.POSITIVE_INFINITY)) {
     const text = `a cover that belongs to a detached one- or two-family dwelling is exempt in category ${given} (A, B or C); one that serves a townhouse or another building is not`;
+    note(
+      ledger,
+      'E',
+      `earthquake load: none, by seismic design category ${given} (${seismic.category.from}): ${text}`,
+      0,
+      'lb',
+      exemption,
+      [seismic.category.path],
+    );
     return { cases: [], SDS: 0, answer: answer('exempt', exemption, text) };
   }
   const clause = asce(edition, '12.8');

@@ -12,7 +12,7 @@ import type { CheckContext } from '../contract.js';
 import { jointDemands } from '../joints/demands.js';
 import { bar, contextFor, forcesOf, joint, joist, LOT, NONE, runFirst, v } from '../testing.js';
 import { coveringUplift } from './covering-uplift.js';
-import { effectiveArea, patternMoments, positivePart } from './framing-wind.js';
+import { componentTies, effectiveArea, patternMoments, positivePart, tieLift } from './framing-wind.js';
 import { sheathingNails } from './sheathing-nails.js';
 import { sheathingSpan } from './sheathing-span.js';
 import { windComponents } from './wind-components.js';
@@ -320,5 +320,25 @@ describe('covering uplift', () => {
     const f = runFirst(coveringUplift, worked(shed({})));
     expect(f).toMatchObject({ status: 'not-evaluated' });
     expect(f.note).toContain('50.8 psf');
+  });
+});
+
+describe('what a tie’s lift is printed from', () => {
+  it('p · area · share of the parts makes up the lift', () => {
+    const ctx = worked(shedProject);
+    let seen = 0;
+    const surfaces = new Map(ctx.structure.surfaces.map((s) => [s.id, s]));
+    for (const [id, ties] of componentTies(ctx.structure.joints)) {
+      const member = ctx.structure.members.find((m) => m.id === id)!;
+      if (ties.length !== 2) continue;
+      const lift = tieLift(ctx, member, ties, surfaces);
+      if (lift === undefined || 'clause' in lift) throw new Error('in scope');
+      lift.up.forEach((up, i) => {
+        const sum = lift.parts(i).reduce((t, p) => t + (p.psf * p.area * p.share) / 144, 0);
+        expect(sum).toBeCloseTo(up, 9);
+        seen++;
+      });
+    }
+    expect(seen).toBeGreaterThan(10);
   });
 });

@@ -2,7 +2,7 @@
  * Component wind on one framing member by hand statics: how far it can lift each bearing and bend the member. A part of
  * the roof counts only where it adds, so that no partial loading is worse.
  */
-import { dot, sub, type Vec3 } from '../../base/vec.js';
+import { dot, sub } from '../../base/vec.js';
 import { isOutOfScope, type OutOfScope } from '../../loads/codes/asce7/index.js';
 import type { Joint, Member, Surface } from '../../structure/model.js';
 import { JOINT_TRAITS } from '../joints/kinds.js';
@@ -46,12 +46,25 @@ export function positivePart(a: number, b: number, run: number): number {
  */
 export const effectiveArea = (span: number, spacing: number): number => span * Math.max(spacing, span / 3);
 
+/** One part of the roof in a tie's lift: `psf · area · share` lb. */
+export interface LiftPart {
+  /** Net pressure lifting, psf, positive. */
+  readonly psf: number;
+  /** Area loaded, in². */
+  readonly area: number;
+  /** Mean share of it that reaches the tie upward, and how it came about. */
+  readonly share: number;
+  readonly text: string;
+}
+
 export interface TieLift {
   /** Wind alone, lb up at each tie, unfactored; in the order of the joints given. */
   readonly up: readonly number[];
   readonly area: number;
   /** Net pressure, psf, negative: lifting. */
   readonly pressure: number;
+  /** Parts of the lift of tie `i`, for printing. */
+  parts(i: number): readonly LiftPart[];
 }
 
 /** Lift of the wind on `member` at its two ties. Undefined when it is not on two bearings. */
@@ -71,7 +84,57 @@ export function tieLift(
   const area = effectiveArea(span, spacing);
   const pressure = componentPressure(ctx, member.roof, 'minus', area);
   if (pressure === undefined || isOutOfScope(pressure)) return pressure;
-  return { up: [liftAt(a, b, member, surfaces, pressure), liftAt(b, a, member, surfaces, pressure)], area, pressure };
+  return {
+    up: [liftAt(a, b, member, surfaces, pressure), liftAt(b, a, member, surfaces, pressure)],
+    area,
+    pressure,
+    parts: (i) => liftParts(i === 0 ? a : b, i === 0 ? b : a, member, surfaces, pressure),
+  };
+}
+
+/** Share of a unit force square to surface `s`, standing at height v on it, that reaches the tie `at` upward; linear in v. */
+function shareAt(s: Surface, v: number, at: Joint, other: Joint, holds: Joint): number {
+  const dx = at.at.x - other.at.x;
+  const dy = at.at.y - other.at.y;
+  const run = Math.hypot(dx, dy);
+  const across = ((s.origin.x + s.v.x * v - other.at.x) * dx + (s.origin.y + s.v.y * v - other.at.y) * dy) / run;
+  const height = s.origin.z + s.v.z * v - holds.at.z;
+  return (s.n.z * across - ((s.n.x * dx + s.n.y * dy) / run) * height) / run;
+}
+
+/** The lift at `at` with the side force held at `holds`, part by part. */
+function partsWith(
+  holds: Joint,
+  [at, other]: readonly [Joint, Joint],
+  member: Member,
+  surfaces: ReadonlyMap<string, Surface>,
+  psf: number,
+): readonly LiftPart[] {
+  return member.strips.flatMap((strip) => {
+    const s = surfaces.get(strip.surface);
+    // A share that presses the tie down while the rest lifts is left out.
+    const width = Math.max(0, strip.share ?? 1) * (strip.u1 - strip.u0);
+    if (!s || !(width > 0)) return [];
+    const [v0, v1] = slopeExtent(s);
+    const low = shareAt(s, v0, at, other, holds);
+    const high = shareAt(s, v1, at, other, holds);
+    const share = positivePart(low, high, v1 - v0) / (v1 - v0);
+    const text = `${(width / 12).toFixed(2)} ft by ${((v1 - v0) / 12).toFixed(2)} ft of ${s.id}, share ${low.toFixed(3)} at its low edge, ${high.toFixed(3)} at its high edge`;
+    return [{ psf: -psf, area: width * (v1 - v0), share, text }];
+  });
+}
+
+/** Parts of `liftAt`, with the side force held at the worse of the two bearings. */
+export function liftParts(
+  at: Joint,
+  other: Joint,
+  member: Member,
+  surfaces: ReadonlyMap<string, Surface>,
+  psf: number,
+): readonly LiftPart[] {
+  const total = (parts: readonly LiftPart[]): number => parts.reduce((t, p) => t + p.area * p.share, 0);
+  const [one, two] = [at, other].map((h) => partsWith(h, [at, other], member, surfaces, psf));
+  return total(one!) >= total(two!) ? one! : two!;
 }
 
 /** Vertical pull on the tie `at`, lb: moments about the other bearing, side force held at whichever bearing is worse. */
@@ -82,9 +145,6 @@ export function liftAt(
   surfaces: ReadonlyMap<string, Surface>,
   psf: number,
 ): number {
-  const d: Vec3 = { x: at.at.x - other.at.x, y: at.at.y - other.at.y, z: 0 };
-  const run = Math.hypot(d.x, d.y);
-  const level: Vec3 = { x: d.x / run, y: d.y / run, z: 0 };
   let worst = 0;
   for (const holds of [at, other]) {
     let lift = 0;
@@ -92,21 +152,9 @@ export function liftAt(
       const s = surfaces.get(strip.surface);
       if (!s) continue;
       const [v0, v1] = slopeExtent(s);
-      // Share of a unit force along n, standing at height v, that reaches the tie upward.
-      const influence = (v: number): number => {
-        const from: Vec3 = {
-          x: s.origin.x + s.v.x * v - other.at.x,
-          y: s.origin.y + s.v.y * v - other.at.y,
-          z: s.origin.z + s.v.z * v - holds.at.z,
-        };
-        return (s.n.z * dot(from, level) - dot(s.n, level) * from.z) / run;
-      };
+      const reach = positivePart(shareAt(s, v0, at, other, holds), shareAt(s, v1, at, other, holds), v1 - v0);
       // A share that presses the tie down while the rest lifts is left out.
-      lift +=
-        Math.max(0, strip.share ?? 1) *
-        (-psf / 144) *
-        (strip.u1 - strip.u0) *
-        positivePart(influence(v0), influence(v1), v1 - v0);
+      lift += Math.max(0, strip.share ?? 1) * (-psf / 144) * (strip.u1 - strip.u0) * reach;
     }
     worst = Math.max(worst, lift);
   }

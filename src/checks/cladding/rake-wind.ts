@@ -22,11 +22,23 @@ export function rakeLift(
   const slope = ctx.structure.surfaces.find((s) => s.id === p.surface)?.slope ?? 0;
   const plan = (p.over * (p.v1 - p.v0) * Math.cos(slope)) / 144;
   const lever = p.over / (2 * p.back);
+  const pulls = ties.map((j) =>
+    j.ties[0]!.along < 1e-6
+      ? {
+          psf: Math.max(0, down),
+          share: lever,
+          text: 'pressed down outside, levered up at the next frame: over / (2·back)',
+        }
+      : { psf: Math.max(0, -up), share: 1 + lever, text: 'lifted outside, at the end frame: 1 + over / (2·back)' },
+  );
   return {
-    up: ties.map((j) =>
-      j.ties[0]!.along < 1e-6 ? Math.max(0, down) * plan * lever : Math.max(0, -up) * plan * (1 + lever),
-    ),
+    up: pulls.map((k) => k.psf * plan * k.share),
     area,
     pressure: up,
+    parts: (i) => {
+      const k = pulls[i]!;
+      const size = `${p.over.toFixed(1)} in over, ${p.back.toFixed(1)} in back, ${(p.v1 - p.v0).toFixed(1)} in wide on the slope`;
+      return [{ psf: k.psf, area: plan * 144, share: k.share, text: `${size}; ${k.text}` }];
+    },
   };
 }

@@ -23,25 +23,40 @@ export const shorterSpan = (panel: SheathingPanel, spacing: number): number =>
  */
 export const stifferSpan = (panel: SheathingPanel, spacing: number): number => shorterSpan(panel, spacing) ** 3;
 
+interface Lying {
+  readonly psf: number;
+  /** Width down the slope of the region whose mean this is, inches; absent where the load is even. */
+  readonly over?: number;
+}
+
 /**
  * Pressure of a case on a roof, psf, the largest on any of its surfaces: what lies on the whole surface and the heaviest
- * of its regions. Loads on plan are kept whole, which is safe.
+ * of its regions (a drift is cut into strips, each with its mean). Loads on plan are kept whole, which is safe.
  */
-function psfOn(ctx: CheckContext, roof: string, loadCase: number): number {
-  let most = 0;
+function lyingOn(ctx: CheckContext, roof: string, loadCase: number): Lying {
+  let most: Lying = { psf: 0 };
   for (const s of ctx.structure.surfaces) {
     if (s.roof !== roof) continue;
     let whole = 0;
     let part = 0;
+    let over: number | undefined;
     for (const a of ctx.loads.cases[loadCase]?.areas ?? []) {
       if (a.surface !== s.id) continue;
-      if (a.region) part = Math.max(part, a.psf);
-      else whole += a.psf;
+      if (!a.region) whole += a.psf;
+      else if (a.psf > part) {
+        part = a.psf;
+        const vs = a.region.map((p) => p.y);
+        over = Math.max(...vs) - Math.min(...vs);
+      }
     }
-    most = Math.max(most, whole + part);
+    if (whole + part > most.psf) most = { psf: whole + part, ...(over === undefined ? {} : { over }) };
   }
   return most;
 }
+
+/** `S·drift (mean of its heaviest strip, 12.0 in wide)`. */
+const named = (id: string, { over }: Lying): string =>
+  over === undefined ? id : `${id}: mean of its heaviest strip, ${over.toFixed(1)} in down the slope`;
 
 const kindOf = (ctx: CheckContext, loadCase: number): LoadKind | undefined => ctx.loads.cases[loadCase]?.kind;
 
@@ -59,9 +74,9 @@ function worstTotal(ctx: CheckContext, roof: string, wind: number): Pressing {
     let psf = w * wind;
     const parts = w > 0 ? [`${say(w)}·${say(wind)} (W)`] : [];
     for (const t of terms) {
-      const p = psfOn(ctx, roof, t.case);
-      psf += t.factor * p;
-      parts.unshift(`${say(t.factor)}·${say(p)} (${ctx.loads.cases[t.case]?.id ?? t.case})`);
+      const p = lyingOn(ctx, roof, t.case);
+      psf += t.factor * p.psf;
+      parts.unshift(`${say(t.factor)}·${say(p.psf)} (${named(ctx.loads.cases[t.case]?.id ?? '', p)})`);
     }
     if (psf > worst.psf) worst = { psf, combination: id, clause, text: parts.join(' + ') };
   };
@@ -136,15 +151,11 @@ export const sheathingSpan: Check = {
       unit: 'psf',
       clause: total.clause,
     });
-    const most = (kind: LoadKind): number =>
-      ctx.loads.cases.reduce((m, c, i) => (c.kind === kind ? Math.max(m, psfOn(ctx, roof.mark, i)) : m), 0);
-    const [roofLive, snow] = [most('Lr'), most('S')];
-    const live = Math.max(roofLive, snow);
-    rec?.step({
-      symbol: 'wl',
-      meaning: 'roof live or snow load alone',
-      formula: 'max(Lr, S), each the largest of its cases',
-      substituted: `max(${say(roofLive)}, ${say(snow)})`,
+    const parts = w > 0 ? [`${say(w)}·${say(wind)} (W)`] : [];
+    for (const t of terms) {
+      const p = lyingOn(ctx, roof, t.case);
+      psf += t.factor * p.psf;
+      parts.unshift(`${say(t.factor)}·${say(p.psf)} (${named(ctx.loads.cases[t.case]?.id ?? '', p)})`);
       value: live,
       unit: 'psf',
       clause: 'ASCE 7-16 2.4',

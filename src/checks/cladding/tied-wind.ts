@@ -4,7 +4,7 @@
  */
 import { isOutOfScope, type OutOfScope } from '../../loads/codes/asce7/index.js';
 import type { Joint, Member, Structure, Surface } from '../../structure/model.js';
-import { effectiveArea, type LoadedLength, liftAt, type TieLift } from './framing-wind.js';
+import { effectiveArea, type LoadedLength, liftAt, liftParts, type TieLift } from './framing-wind.js';
 import { componentPressure, type WindSource } from './zone-wind.js';
 
 interface Pair {
@@ -85,5 +85,10 @@ export function pairLift(
   const pressure = componentPressure(ctx, member.roof, 'minus', area);
   if (pressure === undefined || isOutOfScope(pressure)) return pressure;
   const both = { ...member, strips: [...member.strips, ...mate.strips] };
-  return { up: [liftAt(foot, far, both, surfaces, pressure)], area, pressure };
+  return {
+    up: [liftAt(foot, far, both, surfaces, pressure)],
+    area,
+    pressure,
+    parts: () => liftParts(foot, far, both, surfaces, pressure),
+  };
 }

@@ -170,11 +170,27 @@ function worstTie(ctx: CheckContext, members: ReadonlySet<string>): ComponentUpl
 function tieText(ctx: CheckContext, tie: ComponentUplift, rec?: Recorder): string {
   const main = jointEnvelope(ctx.effects, tie.joint.id, ctx.loads.combinations)?.up.value ?? 0;
   rec?.heading(`Uplift at the ties, worst at ${tie.joint.id}`);
+  const roof = ctx.structure.members.find((m) => m.id === tie.joint.ties[0]!.part)?.roof;
+  if (rec) componentPressure(ctx, roof ?? '', 'minus', tie.area, rec);
+  const parts = rec ? tie.parts() : [];
+  parts.forEach((part, i) => {
+    rec?.step({
+      symbol: parts.length > 1 ? `k${i + 1}` : 'k',
+      meaning: `mean share of the wind on ${part.text} that pulls at this tie, by moments about the other bearing; counted only where it lifts`,
+      formula: 'mean of the share, straight from edge to edge, where positive',
+      substituted: `area ${(part.area / 144).toFixed(2)} ft²`,
+      value: part.share,
+      unit: '',
+      clause: 'statics',
+    });
+  });
   rec?.step({
     symbol: 'Wup',
-    meaning: 'component wind at the tie, every part of the roof counted only where it lifts',
-    formula: 'p · strip area by the lever of the two bearings',
-    substituted: `p = ${tie.pressure.toFixed(1)} psf, A = ${(tie.area / 144).toFixed(1)} ft²`,
+    meaning: `component wind at the tie; its net pressure was read at an effective area of ${(tie.area / 144).toFixed(1)} ft²`,
+    formula: 'Σ p · area · k',
+    substituted: parts
+      .map((part) => `${part.psf.toFixed(2)} · ${(part.area / 144).toFixed(2)} · ${part.share.toFixed(4)}`)
+      .join(' + '),
     value: tie.wind,
     unit: 'lb',
     clause: 'statics',
@@ -217,7 +233,6 @@ function tiesOnly(ctx: CheckContext, members: readonly Member[], rec?: Recorder)
   const tie = worstTie(ctx, ids);
   if (!tie) return notEvaluated(CLAUSE, 'no tie of this framing was found');
   rec?.heading(`${members[0]!.mark}: component wind`);
-  componentPressure(ctx, members[0]!.roof ?? '', 'minus', tie.area, rec);
   return {
     ...notApplicable(
       CLAUSE,

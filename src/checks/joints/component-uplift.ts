@@ -2,7 +2,7 @@
 import { isOutOfScope, type OutOfScope } from '../../loads/codes/asce7/index.js';
 import type { Joint } from '../../structure/model.js';
 import { componentCombinations } from '../cladding/combinations.js';
-import { componentTies, tieLift } from '../cladding/framing-wind.js';
+import { componentTies, type LiftPart, tieLift } from '../cladding/framing-wind.js';
 import { rakeLift } from '../cladding/rake-wind.js';
 import { pairLift } from '../cladding/tied-wind.js';
 import type { CheckContext } from '../contract.js';
@@ -21,6 +21,8 @@ export interface ComponentUplift {
   /** Effective wind area, in², and net pressure, psf (lifting, negative). */
   readonly area: number;
   readonly pressure: number;
+  /** What the wind's lift is made of, for printing. */
+  parts(): readonly LiftPart[];
 }
 
 export interface ComponentUplifts {
@@ -83,6 +85,7 @@ function workOut(ctx: UpliftSource): ComponentUplifts {
         label: best.label,
         area: lift.area,
         pressure: lift.pressure,
+        parts: () => lift.parts(i),
       });
     });
   }

@@ -53,9 +53,9 @@ export function freeRoofComponentCN(
   const CN = c0 + ((c1 - c0) * (deg - t0)) / (CC_THETA[i]! - t0);
   rec?.step({
     symbol: 'CN',
-    meaning: `net component coefficient, ${shape}, ${flow} flow, zone ${zone}, ${sign}`,
-    formula: 'figure by zone and effective area, linear in θ',
-    substituted: `θ = ${num(deg)}°, A = ${num(area / 144)} ft², a = ${num(a / 12)} ft`,
+    meaning: `net component coefficient, ${shape}, ${flow} flow, zone ${zone}, ${sign}: A = ${num(area / 144)} ft² is in the row ${['up to a²', 'a² to 4a²', 'over 4a²'][row]}, a = ${num(a / 12)} ft; θ = ${num(deg)}° lies between the figure’s ${t0}° and ${CC_THETA[i]}°`,
+    formula: 'C0 + (C1 − C0) · (θ − θ0) / (θ1 − θ0)',
+    substituted: `${num(c0)} + (${num(c1)} − (${num(c0)})) · (${num(deg)} − ${t0}) / (${CC_THETA[i]} − ${t0})`,
     value: CN,
     unit: '',
     clause,
@@ -145,12 +145,13 @@ export function canopyNetGCp(
   rec?: Recorder,
 ): number {
   const ratio = Math.min(hcOverHe, 1);
-  const GCp = onLogLine(sign === 'plus' ? CANOPY_NET.plus : netMinusRow(ratio), area / 144);
+  const line = sign === 'plus' ? CANOPY_NET.plus : netMinusRow(ratio);
+  const GCp = onLogLine(line, area / 144);
   rec?.step({
     symbol: 'GCp',
     meaning: `net coefficient of the attached-canopy figure, ${sign}`,
     formula: 'figure, linear in ln A from 10 to 100 ft²',
-    substituted: `hc/he = ${num(ratio)}, A = ${num(area / 144)} ft²`,
+    substituted: `${sign === 'plus' ? 'one row for every hc/he' : `hc/he = ${num(ratio)}`}, ${num(line[0])} at 10 ft², ${num(line[1])} at 100 ft², A = ${num(area / 144)} ft²`,
     value: GCp,
     unit: '',
     clause: asce(edition, `Fig. ${canopySection(edition)}-1B`),
