@@ -32,6 +32,8 @@ interface Chord {
   readonly own: Loaded;
   readonly both: Loaded;
   readonly places: readonly number[];
+  /** Chord force at each of them, per case, lb. */
+  readonly forces: readonly Float64Array[];
   /** Level run over length: the chord force is level, the member may slope. */
   readonly cos: number;
 }
@@ -44,12 +46,12 @@ function chordOf(ctx: CheckContext, m: Member, c: Chording, line: Which): Chord 
   const cos = Math.abs(m.end[along] - m.start[along]) / run;
   const places = Array.from(effects.stations, (s) => m.start[along] + ((m.end[along] - m.start[along]) * s) / run);
   const n = effects.n.map((row) => Float64Array.from(row));
-  places.forEach((at, i) => {
-    const force = c.force(line, at);
+  const forces = places.map((at) => c.force(line, at));
+  forces.forEach((force, i) => {
     for (let k = 0; k < n.length; k++) n[k]![i] = n[k]![i]! + force[k]! / cos;
   });
   const both = { member: m, effects: { ...effects, n } };
-  return { member: m, own: { member: m, effects }, both, places, cos };
+  return { member: m, own: { member: m, effects }, both, places, forces, cos };
 }
 
 /** The chord force alone against plain tension. */
@@ -99,7 +101,7 @@ function recordSum(ctx: CheckContext, chord: Chord, c: Chording, line: Which, w:
     from: [chord.member.path],
   });
   c.record(line, at, combination, rec);
-  const Tc = under(combination, c.force(line, at));
+  const Tc = under(combination, chord.forces[w.station]!);
   rec.step({
     symbol: 'N',
     meaning: w.N < 0 ? 'push with the chord force on top' : 'pull with the chord force on top',
@@ -167,7 +169,7 @@ function chordFinding(
 ): Finding {
   const chord = m.truss ? undefined : chordOf(ctx, m, c, which);
   if (!m.truss && !chord) return noForces(CLAUSE);
-  const most = greatest(ctx, c, which, [c.inner, ...(chord?.places ?? [])]);
+  const most = greatest(ctx, c, which, [c.inner, ...new Set(chord?.places)]);
   if (most.value < SMALL || !most.combination) return notApplicable(CLAUSE, NO_SIDE_LOAD);
   rec?.heading(`${m.id} as chord of ${side.roof.mark}: greatest chord force, ${most.combination.id}`);
   if (rec) c.record(which, most.at, most.combination, rec);
@@ -175,7 +177,7 @@ function chordFinding(
   const plain = plainFinding(chord, most, rec);
   // Only what bends the roof: other combinations are in the member's own checks.
   const combinations = sideCombinations(ctx).filter((k) =>
-    chord.places.some((at) => Math.abs(under(k, c.force(which, at))) >= SMALL),
+    chord.forces.some((force) => Math.abs(under(k, force)) >= SMALL),
   );
   const only: CheckContext = { ...ctx, loads: { ...ctx.loads, combinations } };
   const both = combinedFinding(only, [chord.both], rec, '', (w, r) => recordSum(ctx, chord, c, which, w, r));
