@@ -1,6 +1,8 @@
 /** Each joint needs a product with a published allowable load, or a calculated connection; a named product is compared. */
+
 import type { Recorder } from '../../base/trace.js';
 import type { JointProduct, LateralSystem } from '../../project/model.js';
+import { JOINT_WORDS } from '../../structure/joint-words.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, type Measured, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { calculatedAtHouse } from '../house/calculated.js';
@@ -145,7 +147,7 @@ export const jointProducts: Check = {
     if (!JOINT_TRAITS[d.kind].carries) {
       return notApplicable(CLAUSE, 'it holds trim, not the roof: face nails as the general notes say');
     }
-    rec?.heading(`${d.mark}: ${d.count} × ${d.kind.replaceAll('-', ' ')}`);
+    rec?.heading(`${d.mark}: ${d.count} × ${JOINT_WORDS[d.kind]}`);
     record('Pd', 'allowable load needed downward', d.down, d.path, rec);
     record('Pu', 'allowable load needed upward', d.up, d.path, rec);
     record('Px', 'allowable load needed along the house wall', d.alongX, d.path, rec);
