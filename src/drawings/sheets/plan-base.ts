@@ -6,7 +6,8 @@ import type { LayerName, PenName, Primitive, Rect } from '../ir/index.js';
 import type { SheetContext } from './contract.js';
 import { extents } from './parts.js';
 
-const WALL = 6;
+/** Thickness the walls of the house are drawn with, inches. */
+export const WALL = 6;
 
 const poly = (points: readonly Vec2[], layer: LayerName, pen: PenName, mark?: string): Primitive => ({
   kind: 'polyline',
