@@ -4,9 +4,9 @@
  */
 import type { Structure } from '../../structure/model.js';
 import { breakLine } from '../annotate/index.js';
-import type { Dimension, DrawingScale, Primitive, Rect } from '../ir/index.js';
+import { chooseScale, type Dimension, type DrawingScale, type Primitive, type Rect, SCALES } from '../ir/index.js';
 import type { SheetContext } from './contract.js';
-import { dims, PLAN_SCALES, scaleFor, unique } from './parts.js';
+import { dims, PLAN_SCALES, scaleFor, titleBand, unique } from './parts.js';
 import { coverExtents, houseCorners, housePlan, planExtents, planMargin, WALL } from './plan-base.js';
 
 /** House shown past the new work, inches, the most first; the first gives way when a shorter one earns a larger scale. */
@@ -71,9 +71,19 @@ export function houseStretch(ctx: SheetContext, box: Rect, above = 0): Stretch {
     const all = planExtents(structure, 30);
     const x = cuts.low ?? all.x;
     const model = { ...all, x, w: (cuts.high ?? all.x + all.w) - x };
-    const { x: side, y } = planMargin(ctx, model);
-    const margin = { x: side, y: y + above };
-    return { model, margin, cuts, scale: scaleFor(ctx, model, box, margin, PLAN_SCALES) };
+    const marginAt = (scale: number) => {
+      const { x: side, y } = planMargin(ctx, model, scale);
+      return { x: side, y: y + above };
+    };
+    // The strings beside the cover stand before the house wall: the larger the scale, the more room they have there.
+    const name =
+      PLAN_SCALES.find((n) => {
+        const m = marginAt(SCALES[n].ratio);
+        const room = { w: box.w - 2 * m.x, h: box.h - titleBand(ctx) - 2 * m.y };
+        return chooseScale(model, room, [n]) !== undefined;
+      }) ?? PLAN_SCALES.at(-1)!;
+    const scale = SCALES[name];
+    return { model, margin: marginAt(scale.ratio), cuts, scale };
   });
   return views.reduce((best, v) => (v.scale.ratio > best.scale.ratio + 1e-9 ? v : best));
 }
