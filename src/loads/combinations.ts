@@ -15,7 +15,8 @@ const shortest = (kinds: readonly LoadKind[]): number => kinds.reduce((cd, kind)
 
 const CARRIED: readonly LoadKind[] = ['D', 'Lr', 'S', 'W', 'E'];
 const isKind = (load: string): load is LoadKind => (CARRIED as readonly string[]).includes(load);
-const term = (kind: LoadKind, factor: number): string => (factor === 1 ? kind : `${Number(factor.toPrecision(4))}${kind}`);
+const term = (kind: LoadKind, factor: number): string =>
+  factor === 1 ? kind : `${Number(factor.toPrecision(4))}${kind}`;
 
 /** Combinations whose snow or live load is a lesser companion of dead load alone (2.4.1 (4), 2.3.1 (2)). */
 const BETWEEN: readonly string[] = ['ASD-4', 'LRFD-2'];

@@ -1,9 +1,11 @@
 /** Everything the program knows of one part: what it is, what it carries, how near its limits it is, and where that comes from. */
+
 import { type Curve, combineComponent, combineVector } from '../analysis/index.js';
 import type { TraceLine } from '../base/trace.js';
 import type { CheckContext, CheckResult } from '../checks/contract.js';
 import { houseTieDemands } from '../checks/lateral/side-loads.js';
 import type { Combination } from '../loads/model.js';
+import { JOINT_WORDS, roleWords } from '../structure/joint-words.js';
 import { contextOf, type Derived } from './derived.js';
 import { explainIn } from './explain.js';
 
@@ -63,7 +65,7 @@ function memberPart(ctx: CheckContext, mark: string): Part | undefined {
   const count = members.filter((m) => m.mark === one.mark).length;
   return {
     mark: one.mark,
-    what: `${words(one.role)} ${one.mark}${alike(count)}`,
+    what: `${roleWords(one.role)} ${one.mark}${alike(count)}`,
     section: one.section.label,
     paths: unique([one.path, one.section.path]),
     forces({ effects, loads }) {
@@ -89,7 +91,7 @@ function jointPart(ctx: CheckContext, mark: string): Part | undefined {
   const count = joints.filter((j) => j.mark === one.mark).length;
   return {
     mark: one.mark,
-    what: `joint ${one.mark}${alike(count)}: ${words(one.kind)}`,
+    what: `joint ${one.mark}${alike(count)}: ${JOINT_WORDS[one.kind]}`,
     section: one.ties.map((t) => t.part).join(' on '),
     paths: unique([one.path]),
     forces({ effects, loads }) {

@@ -151,11 +151,15 @@ export const sheathingSpan: Check = {
       unit: 'psf',
       clause: total.clause,
     });
-    const parts = w > 0 ? [`${say(w)}·${say(wind)} (W)`] : [];
-    for (const t of terms) {
-      const p = lyingOn(ctx, roof, t.case);
-      psf += t.factor * p.psf;
-      parts.unshift(`${say(t.factor)}·${say(p.psf)} (${named(ctx.loads.cases[t.case]?.id ?? '', p)})`);
+    const most = (kind: LoadKind): number =>
+      ctx.loads.cases.reduce((m, c, i) => (c.kind === kind ? Math.max(m, lyingOn(ctx, roof.mark, i).psf) : m), 0);
+    const [roofLive, snow] = [most('Lr'), most('S')];
+    const live = Math.max(roofLive, snow);
+    rec?.step({
+      symbol: 'wl',
+      meaning: 'roof live or snow load alone',
+      formula: 'max(Lr, S), each the largest of its cases',
+      substituted: `max(${say(roofLive)}, ${say(snow)})`,
       value: live,
       unit: 'psf',
       clause: 'ASCE 7-16 2.4',

@@ -37,11 +37,27 @@ export const EXPOSURES: Readonly<Record<Exposure, Trait>> = {
     needs: 'above-ground',
     category: 'UC2 above ground, damp',
   },
-  'under-roof': { words: 'outdoors, kept dry by the roof', needs: 'none', category: 'UC2 where treated' },
+  'under-roof': { words: 'outdoors, kept dry by the roof', needs: 'none', category: 'UC3B where treated' },
   weather: { words: 'rain reaches it', needs: 'above-ground', category: 'UC3B above ground, exposed' },
   'near-ground': { words: 'close over the ground', needs: 'ground-contact', category: 'UC4A ground contact' },
   ground: { words: 'in the ground or in concrete in it', needs: 'ground-contact', category: 'UC4B heavy duty' },
 };
+
+/** Use category that a treatment as entered comes up to (AWPA U1, recalled). */
+const TREATED: Readonly<Record<Exclude<Treatment, 'none'>, string>> = {
+  'above-ground': 'UC3B above ground',
+  'ground-contact': 'UC4A ground contact',
+};
+
+/**
+ * Outdoors a part treated well enough is told by the treatment it has; elsewhere, and where it is short of it, by what the place
+ * asks for. In the ground it stays what is asked for: the file does not tell UC4A from UC4B.
+ */
+function categoryOf(exposure: Exposure, has: Treatment): string {
+  const { needs, category } = EXPOSURES[exposure];
+  const outdoors = exposure === 'under-roof' || exposure === 'weather' || exposure === 'near-ground';
+  return outdoors && has !== 'none' && RANK[has] >= RANK[needs] ? TREATED[has] : category;
+}
 
 export const RANK: Readonly<Record<Treatment, number>> = { none: 0, 'above-ground': 1, 'ground-contact': 2 };
 
@@ -150,7 +166,7 @@ function workOut(structure: Structure): ReadonlyMap<string, DurabilityRow> {
       why,
       needs: trait.needs,
       has,
-      category: trait.category,
+      category: categoryOf(exposure, has),
       cutEnds: has === 'none' ? 'prime or seal' : 'brush with copper naphthenate (AWPA M4)',
       metal: METAL[has],
     };

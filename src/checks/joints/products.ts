@@ -1,6 +1,8 @@
 /** Each joint needs a product with a published allowable load, or a calculated connection; a named product is compared. */
+
 import type { Recorder } from '../../base/trace.js';
 import type { JointProduct, LateralSystem } from '../../project/model.js';
+import { JOINT_WORDS } from '../../structure/joint-words.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, type Measured, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { calculatedAtHouse } from '../house/calculated.js';
@@ -156,7 +158,7 @@ export const jointProducts: Check = {
     if (!JOINT_TRAITS[d.kind].carries) {
       return notApplicable(CLAUSE, 'it holds trim, not the roof: face nails as the general notes say');
     }
-    rec?.heading(`${d.mark}: ${d.count} × ${d.kind.replaceAll('-', ' ')}`);
+    rec?.heading(`${d.mark}: ${d.count} × ${JOINT_WORDS[d.kind]}`);
     record(ctx, 'Pd', 'allowable load needed downward', 'z', d.down, d.path, rec);
     record(ctx, 'Pu', 'allowable load needed upward', 'z', d.up, d.path, rec);
     record(ctx, 'Px', 'allowable load needed along the house wall', 'x', d.alongX, d.path, rec);

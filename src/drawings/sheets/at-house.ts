@@ -2,10 +2,10 @@
 import { type FactState, houseFacts } from '../../checks/house/facts.js';
 import { type HousePlace, housePlaces } from '../../checks/house/places.js';
 import { type Block, columnsFlow, heightOf, measure, noteColumn, type TableRow } from '../annotate/index.js';
-import { type Primitive, type Rect, type ScaleName, toPaper } from '../ir/index.js';
+import { type DrawingScale, type Primitive, type Rect, SCALES, type ScaleName, toPaper } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { housePicture } from './house-pictures.js';
-import { DETAIL_SCALES, flowSheets, placeView, scaleFor } from './parts.js';
+import { DETAIL_SCALES, flowSheets, placeView, scaleFor, titleBand } from './parts.js';
 
 /** Order of work where the wall is opened. Common practice, no source, where no section is named. */
 const FLASHING = [
@@ -39,14 +39,19 @@ const typical = (places: readonly HousePlace[]): readonly HousePlace[] =>
 
 const SCALES_AT_HOUSE: readonly ScaleName[] = ['3', ...DETAIL_SCALES];
 
+/** Pictures share a sheet only down to this scale, 1" = 1'-0". */
+const LEAST = SCALES['1'].ratio;
+
+const clearOf = (ctx: SheetContext): number => ctx.style.note * 2;
+
 /** One picture with its notes to the right of it, in a box. */
-function cell(ctx: SheetContext, place: HousePlace, number: number, box: Rect) {
+function cell(ctx: SheetContext, place: HousePlace, number: number, box: Rect, at?: DrawingScale) {
   const { style } = ctx;
-  const width = Math.min(box.w * 0.5, 74 * style.note);
+  const width = Math.min(box.w * 0.4, 74 * style.note);
   const view: Rect = { ...box, w: box.w - width - style.gutter };
   const pic = housePicture(ctx, place);
-  const margin = { x: style.note * 2, y: style.note * 2 };
-  const scale = scaleFor(ctx, pic.frame, view, margin, SCALES_AT_HOUSE);
+  const margin = { x: clearOf(ctx), y: clearOf(ctx) };
+  const scale = at ?? scaleFor(ctx, pic.frame, view, margin, SCALES_AT_HOUSE);
   const placed = placeView(ctx, {
     box: view,
     model: pic.frame,
@@ -70,10 +75,34 @@ function cell(ctx: SheetContext, place: HousePlace, number: number, box: Rect) {
     viewport: { ...placed.viewport, window: pic.frame },
     items: [...placed.items, ...column.items],
     label: placed.scale.label,
+    bottom: Math.min(column.bottom, box.y + box.h - pic.frame.h * scale.ratio - 2 * clearOf(ctx) - titleBand(ctx)),
+    crowded: column.overflow > 0 || pic.frame.w * scale.ratio > view.w,
   };
 }
 
-function body(cells: readonly ReturnType<typeof cell>[], more: readonly Primitive[]): SheetBody {
+type Cell = ReturnType<typeof cell>;
+
+/** Pictures one above the other from the top of a sheet at the largest scale at which they leave `below` free; undefined when none does. */
+function stacked(ctx: SheetContext, places: readonly HousePlace[], first: number, below: number): Cell[] | undefined {
+  const { area, style } = ctx;
+  const frames = places.map((p) => housePicture(ctx, p).frame);
+  for (const name of SCALES_AT_HOUSE) {
+    const scale = SCALES[name];
+    if (scale.ratio < LEAST - 1e-9) return undefined;
+    const heights = frames.map((f) => f.h * scale.ratio + 2 * clearOf(ctx) + titleBand(ctx));
+    const need = heights.reduce((sum, h) => sum + h, style.gutter * (places.length - 1));
+    if (need > area.h - below) continue;
+    let y = area.y + area.h;
+    const cells = places.map((p, i) => {
+      y -= heights[i]! + (i > 0 ? style.gutter : 0);
+      return cell(ctx, p, first + i, { x: area.x, y, w: area.w, h: heights[i]! }, scale);
+    });
+    if (!cells.some((c) => c.crowded)) return cells;
+  }
+  return undefined;
+}
+
+function body(cells: readonly Cell[], more: readonly Primitive[]): SheetBody {
   const label = cells[0]?.label ?? 'No scale';
   return {
     title: 'At the house',
@@ -117,22 +146,38 @@ function words(ctx: SheetContext): Block[] {
   ];
 }
 
-/** A large sheet holds the pictures in a row over the table; a small one a picture each, the table after them. */
+/** A large sheet holds the pictures in a row over the table; a small one as many above each other as fit, the table after them. */
 function draw(ctx: SheetContext): SheetBody[] {
   const { area, style } = ctx;
   const places = typical(housePlaces(ctx.input));
   const blocks = words(ctx);
   const slugs = measure(blocks, area.w, style, 'G-ANNO-NOTE');
   const text = heightOf(slugs) + 2 * style.gutter;
+  /** The words right under the pictures. */
+  const table = (cells: readonly Cell[]) => {
+    const top = Math.min(...cells.map((c) => c.bottom)) - style.gutter;
+    return columnsFlow(slugs, [{ ...area, h: top - area.y }]).items;
+  };
   if (area.w > 24 && text < area.h * 0.6) {
     const w = area.w / places.length;
     const cells = places.map((p, i) =>
       cell(ctx, p, i + 1, { x: area.x + i * w, y: area.y + text, w: w - style.gutter, h: area.h - text }),
     );
-    return [body(cells, columnsFlow(slugs, [{ ...area, h: text - style.gutter }]).items)];
+    return [body(cells, table(cells))];
+  }
+  const bodies: SheetBody[] = [];
+  for (let i = 0; i < places.length; ) {
+    const rest = places.slice(i);
+    const last = stacked(ctx, rest, i + 1, text);
+    if (last) return [...bodies, body(last, table(last))];
+    let cells: Cell[] | undefined;
+    for (let n = rest.length; n > 1 && !cells; n--) cells = stacked(ctx, rest.slice(0, n), i + 1, 0);
+    cells ??= [cell(ctx, rest[0]!, i + 1, area)];
+    bodies.push(body(cells, []));
+    i += cells.length;
   }
   return [
-    ...places.map((p, i) => body([cell(ctx, p, i + 1, area)], [])),
+    ...bodies,
     ...flowSheets(ctx, { title: 'At the house, verified and to verify', blocks, columns: 1, layer: 'G-ANNO-NOTE' }),
   ];
 }

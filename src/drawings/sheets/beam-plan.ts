@@ -4,8 +4,9 @@ import { measure, placeTags, sectionMark, type TableRow, type TagWish, textBlock
 import type { Primitive } from '../ir/index.js';
 import { idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
-import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
-import { coverExtents, houseCorners, housePlan, planMargin, slabPlan, standsOff } from './plan-base.js';
+import { alongHouse, coverView, houseStretch, stretchPlan } from './house-stretch.js';
+import { dims, northOnPlan, placeView, unique, withSideColumn } from './parts.js';
+import { slabPlan, standsOff } from './plan-base.js';
 import { sectionLayout } from './section-layout.js';
 import { sectionLines } from './section-plane.js';
 
@@ -37,12 +38,11 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   const { style, area, len } = ctx;
   const h = style.note;
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
-  const model = coverExtents(structure, 30);
-  const { x, y } = planMargin(ctx, model);
+  const off = standsOff(structure);
   // A section mark stands beyond the strings above.
-  const margin = { x, y: y + 2.5 * style.bubble };
-  const scale = scaleFor(ctx, model, main, margin, PLAN_SCALES);
-  const items: Primitive[] = [...(standsOff(structure) ? [] : housePlan(structure, 30)), ...slabPlan(structure)];
+  const stretch = off ? coverView(ctx, main, 2.5 * style.bubble) : houseStretch(ctx, main, 2.5 * style.bubble);
+  const { model, margin, scale } = stretch;
+  const items: Primitive[] = [...(off ? [] : stretchPlan(ctx, stretch)), ...slabPlan(structure)];
   const over: Primitive[] = [];
   const wishes: TagWish[] = [];
   const beams = structure.members.filter((m) => m.role === 'beam' || m.role === 'ledger');
@@ -92,7 +92,7 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
   // A ledger lies against the wall line the string starts from: its own center is no dimension to lay out by.
   const by = unique(beams.filter((m) => m.role === 'beam').flatMap((m) => [m.start.y, m.end.y]));
   // From a house far off the footing plan lays the posts out.
-  const house = standsOff(structure) ? [] : [0];
+  const house = off ? [] : [0];
   const slabs = structure.slabs.flatMap((p) => p.outline.map((q) => q.x));
   const datum = Math.min(...bx, ...slabs);
   const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
@@ -112,14 +112,8 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     ],
   });
   // Along the house: beam and ledger ends from the corners a tape can be hooked on.
-  const corners = standsOff(structure) ? [] : houseCorners(structure).map((c) => c.x);
-  const along = dims(ctx, {
-    ...common,
-    side: 'below',
-    datum: model.y,
-    tiers: corners.length > 0 ? [{ stations: unique([...corners, ...bx]) }] : [],
-  });
-  over.push(...across.items, ...up.items, ...along.items);
+  const along = off ? [] : alongHouse(ctx, stretch, common, bx);
+  over.push(...across.items, ...up.items, ...along);
   const clear = (up.depth + h * 2) / scale.ratio;
   const cuts = sectionLines(
     structure,

@@ -1,18 +1,18 @@
 import { measure, placeTags, type TableRow, type TagWish, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
-import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
-import { houseCorners, housePlan, planExtents, planMargin, slabPlan } from './plan-base.js';
+import { alongHouse, houseStretch, stretchPlan } from './house-stretch.js';
+import { dims, northOnPlan, placeView, unique, withSideColumn } from './parts.js';
+import { houseCorners, slabPlan } from './plan-base.js';
 
 function draw(ctx: SheetContext): SheetBody[] {
   const { structure, lot } = ctx.input;
   const { style, area, len } = ctx;
   const h = style.note;
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
-  const model = planExtents(structure, 30);
-  const margin = planMargin(ctx, model);
-  const scale = scaleFor(ctx, model, main, margin, PLAN_SCALES);
-  const items: Primitive[] = [...housePlan(structure, 30), ...slabPlan(structure)];
+  const stretch = houseStretch(ctx, main);
+  const { model, margin, scale } = stretch;
+  const items: Primitive[] = [...stretchPlan(ctx, stretch), ...slabPlan(structure)];
   const over: Primitive[] = [];
   const wishes: TagWish[] = [];
   const xs = unique(structure.footings.map((f) => f.at.x));
@@ -118,8 +118,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       datum: model.y + model.h,
       tiers: [{ stations: xs }, { stations: [xs[0]!, xs.at(-1)!] }],
     }).items,
-    ...dims(ctx, { ...common, side: 'below', datum: model.y, tiers: [{ stations: unique([...corners, ...xs]) }] })
-      .items,
+    ...alongHouse(ctx, stretch, common, xs),
   );
   wishes.push(
     ...structure.joints

@@ -92,6 +92,20 @@ const flashing = (z: number, out: number): Primitive =>
     'flashing',
   );
 
+/** Where the first and the last fastener place are, from the ends of the ledger; ends are named as they lie on the plans. */
+export function endsText(ctx: SheetContext, place: HousePlace): string {
+  const { member, joints } = place;
+  const at = joints.flatMap((j) => j.ties[0]?.along ?? []).sort((p, q) => p - q);
+  if (at.length === 0) return '';
+  const [first, last] = [at[0]!, member.length - at.at(-1)!];
+  if (Math.abs(first - last) < 1 / 16) return `; first and last place ${ctx.len(first)} from the ends`;
+  const alongX = Math.abs(member.end.x - member.start.x) > Math.abs(member.end.y - member.start.y);
+  const forth = alongX ? member.end.x > member.start.x : member.end.y > member.start.y;
+  const [low, high] = alongX ? ['left', 'right'] : ['lower', 'upper'];
+  const [a, b] = forth ? [first, last] : [last, first];
+  return `; first place ${ctx.len(a)} from the ${low} end on the plan, last ${ctx.len(b)} from the ${high}`;
+}
+
 function ledger(ctx: SheetContext, place: HousePlace): HousePicture {
   const { member, ledger: spec } = place;
   const { structure } = ctx.input;

@@ -6,7 +6,8 @@ import type { LayerName, PenName, Primitive, Rect } from '../ir/index.js';
 import type { SheetContext } from './contract.js';
 import { extents } from './parts.js';
 
-const WALL = 6;
+/** Thickness the walls of the house are drawn with, inches. */
+export const WALL = 6;
 
 const poly = (points: readonly Vec2[], layer: LayerName, pen: PenName, mark?: string): Primitive => ({
   kind: 'polyline',
@@ -142,7 +143,7 @@ export function roofExtents(structure: Structure, behind: number): Rect {
 }
 
 /** Paper kept free round a plan: dimension strings stand at the cover's edge, so beside a longer house wall they need none. */
-export function planMargin(ctx: SheetContext, model: Rect): { readonly x: number; readonly y: number } {
+export function planMargin(ctx: SheetContext, model: Rect, scale = 1 / 96): { readonly x: number; readonly y: number } {
   const h = ctx.style.note;
   const { structure } = ctx.input;
   const xs = [
@@ -150,6 +151,6 @@ export function planMargin(ctx: SheetContext, model: Rect): { readonly x: number
     ...structure.slabs.flatMap((s) => s.outline.map((p) => p.x)),
   ];
   const spare = Math.min(Math.min(...xs) - model.x, model.x + model.w - Math.max(...xs));
-  // Judged at the smallest plan scale, 1/8" = 1'-0".
-  return { x: Math.max(h * 3, h * 13 - spare / 96), y: h * 11 };
+  // Where the scale is not known yet, judged at the smallest of the plans, 1/8" = 1'-0".
+  return { x: Math.max(h * 3, h * 13 - spare * scale), y: h * 11 };
 }

@@ -6,7 +6,8 @@ import { type Demand, type JointDemand, jointDemands } from '../../checks/joints
 import { type Served, servedBy } from '../../checks/joints/serving.js';
 import type { UnitChoice } from '../../project/model.js';
 import { byMark, markList } from '../../report/path/table.js';
-import type { JointKind, Member, Structure } from '../../structure/model.js';
+import { JOINT_WORDS } from '../../structure/joint-words.js';
+import type { Member, Structure } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import { bracingTable, sideText } from './bracing-table.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
@@ -15,29 +16,6 @@ import { footingSize, pierSize } from './footing-words.js';
 import { isStatement } from './governing.js';
 import { flowSheets } from './parts.js';
 import { tieRows } from './tie-rows.js';
-
-const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
-  'rafter-to-ledger': 'rafter to ledger',
-  'rafter-to-beam': 'rafter to beam',
-  'truss-to-beam': 'truss to beam',
-  'outlooker-to-frame': 'outlooker to end frame and next frame',
-  'jack-to-hip': 'jack rafter to hip',
-  'hip-to-beam': 'hip to beams at the corner',
-  'hip-to-ridge': 'hip or king rafter to end of ridge beam',
-  'rafter-to-ridge': 'rafter to ridge board',
-  'tie-to-rafter': 'tie to rafter',
-  'beam-to-post': 'beam to post',
-  'beam-splice': 'beam splice over post',
-  'strut-to-post': 'cross member to post',
-  'brace-to-beam': 'knee brace to beam or cross member',
-  'brace-to-post': 'knee brace to post',
-  'post-to-footing': 'post to footing',
-  'ledger-to-house': 'ledger to house framing',
-  'beam-to-wall-post': 'beam on post in wall',
-  'beam-to-wall': 'beam fixed to wall',
-  'post-to-house': 'post in wall to foundation',
-  'fascia-to-framing': 'fascia to framing',
-};
 
 const first = (members: readonly Member[]): Member[] =>
   members.filter((m, i) => members.findIndex((o) => o.mark === m.mark) === i);

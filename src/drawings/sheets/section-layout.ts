@@ -17,15 +17,18 @@ export interface SectionSpot {
 }
 
 /** Model inches kept over the highest roof: enough to see what the house does there, or just its lettering. */
-const HEADS = [30, 12] as const;
+const HEADS = [30, 10] as const;
 
 /** Sections share a sheet only down to this scale, 1/4" = 1'-0": below it their timbers close up. */
 const LEAST = SCALES['1/4'].ratio;
 
-/** Paper round a section for its levels and strings. */
-export const sectionMargin = (ctx: SheetContext): { readonly x: number; readonly y: number } => ({
+/** Paper round a section for its levels and strings: at its sides, over it, and under it where a string runs. */
+export const sectionMargin = (
+  ctx: SheetContext,
+): { readonly x: number; readonly top: number; readonly under: number } => ({
   x: 26 * ctx.style.note,
-  y: 5 * ctx.style.note,
+  top: ctx.style.note,
+  under: 5 * ctx.style.note,
 });
 
 function frameOf(structure: Structure, cut: Cutting, head: number): Rect {
@@ -48,10 +51,11 @@ function boxesFor(ctx: SheetContext, frames: readonly Rect[], scale: number): Re
   const margin = sectionMargin(ctx);
   const sizes = frames.map((f) => ({
     w: f.w * scale + 2 * margin.x,
-    h: f.h * scale + 2 * margin.y + titleBand(ctx),
+    h: f.h * scale + margin.top + margin.under + titleBand(ctx),
   }));
-  const gaps = style.gutter * (frames.length - 1);
-  const sum = (key: 'w' | 'h'): number => sizes.reduce((all, s) => all + s[key], gaps);
+  // A title band already parts a view from the one below it.
+  const gap = style.gutter / 2;
+  const sum = (key: 'w' | 'h'): number => sizes.reduce((all, s) => all + s[key], gap * (frames.length - 1));
   const most = (key: 'w' | 'h'): number => Math.max(...sizes.map((s) => s[key]));
   const top = area.y + area.h;
   if (sum('w') <= area.w && most('h') <= area.h) {
@@ -60,7 +64,7 @@ function boxesFor(ctx: SheetContext, frames: readonly Rect[], scale: number): Re
     let x = area.x;
     return sizes.map((s) => {
       const box = { x, y: area.y, w: s.w + more, h: area.h };
-      x += box.w + style.gutter;
+      x += box.w + gap;
       return box;
     });
   }
@@ -69,7 +73,7 @@ function boxesFor(ctx: SheetContext, frames: readonly Rect[], scale: number): Re
   return sizes.map((s) => {
     y -= s.h;
     const box = { x: area.x, y, w: area.w, h: s.h };
-    y -= style.gutter;
+    y -= gap;
     return box;
   });
 }
@@ -102,7 +106,8 @@ export function sectionLayout(ctx: SheetContext): readonly SectionSpot[] {
     for (let n = rest.length; n > 1 && !placed; n--) placed = together(ctx, rest.slice(0, n), sheet);
     if (!placed) {
       const frame = frameOf(structure, rest[0]!, HEADS[0]);
-      const scale = scaleFor(ctx, frame, ctx.area, sectionMargin(ctx), SECTION_SCALES);
+      const { x, top, under } = sectionMargin(ctx);
+      const scale = scaleFor(ctx, frame, ctx.area, { x, y: (top + under) / 2 }, SECTION_SCALES);
       placed = [{ sheet, box: ctx.area, frame, scale }];
     }
     spots.push(...placed);

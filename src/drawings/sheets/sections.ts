@@ -82,7 +82,7 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane, spo
     const p = see(camera, { x: s.origin.x + s.v.x * v, y: s.origin.y + s.v.y * v, z: s.origin.z + s.v.z * v });
     over.push(
       slopeTriangle({
-        at: { x: p.a, y: p.b + (h * 4) / scale.ratio },
+        at: { x: p.a, y: p.b + (h * 2) / scale.ratio },
         rise: spec.pitchText.split('/')[0] ?? '',
         ratio: Math.tan(s.slope),
         up: fall > 0 ? 'left' : 'right',
@@ -93,17 +93,20 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane, spo
     );
   }
   const items = [...soil(ctx, cut, frame), ...pic.items];
+  const margin = sectionMargin(ctx);
+  // The string under the view belongs to it, so that the title stands under both.
+  const string = (margin.under - margin.top) / scale.ratio;
   const placed = placeView(ctx, {
     box: spot.box,
-    model: frame,
+    model: { ...frame, y: frame.y - string, h: frame.h + string },
     scale,
     number: String(number + 1),
     title: several ? `Section through ${roof.mark}` : 'Section through the cover',
     items,
     over,
-    snug: sectionMargin(ctx).y,
+    snug: margin.top,
   });
-  const window = { x: frame.x - 14, y: frame.y - 6, w: frame.w + 28, h: frame.h + 12 };
+  const window = { x: frame.x - 14, y: frame.y - 6, w: frame.w + 28, h: frame.h + 6 };
   return { ...placed, viewport: { ...placed.viewport, window } };
 }
 

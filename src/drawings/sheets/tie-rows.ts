@@ -11,7 +11,7 @@ const largest = (values: Float64Array): number => values.reduce((most, x) => Mat
 
 /** `2x6 Douglas Fir-Larch No. 2 nailer, `; empty where the end frame itself is fastened. */
 const boardText = (s: SectionChoice | undefined): string =>
-  s && 'size' in s ? `${s.size} ${s.species} ${s.grade} nailer, ` : '';
+  s !== undefined && 'size' in s ? `${s.size} ${s.species} ${s.grade} nailer, ` : '';
 
 /** One row a tie: mark, kind, what it ties, count, down, up, along and square to the house, fasteners. */
 export function tieRows({ input }: SheetContext): TableRow[] {

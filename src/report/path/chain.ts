@@ -1,16 +1,16 @@
 /** The chain through one part: everything above it up to the roof, everything below it down to the soil or the house. */
+
 import type { CheckContext, CheckResult } from '../../checks/contract.js';
 import { pathBreaks } from '../../checks/path/breaks.js';
 import { type LoadPath, loadPath, type NodeKind, type PathLink, SOIL } from '../../checks/path/graph.js';
+import { JOINT_WORDS, roleWords } from '../../structure/joint-words.js';
 import { contextOf, type Derived } from '../derived.js';
 import type { PathAnswer, PathStation, PathStep } from './model.js';
 import { sharesOf, togetherOf } from './shares.js';
 
-const words = (kind: string): string => kind.replaceAll('-', ' ');
-
 const WHAT: Readonly<Record<NodeKind, (role: string) => string>> = {
   surface: () => 'roof surface',
-  member: words,
+  member: roleWords,
   footing: () => 'footing',
   wall: () => 'house wall: verify',
   soil: () => 'soil',
@@ -114,7 +114,11 @@ export function pathChain(ctx: CheckContext, results: readonly CheckResult[], ma
         from,
         to,
         mark: link.joint?.mark ?? '',
-        what: link.joint ? words(link.joint.kind) : link.by === 'soil' ? 'concrete on soil' : 'sheathing on framing',
+        what: link.joint
+          ? JOINT_WORDS[link.joint.kind]
+          : link.by === 'soil'
+            ? 'concrete on soil'
+            : 'sheathing on framing',
         count,
         shares: sharesOf(link, ctx, results),
         together: togetherOf(link, results),

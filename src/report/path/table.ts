@@ -1,7 +1,9 @@
 /** Every link of the load path in one table, links alike on one row: what the load-path sheet prints and draws. */
+
 import type { Vec3 } from '../../base/vec.js';
 import type { CheckContext, CheckResult } from '../../checks/contract.js';
 import { loadPath, type PathLink } from '../../checks/path/graph.js';
+import { JOINT_WORDS } from '../../structure/joint-words.js';
 import type { PathShare, PathWay } from './model.js';
 import { sharesOf, togetherOf } from './shares.js';
 
@@ -22,8 +24,6 @@ export interface PathRow {
   /** Where the links are. */
   readonly at: readonly Vec3[];
 }
-
-const words = (kind: string): string => kind.replaceAll('-', ' ');
 
 /** Marks in order, runs of numbers closed up: `P1–P4`, `F1, F3`. */
 export function markList(marks: readonly string[]): string {
@@ -106,7 +106,11 @@ export function pathTable(ctx: CheckContext, results: readonly CheckResult[]): r
     return {
       number: i + 1,
       joint: first.joint?.mark ?? '',
-      what: first.joint ? words(first.joint.kind) : first.by === 'soil' ? 'footing on soil' : 'sheathing on framing',
+      what: first.joint
+        ? JOINT_WORDS[first.joint.kind]
+        : first.by === 'soil'
+          ? 'footing on soil'
+          : 'sheathing on framing',
       parts: `${markList(uppers)} on ${markList(lowers)}`,
       count: links.length,
       shares: worstOf(judged.map((l) => sharesOf(l, ctx, results))),
