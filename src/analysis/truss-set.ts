@@ -30,6 +30,7 @@ export interface TrussEffects {
   readonly up: readonly [Float64Array, Float64Array];
   readonly sideways: Float64Array;
   readonly sliding: readonly BarForces[];
+  /** Empty where a bearing is ordered to slide. */
   readonly held: readonly BarForces[];
 }
 
@@ -82,9 +83,10 @@ function sumCases(
     sideways[k] = pushed;
     spread[k] = open - second * push.spread;
     thrust[k] = spread[k]! / push.spread;
+    sliding.push(a);
+    if (slides !== undefined) return;
     const b: BarForces = { n: a.n.slice(), m: a.m.slice() };
     plus(b, push, -thrust[k]!);
-    sliding.push(a);
     held.push(b);
   });
   return { spread, thrust, up, sideways, sliding, held };

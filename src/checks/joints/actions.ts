@@ -9,6 +9,7 @@ import type { Joint } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
 import { type Raise, raiseToStatics } from '../hand.js';
 import { heldForces } from '../house/side.js';
+import { jointsOf } from './bearing.js';
 import { componentUplifts } from './component-uplift.js';
 import { TRACE } from './demands.js';
 
@@ -34,8 +35,7 @@ const NO_RAISE: Raise = { factor: 1 };
 export function actionsOf(ctx: CheckContext, mark: string): readonly Action[] | undefined {
   const actions: Action[] = [];
   const components = componentUplifts(ctx);
-  for (const joint of ctx.structure.joints) {
-    if (joint.mark !== mark) continue;
+  for (const joint of jointsOf(ctx.structure, mark)) {
     const forces = heldForces(ctx, joint);
     if (!forces) return undefined;
     const { force } = forces;

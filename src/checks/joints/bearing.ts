@@ -13,6 +13,7 @@ import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { raised, raiseToStatics } from '../hand.js';
 import { designValue, WET_REFUSED } from '../members/design.js';
+import { groupByMark } from '../members/subjects.js';
 import { forceParts } from './force-parts.js';
 import { JOINT_TRAITS } from './kinds.js';
 
@@ -29,6 +30,18 @@ export function memberOf(structure: Structure, id: string): Member | undefined {
     indexes.set(structure, index);
   }
   return index.get(id);
+}
+
+const jointIndexes = new WeakMap<Structure, ReadonlyMap<string, readonly Joint[]>>();
+
+/** Joints of a mark, in the structure's order. */
+export function jointsOf(structure: Structure, mark: string): readonly Joint[] {
+  let index = jointIndexes.get(structure);
+  if (!index) {
+    index = groupByMark(structure.joints);
+    jointIndexes.set(structure, index);
+  }
+  return index.get(mark) ?? [];
 }
 
 interface Contact {

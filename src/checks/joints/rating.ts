@@ -11,7 +11,7 @@ import type { CheckContext } from '../contract.js';
 import { RATIO_CAP, ratioOf } from '../finding.js';
 import { type Raise, raised } from '../hand.js';
 import { type Action, actionsOf, type Cause } from './actions.js';
-import { bearsOnWood, memberOf } from './bearing.js';
+import { bearsOnWood, jointsOf, memberOf } from './bearing.js';
 import { type Demand, TRACE } from './demands.js';
 import { forceParts } from './force-parts.js';
 import { houseMisfit, type Misfit } from './house-side.js';
@@ -251,8 +251,7 @@ export function recordWorst(
 
 /** What keeps the table from applying to this mark's wood, moisture or concrete; undefined when it does apply. */
 export function misfit(ctx: CheckContext, mark: string, product: JointProduct): Misfit | undefined {
-  for (const joint of ctx.structure.joints) {
-    if (joint.mark !== mark) continue;
+  for (const joint of jointsOf(ctx.structure, mark)) {
     for (const { part } of joint.ties) {
       const wood = memberOf(ctx.structure, part)?.section;
       if (wood) {

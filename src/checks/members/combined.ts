@@ -2,7 +2,7 @@
  * Bending about both axes together with the axial force: what a sloped rafter carries along its length, and what framing
  * pushes sideways on a beam. NDS 2018 3.9.
  */
-import { distinctCombinations } from '../../analysis/index.js';
+import { distinctCombinations, mostOf } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { Member, MemberRole, Section } from '../../structure/model.js';
@@ -163,6 +163,7 @@ export function findWorst(ctx: CheckContext, loaded: readonly Loaded[]): Worst |
     const n = new Float64Array(count);
     const own = new Map<number, Values>();
     for (const combination of distinctCombinations(effects, ctx.loads.combinations)) {
+      if (mostOf(effects.n, combination) / A < TRACE && mostOf(effects.mWeak, combination) / Sw < TRACE) continue;
       combineInto(n, effects.n, combination);
       combineInto(w, effects.mWeak, combination);
       if (largest(n) / A < TRACE && largest(w) / Sw < TRACE) continue;

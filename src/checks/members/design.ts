@@ -110,6 +110,37 @@ function reference(value: DesignValue, s: Section, negative: boolean): number {
  * Source: NDS 2018 Tables 4.3.1, 5.3.1, 8.3.1.
  */
 export function designValue(value: DesignValue, s: Section, at: Situation, rec?: Recorder): number | undefined {
+  if (rec || at.CL !== undefined || at.CP !== undefined || at.Cb !== undefined || at.row || at.span !== undefined)
+    return workOut(value, s, at, rec);
+  const known = plainValues(s, value);
+  const key = (at.negative ? -1 : 1) * (at.CD ?? 0.5);
+  if (!known.has(key)) known.set(key, workOut(value, s, at));
+  return known.get(key);
+}
+
+type ByLoad = Map<number, number | undefined>;
+
+const plain = new WeakMap<Section, Map<DesignValue, ByLoad>>();
+
+/**
+ * Values that change with load duration and tension face only, which searches ask for at every combination: by CD (0.5,
+ * shorter than any, where it does not apply), negative for the face usually compressed.
+ */
+function plainValues(s: Section, value: DesignValue): ByLoad {
+  let values = plain.get(s);
+  if (!values) {
+    values = new Map();
+    plain.set(s, values);
+  }
+  let known = values.get(value);
+  if (!known) {
+    known = new Map();
+    values.set(value, known);
+  }
+  return known;
+}
+
+function workOut(value: DesignValue, s: Section, at: Situation, rec?: Recorder): number | undefined {
   const family = FAMILIES[s.family];
   const base = reference(value, s, at.negative ?? false);
   if (rec) {

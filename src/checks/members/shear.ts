@@ -2,7 +2,7 @@
  * Horizontal shear of beams and rafters, and at the seat cut of a rafter. The whole shear at the face is taken: the load
  * within a depth of the support is not left out as 3.4.3.1 would allow. NDS 2018 3.4.
  */
-import { distinctCombinations } from '../../analysis/index.js';
+import { distinctCombinations, mostOf } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { MemberRole } from '../../structure/model.js';
@@ -33,6 +33,7 @@ function worstShear(ctx: CheckContext, loaded: readonly Loaded[]): Worst | undef
     const { effects } = on;
     const values = new Float64Array(effects.stations.length);
     for (const combination of distinctCombinations(effects, ctx.loads.combinations)) {
+      if (mostOf(effects.v, combination) / combination.CD <= most) continue;
       combineInto(values, effects.v, combination);
       for (let i = 0; i < values.length; i++) {
         const x = Math.abs(values[i]!) / combination.CD;

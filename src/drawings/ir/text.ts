@@ -33,7 +33,14 @@ export const descent = (capHeight: number, face: FaceName = 'regular'): number =
  * Width of one line of text. Advance widths only: the back-ends switch kerning and ligatures off, so this width is exact.
  * A character in no face counts as wide as a digit; `missingGlyphs` finds it.
  */
-export function textWidth(content: string, capHeight: number, face: FaceName = 'regular'): number {
+export const textWidth = (content: string, capHeight: number, face: FaceName = 'regular'): number =>
+  widthOf(unitsIn(content, face), capHeight, face);
+
+const widthOf = (units: number, capHeight: number, face: FaceName): number =>
+  (units * capHeight) / METRICS[face].capHeight;
+
+/** Sum of advance widths in the font's own units: whole numbers, so sums of parts are exact. */
+function unitsIn(content: string, face: FaceName): number {
   const table = TABLES[face];
   const spare = FACES[face].fallback;
   let sum = 0;
@@ -43,7 +50,7 @@ export function textWidth(content: string, capHeight: number, face: FaceName = '
     if (w === NONE && spare !== undefined && cp < LIMIT) w = TABLES[spare][cp]!;
     sum += w === NONE ? 600 : w;
   }
-  return (sum * capHeight) / METRICS[face].capHeight;
+  return sum;
 }
 
 /** Splits a line at the characters that a fallback face draws. Back-ends emit one run each. */
@@ -78,20 +85,26 @@ export function missingGlyphs(content: string, face: FaceName = 'regular'): stri
  */
 export function wrapText(content: string, width: number, capHeight: number, face: FaceName = 'regular'): string[] {
   const lines: string[] = [];
+  const space = unitsIn(' ', face);
   for (const part of content.split('\n')) {
     let line = '';
+    let units = 0;
     for (const word of part.split(/[ \t]+/)) {
-      const next = line === '' ? word : `${line} ${word}`;
-      if (textWidth(next, capHeight, face) <= width || next === '') {
-        line = next;
+      const own = unitsIn(word, face);
+      const all = line === '' ? own : units + space + own;
+      if (widthOf(all, capHeight, face) <= width || (line === '' && word === '')) {
+        line = line === '' ? word : `${line} ${word}`;
+        units = all;
         continue;
       }
       if (line !== '') lines.push(line);
       line = word;
+      units = own;
       while (textWidth(line, capHeight, face) > width && line.length > 1) {
         const cut = cutIndex(line, width, capHeight, face);
         lines.push(line.slice(0, cut));
         line = line.slice(cut);
+        units = unitsIn(line, face);
       }
     }
     lines.push(line);

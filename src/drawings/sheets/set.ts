@@ -25,8 +25,20 @@ function setData(input: DrawingInput): SetData {
   };
 }
 
+/** Several tables of a set print the steps of the same result: they are worked out once a set. */
+function explainOnce(input: DrawingInput): DrawingInput {
+  const known = new Map<string, ReturnType<DrawingInput['explain']>>();
+  const explain = (id: string): ReturnType<DrawingInput['explain']> => {
+    const lines = known.get(id) ?? input.explain(id);
+    known.set(id, lines);
+    return lines;
+  };
+  return { ...input, explain };
+}
+
 /** Draws the whole set at the project's sheet size, or at another one. Pure: the same input gives the same sheets. */
-export function drawSet(input: DrawingInput, size: SheetSize = input.project.job.sheetSize): Sheet[] {
+export function drawSet(given: DrawingInput, size: SheetSize = given.project.job.sheetSize): Sheet[] {
+  const input = explainOnce(given);
   const units = input.project.job.units;
   const base = {
     input,
