@@ -20,7 +20,12 @@ const post = (text: string) => {
 describe('decay', () => {
   it('takes a post one inch over the slab and under the roof as dry, as the residential code does', () => {
     const { row, found } = post(GABLE);
-    expect(row).toMatchObject({ exposure: 'under-roof', needs: 'none', has: 'above-ground' });
+    expect(row).toMatchObject({
+      exposure: 'under-roof',
+      needs: 'none',
+      has: 'above-ground',
+      category: 'UC3B above ground',
+    });
     expect(found.status).toBe('pass');
   });
 
