@@ -100,8 +100,11 @@ for (const { name, input } of drawn) {
             const [p, q] = [d.measureStart!, d.measureEnd!];
             const measured = Math.abs((q.x - p.x) * Math.cos(a) + (q.y - p.y) * Math.sin(a));
             const said = byHandle.get(d.handle)!;
+            // A house cut by a break line is measured to the break; value and text are true to the corner beyond it.
+            const broken = / to corner$/.test(said.text!);
             // Chains round to a sixteenth so that the parts add up to the whole.
-            expect(Math.abs(measured - said.actualMeasurement!)).toBeLessThanOrEqual(1 / 16 + 1e-6);
+            if (broken) expect(said.actualMeasurement!).toBeGreaterThan(measured);
+            else expect(Math.abs(measured - said.actualMeasurement!)).toBeLessThanOrEqual(1 / 16 + 1e-6);
             const parts = second.blocks.find((b) => b.name === d.block)!.entities;
             expect(countBy(parts.map((e) => e.type)).LINE).toBeGreaterThanOrEqual(3);
             expect(parts.filter((e) => e.type === 'TEXT').map((e) => e.string)).toEqual([said.text]);

@@ -222,8 +222,8 @@ describe('blocks over the bearings', () => {
     };
     const f = ask(heelBlocking, { ...gable, structure });
     const most = Math.max(...gable.loads.combinations.map((c, i) => (c.CD === 1.6 ? Math.abs(d.along[i]!) : 0)));
-    expect(steps(heelBlocking, { ...gable, structure }).get('F2')).toBeCloseTo((most / 216) * 48, 4);
     expect(f.demand).toBeGreaterThan((most / 216) * 48 - 1e-6);
+    expect(f.demand).toBeGreaterThan(ask(heelBlocking, gable).demand);
   });
   it('must be stated', () => {
     const { heel, ...rest } = NAILED;
