@@ -13,3 +13,5 @@ shot 01-gable-scissor-kept-slab A-201 elevations
 shot 01-gable-scissor-kept-slab A-301 section
 shot 02-shed-snow-two-storey S-501 detail
 shot 02-shed-snow-two-storey S-101 footing-plan
+shot 04-free-gable-knee-braces S-301 load-path
+shot 05-l-shape-two-roofs S-102 beam-plan
