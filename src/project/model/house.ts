@@ -1,0 +1,108 @@
+/** The existing house. */
+import type { Inches, Radians } from '../../base/units.js';
+import type { Vec2 } from '../../base/vec.js';
+import type { Office } from './base.js';
+
+export type Cladding = 'lap-siding' | 'stucco' | 'panel-siding' | 'brick-veneer' | 'stone-veneer' | 'concrete-masonry';
+
+export interface WallBuild {
+  readonly name: string;
+  readonly studSize: string;
+  readonly studSpacing: Inches;
+  readonly cladding: Cladding;
+  readonly claddingThickness: Inches;
+  readonly sheathing: string;
+  /** Floor band at the height where something could be fastened, verified or not. */
+  readonly verified: Office<boolean>;
+}
+
+export interface HouseWall {
+  readonly name: string;
+  /** Left end as seen from inside; the wall runs to the next wall's start (corners clockwise seen from above). */
+  readonly start: Vec2;
+  readonly end: Vec2;
+  /** Top plate above finished floor. */
+  readonly plate: Inches;
+  readonly stories: number;
+  readonly build: WallBuild;
+  /** Side load the cover may hand to it, as somebody who can judge the house states it; absent when nobody has. */
+  readonly sideLoad?: WallSideLoad;
+  readonly path: string;
+}
+
+/** Allowable-stress side load on a wall of the house: along it, lb, and square to it, lb per inch of what is fastened. */
+export interface WallSideLoad {
+  readonly along: Office<number>;
+  readonly square: Office<number>;
+  readonly path: string;
+}
+
+export type OpeningKind = 'window' | 'door' | 'sliding-door' | 'french-door' | 'vent' | 'garage-door';
+
+export interface Opening {
+  readonly mark: string;
+  readonly kind: OpeningKind;
+  readonly wall: number;
+  /** From the wall's left end as seen from inside to the near jamb. */
+  readonly offset: Inches;
+  readonly width: Inches;
+  readonly sill: Inches;
+  readonly head: Inches;
+  readonly room: string;
+  readonly escape: boolean;
+  readonly header?: Header | undefined;
+  readonly path: string;
+}
+
+export type HouseRoofKind = 'gable' | 'hip' | 'shed';
+
+export interface HouseRoof {
+  readonly kind: HouseRoofKind;
+  /** Wall-line rectangle it covers, before overhangs. */
+  readonly min: Vec2;
+  readonly max: Vec2;
+  /** Direction of the ridge (gable, hip) or of the fall (shed falls along +y or -y, +x or -x). */
+  readonly ridge: 'x' | 'y';
+  readonly fall?: '+x' | '-x' | '+y' | '-y';
+  readonly pitch: Radians;
+  readonly plate: Inches;
+  readonly overhang: Inches;
+  readonly rake: Inches;
+  readonly covering: string;
+  readonly path: string;
+}
+
+export interface House {
+  readonly walls: readonly HouseWall[];
+  readonly openings: readonly Opening[];
+  readonly roofs: readonly HouseRoof[];
+  readonly stories: number;
+  /** The footing the house wall stands on; absent until someone has looked. */
+  readonly footing?: HouseFooting | undefined;
+}
+
+export interface HouseFooting {
+  /** Underside below the finished grade at the house, and how far the footing stands out past the wall line. */
+  readonly bottom: Office<Inches>;
+  readonly projection: Office<Inches>;
+}
+
+/** The header over an opening, as far as it is known. */
+export interface Header {
+  /** Whether somebody qualified found header and jacks able to take the load shown. */
+  readonly verified: Office<boolean>;
+  /** What it is made of; absent when it was not seen. */
+  readonly made?:
+    | {
+        readonly plies: number;
+        readonly size: string;
+        readonly species: string;
+        readonly grade: string;
+        /** Studs under each end. */
+        readonly jacks: number;
+        /** What it carries already, lb/in. */
+        readonly existing: number;
+      }
+    | undefined;
+  readonly path: string;
+}
