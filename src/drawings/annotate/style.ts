@@ -2,7 +2,7 @@ import { SHEET_SIZES, type SheetSize } from '../ir/index.js';
 
 /**
  * Lettering and symbol sizes of one sheet size: paper inches, text as cap height. A sheet of ARCH C or larger is likely to be
- * printed at half size, so its smallest content text is 1/8 in (a plan room's rule as read in the trade study); smaller
+ * printed at half size, so its smallest content text is 1/8 in (a plan room's published rule); smaller
  * sheets are printed as they are and use 3/32 in.
  */
 export interface Style {

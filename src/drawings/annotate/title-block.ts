@@ -38,7 +38,7 @@ interface Form {
 }
 
 /**
- * Border and strip of a sheet size. The stamp space is 3 3/4 by 5 3/4 in on large sheets, as one office asks (trade study,
+ * Border and strip of a sheet size. The stamp space is 3 3/4 by 5 3/4 in on large sheets, as one office’s plan-format checklist asks (read,
  * digital submittal rules), and half of that on small ones.
  */
 function formOf(size: SheetSize, stamp: boolean): Form {

@@ -11,7 +11,7 @@ export interface Rect {
 }
 
 /**
- * Trimmed sheet sizes, landscape, inches. ARCH and ANSI sizes per the trade study's list of plan-room sizes; ISO A
+ * Trimmed sheet sizes, landscape, inches. ARCH and ANSI sizes per a plan room's published list; ISO A
  * sizes converted from millimetres.
  */
 export const SHEET_SIZES = {
