@@ -4,8 +4,7 @@
  */
 import type { Recorder } from '../../../base/trace.js';
 import { say } from '../say.js';
-import { PRESSURE_DEPTH_CAP } from './ch18-embedded-posts.js';
-import { LATERAL_DEPTH_CAP } from './ch18-soil.js';
+import { LATERAL_DEPTH_CAP, PRESSURE_DEPTH_CAP } from './ch18-soil.js';
 
 export interface PostAtGrade {
   /** Horizontal force at the ground surface, lb, and moment there, lb·in; sizes, never negative. */

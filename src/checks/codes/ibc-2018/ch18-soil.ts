@@ -9,6 +9,8 @@ import { say } from '../say.js';
 
 /** Lateral bearing grows with depth to this many times the value per foot (1806.3.3). */
 export const LATERAL_DEPTH_CAP = 15;
+/** Embedment counted for lateral pressure, at most 12 ft. Of its two readings the smaller pressure is taken: d/3 ≤ 4 ft. Inches. */
+export const PRESSURE_DEPTH_CAP = 144;
 /** Increase for isolated poles that may move 1/2 in at grade (1806.3.4). A cover tied to a house may not. */
 export const ISOLATED_POLE_FACTOR = 2;
 
