@@ -1,33 +1,11 @@
 /** The sheets of a cover whose beams end at the house: every text in its place, every fact printed. */
 import { describe, expect, it } from 'vitest';
 import { houseFacts } from '../../checks/house/facts.js';
+import { bolts } from '../../checks/house/house.testing.js';
 import { deriveProject, drawingInput, drawSet, layout, sheetFrame } from '../../index.js';
-import { change, given, houseEndsProject, shedProject } from '../../structure/testing.js';
+import { change, houseEndsProject, shedProject } from '../../structure/testing.js';
 
-const bolted = change(shedProject, {
-  cover: {
-    ledgers: (old) => [
-      {
-        ...old[0]!,
-        fastening: {
-          kind: 'bolt',
-          diameter: 0.5,
-          length: 5,
-          washer: 2,
-          spacing: 12,
-          rows: [4.25, 6.75, 9.25],
-          into: 'band',
-          through: 0.4375,
-          standoff: 0,
-          framing: { species: 'Douglas Fir-Larch', depth: 1.5, bottom: 107.5, top: 116.75 },
-          basis: '',
-          verified: given(true, 'seen from below'),
-          path: '/cover/ledgers/0/fastening',
-        },
-      },
-    ],
-  },
-});
+const bolted = change(shedProject, { cover: { ledgers: (old) => [{ ...old[0]!, fastening: bolts() }] } });
 
 describe.each([
   ['beam ends', houseEndsProject],
