@@ -16,6 +16,7 @@ export type * from './model/base.js';
 export type * from './model/basis.js';
 export type * from './model/choices.js';
 export type * from './model/cover.js';
+export type * from './model/electrical.js';
 export type * from './model/house.js';
 export type * from './model/job.js';
 export type * from './model/lot.js';

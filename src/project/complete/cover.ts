@@ -2,6 +2,7 @@ import { formatLength } from '../../base/quantity/index.js';
 import type { BeamLine, Cover, CoverRoof, FramingChoice, PostSpec, WoodChoice } from '../model.js';
 import type { WrittenCover } from '../schema/cover.js';
 import { completeEnds, completeFastening } from './attachment.js';
+import { completeElectrical } from './electrical.js';
 import type { Notebook } from './notebook.js';
 import { completeTies } from './ties.js';
 import { completeDeferred, completePaper } from './truss-papers.js';
@@ -138,6 +139,7 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
     houseTies: completeTies(w, wallNames, note),
     use: w.use,
     ...(w.trussPapers ? { trussPapers: w.trussPapers.map(completePaper) } : {}),
+    ...(w.electrical ? { electrical: completeElectrical(w.electrical) } : {}),
     ...(w.deferred ? { deferred: completeDeferred(w.deferred, note) } : {}),
   };
 }

@@ -14,6 +14,7 @@ function completeLot(w: Written['lot']): Lot {
       distance: c.distance,
       yard: c.yard,
       name: c.name,
+      elevation: c.elevation,
       path: `/lot/courses/${i}`,
     })),
     origin: w.origin,
@@ -23,12 +24,16 @@ function completeLot(w: Written['lot']): Lot {
     items: w.items,
     street: w.street,
     paving: w.paving ?? [],
+    utilities: w.utilities ?? [],
+    drainage: w.drainage ?? [],
+    datum: w.datum ?? '',
   };
 }
 
 const completePatio = (w: Written['patio']): Patio => ({
   slabs: w.slabs.map((s, i) => ({ ...s, path: `/patio/slabs/${i}` })),
   steps: (w.steps ?? []).map((s, i) => ({ ...s, path: `/patio/steps/${i}` })),
+  existing: (w.existing ?? []).map((s, i) => ({ ...s, path: `/patio/existing/${i}` })),
   grade: w.grade,
 });
 

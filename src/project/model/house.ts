@@ -50,7 +50,48 @@ export interface Opening {
   readonly head: Inches;
   readonly room: string;
   readonly escape: boolean;
+  /** Shares of the opening that are glass and that open to the outdoors, and how a door moves; absent when not stated. */
+  readonly glass?: number | undefined;
+  readonly opens?: number | undefined;
+  readonly swing?: DoorSwing | undefined;
   readonly header?: Header | undefined;
+  readonly path: string;
+}
+
+export type DoorSwing = 'in' | 'out' | 'slides';
+
+/** Uses as the residential code tells them apart: all but `service` (halls, baths, closets, garages) are habitable. */
+export type RoomUse = 'living' | 'sleeping' | 'eating' | 'cooking' | 'service';
+
+/** A room behind the cover, by its clear floor. */
+export interface Room {
+  readonly name: string;
+  readonly use: RoomUse;
+  readonly outline: readonly Vec2[];
+  readonly path: string;
+}
+
+export type EquipmentKind =
+  | 'flue'
+  | 'dryer-vent'
+  | 'exhaust-vent'
+  | 'plumbing-vent'
+  | 'air-intake'
+  | 'gas-meter'
+  | 'gas-regulator'
+  | 'electric-meter'
+  | 'air-conditioner'
+  | 'hose-bibb';
+
+/** A vent, meter or the like on a wall of the house, with the clearance new work must keep from it. */
+export interface Equipment {
+  readonly label: string;
+  readonly kind: EquipmentKind;
+  readonly wall: number;
+  readonly offset: Inches;
+  /** Center above the finished floor. */
+  readonly height: Inches;
+  readonly clearance: Office<Inches>;
   readonly path: string;
 }
 
@@ -77,6 +118,10 @@ export interface House {
   readonly openings: readonly Opening[];
   readonly roofs: readonly HouseRoof[];
   readonly stories: number;
+  readonly rooms: readonly Room[];
+  readonly equipment: readonly Equipment[];
+  /** Year it was built; absent when not stated. */
+  readonly built?: number | undefined;
   /** The footing the house wall stands on; absent until someone has looked. */
   readonly footing?: HouseFooting | undefined;
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { LateralSystem, ShedFall } from '../model.js';
 import { beamEnds, ledgerFastening } from './attachment.js';
+import { electrical } from './electrical.js';
 import { given, list, maybe, part, value } from './leaf.js';
 import { place } from './lot.js';
 import { choice, flag, number, size, text } from './plain.js';
@@ -312,6 +313,7 @@ export const cover = part('The new cover: beams on posts, ledgers, and the roofs
   houseTies: list('Lines of fasteners that hand side load to the house where no ledger does.', houseTie)
     .max(50)
     .optional(),
+  electrical: electrical.optional(),
 });
 
 export type WrittenCover = z.output<typeof cover>;
