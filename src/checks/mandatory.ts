@@ -130,11 +130,21 @@ function ofPosts({ lateral, beams, struts = [] }: Cover): readonly string[] {
     ...(posts.some((p) => p.base === 'fixed') ? BY_PART.fixed : []),
   ];
 }
+/** Asked where the file states a habitable room of the house: the cover may take its light, its air or its way out. */
+const ROOMS: readonly string[] = [
+  'room-light',
+  'room-air',
+  'escape-path',
+  'door-landing',
+  'guard',
+  'equipment-clearance',
+];
+
 /** Asked of roofs whose eaves carry a gutter. */
 const GUTTERED: readonly string[] = ['gutter'];
 
 /** Answers worth printing that never keep a set from being issued by not being there. */
-export const ADVISORY: ReadonlySet<string> = new Set(['patio-appendix']);
+export const ADVISORY: ReadonlySet<string> = new Set(['patio-appendix', 'patio-receptacle', 'door-light']);
 
 /** Mandatory checks of one kind of structure. */
 export function mandatoryFor(
@@ -168,6 +178,7 @@ export const mandatoryOf = (project: Project): ReadonlySet<string> =>
       })),
     ),
     ...ofPosts(project.cover),
+    ...(project.house.rooms.some((r) => r.use !== 'service') ? ROOMS : []),
   ]);
 
 /** Everything any list names, for the test that each has an implementation. */
@@ -179,6 +190,7 @@ export const EVERY_MANDATORY: ReadonlySet<string> = new Set([
   ...BENT_POSTS,
   ...Object.values(BY_PART).flat(),
   ...GUTTERED,
+  ...ROOMS,
   ...TIED,
   ...OUTLOOKERS,
 ]);
