@@ -8,6 +8,8 @@ export interface DrawnSet {
   readonly frame: Rect;
   /** What frame and title strip leave for views and notes. */
   readonly area: Rect;
+  /** Kept clear for the office's stamp. */
+  readonly stamp: Rect;
   /** Marks of all placed members, footings and joints. */
   readonly marks: ReadonlySet<string>;
 }
@@ -34,5 +36,11 @@ export type SheetCheckId =
   | 'marks-in-schedules'
   | 'index'
   | 'callouts'
+  | 'view-marks'
   | 'scale-bars'
-  | 'used';
+  | 'used'
+  | 'legible'
+  | 'dimensions-true'
+  | 'dimensions-close'
+  | 'one-size'
+  | 'stamp-clear';

@@ -1,5 +1,6 @@
-/** Paper: a printed scale has its bar, and a sheet is used. */
-import { type Flat, flatten, type Rect } from '../../drawings/ir/index.js';
+/** Paper: one size, room for the stamp, a bar beside each scale, and sheets neither empty nor crowded. */
+import { textBoxes } from '../../drawings/annotate/layout.js';
+import { clipPath, type Flat, flatten, type Rect } from '../../drawings/ir/index.js';
 import type { SheetCheck } from './contract.js';
 
 /** `1/4" = 1'-0"`, `1" = 20'-0"`: what a scale bar must stand beside, since prints are enlarged and reduced. */
@@ -68,9 +69,59 @@ export const used: SheetCheck = {
         s.viewports.length === 0 && sheets[i - 1]?.discipline === s.discipline && s.title.endsWith('continued');
       if (ends) return [];
       const share = usedShare(
-        flatten(s).filter((f) => f.layer !== 'G-ANNO-TTLB'),
+        flatten(s).filter((f) => f.layer !== 'G-ANNO-TTLB' && f.layer !== 'G-ANNO-STMP'),
         area,
       );
       return share < LEAST ? [{ sheet: s.id, what: `${Math.round(100 * share)} % used` }] : [];
     }),
 };
+
+/** Most of the drawing area that lettering may cover: an even page of notes covers about a third. Common practice, no source. */
+const MOST = 0.45;
+
+export const legible: SheetCheck = {
+  title: 'No sheet is crowded with more lettering than it can bear',
+  run: ({ sheets, area }) =>
+    sheets.flatMap((s) => {
+      const inked = textBoxes(s)
+        .filter((b) => b.x < area.x + area.w)
+        .reduce((sum, b) => sum + b.w * b.h, 0);
+      const share = inked / (area.w * area.h);
+      return share > MOST ? [{ sheet: s.id, what: `${Math.round(100 * share)} % covered with lettering` }] : [];
+    }),
+};
+
+export const oneSize: SheetCheck = {
+  title: 'All sheets are of one size and lie the same way',
+  run: ({ sheets }) =>
+    sheets
+      .filter((s) => s.size !== sheets[0]!.size)
+      .map((s) => ({ sheet: s.id, what: `${s.size} in a set of ${sheets[0]!.size}` })),
+};
+
+export const stampClear: SheetCheck = {
+  title: 'The space for the stamp is clear',
+  run: ({ sheets, stamp }) =>
+    sheets.flatMap((s) => {
+      const slack = 0.005;
+      const hit = flatten(s).find((f) => {
+        // The border is drawn round the sheet, not through the space.
+        const strokes = f.kind === 'path' ? f.strokes : undefined;
+        if (strokes?.every((t) => !clipsInto(t, f.kind === 'path' && f.closed, stamp, slack))) return false;
+        const b = boundsOf(f);
+        return (
+          b.x < stamp.x + stamp.w - slack &&
+          b.x + b.w > stamp.x + slack &&
+          b.y < stamp.y + stamp.h - slack &&
+          b.y + b.h > stamp.y + slack
+        );
+      });
+      return hit ? [{ sheet: s.id, what: hit.kind === 'text' ? hit.content : `lines on ${hit.layer}` }] : [];
+    }),
+};
+
+/** Some stroke of a path runs through a rectangle made smaller by `slack` on all sides. */
+function clipsInto(path: readonly number[], closed: boolean, r: Rect, slack: number): boolean {
+  const inner = { x: r.x + slack, y: r.y + slack, w: r.w - 2 * slack, h: r.h - 2 * slack };
+  return clipPath(closed ? [...path, path[0]!, path[1]!] : [...path], inner).length > 0;
+}

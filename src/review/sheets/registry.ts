@@ -1,7 +1,8 @@
 import type { DrawnSet, SheetCheck, SheetCheckId, SheetFault } from './contract.js';
+import { dimensionsClose, dimensionsTrue } from './dimensions.js';
 import { marksInSchedules, marksOnPlans } from './marks.js';
-import { scaleBars, used } from './paper.js';
-import { callouts, index } from './references.js';
+import { legible, oneSize, scaleBars, stampClear, used } from './paper.js';
+import { callouts, index, viewMarks } from './references.js';
 import { insideFrame, textHeight, textsApart } from './text.js';
 
 export const SHEET_CHECKS: Readonly<Record<SheetCheckId, SheetCheck>> = {
@@ -12,8 +13,14 @@ export const SHEET_CHECKS: Readonly<Record<SheetCheckId, SheetCheck>> = {
   'marks-in-schedules': marksInSchedules,
   index,
   callouts,
+  'view-marks': viewMarks,
   'scale-bars': scaleBars,
   used,
+  legible,
+  'dimensions-true': dimensionsTrue,
+  'dimensions-close': dimensionsClose,
+  'one-size': oneSize,
+  'stamp-clear': stampClear,
 };
 
 /** Every fault of a drawn set, by check. */

@@ -4,7 +4,7 @@ import { type Flat, flatten, type Rect } from '../../drawings/ir/index.js';
 import type { SheetCheck } from './contract.js';
 
 /** Labels of the title strip and of view titles are form, not content. */
-export const FORM_LAYERS: ReadonlySet<string> = new Set(['G-ANNO-TTLB', 'G-ANNO-TITL']);
+export const FORM_LAYERS: ReadonlySet<string> = new Set(['G-ANNO-TTLB', 'G-ANNO-TITL', 'G-ANNO-STMP']);
 
 /** Least cap height of content, paper inches: 3/32 in, the smallest plan rooms accept (src/drawings/annotate/style.ts). */
 const LEAST = 3 / 32;
