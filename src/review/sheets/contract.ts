@@ -1,4 +1,5 @@
 /** Questions that a plan room asks of every drawn set, whatever it shows. They judge the drawing, not the structure. */
+import type { Vec2 } from '../../base/vec.js';
 import type { Rect, Sheet } from '../../drawings/ir/index.js';
 
 /** A drawn set and what it ought to show. */
@@ -19,6 +20,8 @@ export interface SheetFault {
   readonly sheet: string;
   /** What is wrong, with the text or mark concerned. */
   readonly what: string;
+  /** Where on the sheet, paper inches from its lower left corner; absent when the whole sheet is meant. */
+  readonly at?: Vec2;
 }
 
 export interface SheetCheck {
@@ -44,3 +47,9 @@ export type SheetCheckId =
   | 'dimensions-close'
   | 'one-size'
   | 'stamp-clear';
+
+/** A fault with the rule it breaks. */
+export interface SheetFinding extends SheetFault {
+  readonly check: SheetCheckId;
+  readonly rule: string;
+}

@@ -1,6 +1,7 @@
 /** Dimensions: what is printed is what is drawn, the parts of a string add up to the whole, and both ends stand on something. */
 import { parseLength } from '../../base/quantity/index.js';
-import type { Dimension, Primitive, Sheet, Viewport } from '../../drawings/ir/index.js';
+import type { Vec2 } from '../../base/vec.js';
+import { type Dimension, type Primitive, type Sheet, toPaper, type Viewport } from '../../drawings/ir/index.js';
 import type { SheetCheck } from './contract.js';
 
 /** A dimension with what it measures in its view: model inches along its own direction. */
@@ -15,6 +16,8 @@ interface Measured {
   readonly printed: number | undefined;
   /** Half of the last place printed, inches. */
   readonly grain: number;
+  /** Middle of what it measures, paper inches. */
+  readonly at: Vec2;
 }
 
 /** Whole inches, fractions of the lettering and spaces between them. */
@@ -33,6 +36,8 @@ export function lengthIn(text: string): { readonly value: number; readonly grain
   return { value: read.value, grain };
 }
 
+type View = Pick<Viewport, 'items' | 'over' | 'scale' | 'at' | 'from'>;
+
 function* dimensionsOf(items: readonly Primitive[]): Generator<Dimension> {
   for (const p of items) {
     if (p.kind === 'dimension') yield p;
@@ -40,7 +45,7 @@ function* dimensionsOf(items: readonly Primitive[]): Generator<Dimension> {
   }
 }
 
-const measuredIn = (v: Pick<Viewport, 'items' | 'over' | 'scale'>): Measured[] =>
+const measuredIn = (v: View): Measured[] =>
   [...dimensionsOf(v.items), ...dimensionsOf(v.over ?? [])].map((d) => {
     const [c, s] = [Math.cos(d.angle), Math.sin(d.angle)];
     const along = [d.a, d.b].map((p) => p.x * c + p.y * s);
@@ -53,13 +58,12 @@ const measuredIn = (v: Pick<Viewport, 'items' | 'over' | 'scale'>): Measured[] =
       angle: Math.round(d.angle * 1e4),
       printed: text?.value,
       grain: text?.grain ?? 0,
+      at: toPaper(v, { x: (d.a.x + d.b.x) / 2, y: (d.a.y + d.b.y) / 2 }),
     };
   });
 
-const views = (s: Sheet): readonly Pick<Viewport, 'items' | 'over' | 'scale'>[] => [
-  ...s.viewports,
-  { items: s.items, scale: 1 },
-];
+const ORIGIN = { x: 0, y: 0 };
+const views = (s: Sheet): readonly View[] => [...s.viewports, { items: s.items, scale: 1, at: ORIGIN, from: ORIGIN }];
 
 export const dimensionsTrue: SheetCheck = {
   title: 'Every dimension prints the distance it measures',
@@ -67,13 +71,13 @@ export const dimensionsTrue: SheetCheck = {
     sheets.flatMap((s) =>
       views(s).flatMap((v) =>
         measuredIn(v).flatMap((m) => {
-          if (m.printed === undefined) return [{ sheet: s.id, what: `“${m.d.text}” prints no length` }];
+          if (m.printed === undefined) return [{ sheet: s.id, what: `“${m.d.text}” prints no length`, at: m.at }];
           // Both ends are rounded from one origin, so a segment may be off by one place, half at each end.
           const off = Math.abs(m.hi - m.lo + (m.d.beyond ?? 0) - m.printed);
           const most = Math.max(1 / 16, 2 * m.grain) + 1e-6;
           return off <= most
             ? []
-            : [{ sheet: s.id, what: `“${m.d.text}” over a distance of ${(m.hi - m.lo).toFixed(2)} in` }];
+            : [{ sheet: s.id, what: `“${m.d.text}” over a distance of ${(m.hi - m.lo).toFixed(2)} in`, at: m.at }];
         }),
       ),
     ),
@@ -106,7 +110,7 @@ export const dimensionsClose: SheetCheck = {
           const sum = parts.reduce((t, p) => t + (p.printed ?? Number.NaN), 0);
           return Math.abs(sum - whole.printed) <= 1e-6 * whole.printed + 1e-6
             ? []
-            : [{ sheet: s.id, what: `${parts.map((p) => p.d.text).join(' + ')} is not ${whole.d.text}` }];
+            : [{ sheet: s.id, what: `${parts.map((p) => p.d.text).join(' + ')} is not ${whole.d.text}`, at: whole.at }];
         });
       }),
     ),

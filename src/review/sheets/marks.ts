@@ -39,7 +39,7 @@ export const marksInSchedules: SheetCheck = {
       .flatMap((s) =>
         textBoxes(s)
           .filter((b) => b.layer === 'S-ANNO-SYMB' && MARK.test(b.content))
-          .map((b) => ({ sheet: s.id, what: b.content })),
+          .map((b) => ({ sheet: s.id, what: b.content, at: { x: b.x, y: b.y } })),
       );
     const missing = [...marks].map((what) => ({ sheet: schedules[0]?.id ?? '', what }));
     return [...tags, ...missing].filter((f) => !words.has(f.what));

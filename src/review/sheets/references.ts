@@ -33,7 +33,7 @@ export const callouts: SheetCheck = {
       textBoxes(s).flatMap((b) =>
         (b.content.match(SHEET_ID) ?? [])
           .filter((id) => !ids.has(id))
-          .map((id) => ({ sheet: s.id, what: `${id} in “${b.content}”` })),
+          .map((id) => ({ sheet: s.id, what: `${id} in “${b.content}”`, at: { x: b.x, y: b.y } })),
       ),
     );
   },
@@ -54,7 +54,9 @@ export const viewMarks: SheetCheck = {
       return marks.flatMap((f, i) => {
         if (f.role !== 'mark-sheet') return [];
         const number = marks[i - 1]?.content ?? '';
-        return views.get(f.content)?.has(number) ? [] : [{ sheet: s.id, what: `${number} on ${f.content}` }];
+        return views.get(f.content)?.has(number)
+          ? []
+          : [{ sheet: s.id, what: `${number} on ${f.content}`, at: { x: f.x, y: f.y } }];
       });
     });
   },

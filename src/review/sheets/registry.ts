@@ -1,4 +1,4 @@
-import type { DrawnSet, SheetCheck, SheetCheckId, SheetFault } from './contract.js';
+import type { DrawnSet, SheetCheck, SheetCheckId, SheetFault, SheetFinding } from './contract.js';
 import { dimensionsClose, dimensionsTrue } from './dimensions.js';
 import { marksInSchedules, marksOnPlans } from './marks.js';
 import { legible, oneSize, scaleBars, stampClear, used } from './paper.js';
@@ -29,3 +29,11 @@ export const judgeSheets = (set: DrawnSet): Readonly<Record<SheetCheckId, readon
     SheetCheckId,
     readonly SheetFault[]
   >;
+
+/** The same as one list in the order of the sheets, each fault with the rule it breaks. */
+export function sheetFindings(set: DrawnSet): SheetFinding[] {
+  const order = new Map(set.sheets.map((s, i) => [s.id, i]));
+  return (Object.entries(judgeSheets(set)) as [SheetCheckId, readonly SheetFault[]][])
+    .flatMap(([check, faults]) => faults.map((f) => ({ ...f, check, rule: SHEET_CHECKS[check].title })))
+    .sort((a, b) => (order.get(a.sheet) ?? -1) - (order.get(b.sheet) ?? -1));
+}

@@ -1,5 +1,5 @@
 /** Lettering: inside the border, legible at the size it is printed, no text on another. */
-import { outside, overlaps, textBoxes } from '../../drawings/annotate/layout.js';
+import { outside, overlaps, type TextBox, textBoxes } from '../../drawings/annotate/layout.js';
 import { type Flat, flatten, type Rect } from '../../drawings/ir/index.js';
 import type { SheetCheck } from './contract.js';
 
@@ -8,6 +8,9 @@ export const FORM_LAYERS: ReadonlySet<string> = new Set(['G-ANNO-TTLB', 'G-ANNO-
 
 /** Least cap height of content, paper inches: 3/32 in, the smallest plan rooms accept (src/drawings/annotate/style.ts). */
 const LEAST = 3 / 32;
+
+/** Middle of a text, for a fault to point at. */
+const placeOf = (b: TextBox) => ({ x: b.x, y: b.y });
 
 /** Lines and arcs of a flat picture that reach past a rectangle, by layer. */
 function strayLayers(flats: readonly Flat[], r: Rect): ReadonlySet<string> {
@@ -29,7 +32,7 @@ export const insideFrame: SheetCheck = {
     sheets.flatMap((s) => {
       const flats = flatten(s);
       return [
-        ...outside(textBoxes(flats), frame).map((b) => ({ sheet: s.id, what: b.content })),
+        ...outside(textBoxes(flats), frame).map((b) => ({ sheet: s.id, what: b.content, at: placeOf(b) })),
         ...[...strayLayers(flats, frame)].map((layer) => ({ sheet: s.id, what: `lines on ${layer}` })),
       ];
     }),
@@ -39,7 +42,11 @@ export const textsApart: SheetCheck = {
   title: 'No two texts touch',
   run: ({ sheets }) =>
     sheets.flatMap((s) =>
-      overlaps(textBoxes(s)).map(([a, b]) => ({ sheet: s.id, what: `“${a.content}” and “${b.content}”` })),
+      overlaps(textBoxes(s)).map(([a, b]) => ({
+        sheet: s.id,
+        what: `“${a.content}” and “${b.content}”`,
+        at: placeOf(a),
+      })),
     ),
 };
 
@@ -49,6 +56,6 @@ export const textHeight: SheetCheck = {
     sheets.flatMap((s) =>
       textBoxes(s)
         .filter((b) => !FORM_LAYERS.has(b.layer) && b.h < LEAST - 1e-9)
-        .map((b) => ({ sheet: s.id, what: b.content })),
+        .map((b) => ({ sheet: s.id, what: b.content, at: placeOf(b) })),
     ),
 };
