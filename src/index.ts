@@ -31,6 +31,7 @@ export {
   type SheetSize,
 } from './drawings/ir/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
+export { type SetFile, separateFiles } from './drawings/sheets/files.js';
 export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
 export { type Drawn, drawJudged } from './drawn.js';
 export type { Combination, LoadBasis, LoadCase, Loads } from './loads/model.js';
