@@ -1,7 +1,7 @@
 /** Paper: one size, room for the stamp, a bar beside each scale, and sheets neither empty nor crowded. */
-import { textBoxes } from '../../drawings/annotate/layout.js';
-import { clipPath, type Flat, flatten, type Rect } from '../../drawings/ir/index.js';
+import { clipPath, type Flat, type Rect } from '../../drawings/ir/index.js';
 import type { SheetCheck } from './contract.js';
+import { boxesOf, flatOf } from './flat.js';
 
 /** `1/4" = 1'-0"`, `1" = 20'-0"`: what a scale bar must stand beside, since prints are enlarged and reduced. */
 const SCALE = /" = \d+'/;
@@ -10,7 +10,7 @@ export const scaleBars: SheetCheck = {
   title: 'Every view with a scale has a scale bar',
   run: ({ sheets }) =>
     sheets.flatMap((s) => {
-      const flats = flatten(s);
+      const flats = flatOf(s);
       const scales = flats.filter(
         (f) => f.kind === 'text' && f.layer === 'G-ANNO-TITL' && SCALE.test(f.content),
       ).length;
@@ -87,7 +87,7 @@ export const used: SheetCheck = {
       const ends =
         s.viewports.length === 0 && sheets[i - 1]?.discipline === s.discipline && s.title.endsWith('continued');
       if (ends) return [];
-      const flats = flatten(s).filter((f) => f.layer !== 'G-ANNO-TTLB' && f.layer !== 'G-ANNO-STMP');
+      const flats = flatOf(s).filter((f) => f.layer !== 'G-ANNO-TTLB' && f.layer !== 'G-ANNO-STMP');
       const share = usedShare(flats, area);
       const least = s.viewports.length > 0 && reachOf(flats, area) >= REACH ? LEAST / 2 : LEAST;
       return share < least ? [{ sheet: s.id, what: `${Math.round(100 * share)} % used` }] : [];
@@ -101,7 +101,7 @@ export const legible: SheetCheck = {
   title: 'No sheet is crowded with more lettering than it can bear',
   run: ({ sheets, area }) =>
     sheets.flatMap((s) => {
-      const inked = textBoxes(s)
+      const inked = boxesOf(s)
         .filter((b) => b.x < area.x + area.w)
         .reduce((sum, b) => sum + b.w * b.h, 0);
       const share = inked / (area.w * area.h);
@@ -122,7 +122,7 @@ export const stampClear: SheetCheck = {
   run: ({ sheets, stamp }) =>
     sheets.flatMap((s) => {
       const slack = 0.005;
-      const hit = flatten(s).find((f) => {
+      const hit = flatOf(s).find((f) => {
         // The border is drawn round the sheet, not through the space.
         const strokes = f.kind === 'path' ? f.strokes : undefined;
         if (strokes?.every((t) => !clipsInto(t, f.kind === 'path' && f.closed, stamp, slack))) return false;

@@ -1,7 +1,7 @@
 /** References: the index is the set, and whatever points at a sheet points at one of the set. */
-import { textBoxes } from '../../drawings/annotate/layout.js';
-import { DISCIPLINES, flatten } from '../../drawings/ir/index.js';
+import { DISCIPLINES } from '../../drawings/ir/index.js';
 import type { SheetCheck } from './contract.js';
+import { boxesOf, flatOf } from './flat.js';
 import { FORM_LAYERS } from './text.js';
 
 const LETTERS = Object.keys(DISCIPLINES).join('');
@@ -13,7 +13,7 @@ export const index: SheetCheck = {
   run({ sheets }) {
     const covers = sheets.filter((s) => s.id.startsWith('G-'));
     const listed = covers.flatMap((s) =>
-      textBoxes(s)
+      boxesOf(s)
         .filter((b) => !FORM_LAYERS.has(b.layer) && ONLY_ID.test(b.content))
         .map((b) => b.content),
     );
@@ -30,7 +30,7 @@ export const callouts: SheetCheck = {
   run({ sheets }) {
     const ids = new Set(sheets.map((s) => s.id));
     return sheets.flatMap((s) =>
-      textBoxes(s).flatMap((b) =>
+      boxesOf(s).flatMap((b) =>
         (b.content.match(SHEET_ID) ?? [])
           .filter((id) => !ids.has(id))
           .map((id) => ({ sheet: s.id, what: `${id} in “${b.content}”`, at: { x: b.x, y: b.y } })),
@@ -45,11 +45,11 @@ export const viewMarks: SheetCheck = {
     const views = new Map(
       sheets.map((s) => [
         s.id,
-        new Set(flatten(s).flatMap((f) => (f.kind === 'text' && f.role === 'view-number' ? [f.content] : []))),
+        new Set(flatOf(s).flatMap((f) => (f.kind === 'text' && f.role === 'view-number' ? [f.content] : []))),
       ]),
     );
     return sheets.flatMap((s) => {
-      const marks = flatten(s).flatMap((f) => (f.kind === 'text' && f.role?.startsWith('mark-') ? [f] : []));
+      const marks = flatOf(s).flatMap((f) => (f.kind === 'text' && f.role?.startsWith('mark-') ? [f] : []));
       // A mark letters its view's number and then its sheet.
       return marks.flatMap((f, i) => {
         if (f.role !== 'mark-sheet') return [];

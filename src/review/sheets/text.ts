@@ -1,7 +1,8 @@
 /** Lettering: inside the border, legible at the size it is printed, no text on another. */
-import { outside, overlaps, type TextBox, textBoxes } from '../../drawings/annotate/layout.js';
-import { type Flat, flatten, type Rect } from '../../drawings/ir/index.js';
+import { outside, overlaps, type TextBox } from '../../drawings/annotate/layout.js';
+import type { Flat, Rect } from '../../drawings/ir/index.js';
 import type { SheetCheck } from './contract.js';
+import { boxesOf, flatOf } from './flat.js';
 
 /** Labels of the title strip and of view titles are form, not content. */
 export const FORM_LAYERS: ReadonlySet<string> = new Set(['G-ANNO-TTLB', 'G-ANNO-TITL', 'G-ANNO-STMP']);
@@ -30,9 +31,9 @@ export const insideFrame: SheetCheck = {
   title: 'Every text and line stands inside the frame',
   run: ({ sheets, frame }) =>
     sheets.flatMap((s) => {
-      const flats = flatten(s);
+      const flats = flatOf(s);
       return [
-        ...outside(textBoxes(flats), frame).map((b) => ({ sheet: s.id, what: b.content, at: placeOf(b) })),
+        ...outside(boxesOf(s), frame).map((b) => ({ sheet: s.id, what: b.content, at: placeOf(b) })),
         ...[...strayLayers(flats, frame)].map((layer) => ({ sheet: s.id, what: `lines on ${layer}` })),
       ];
     }),
@@ -42,7 +43,7 @@ export const textsApart: SheetCheck = {
   title: 'No two texts touch',
   run: ({ sheets }) =>
     sheets.flatMap((s) =>
-      overlaps(textBoxes(s)).map(([a, b]) => ({
+      overlaps(boxesOf(s)).map(([a, b]) => ({
         sheet: s.id,
         what: `“${a.content}” and “${b.content}”`,
         at: placeOf(a),
@@ -54,7 +55,7 @@ export const textHeight: SheetCheck = {
   title: 'Content is lettered 3/32 in high or higher',
   run: ({ sheets }) =>
     sheets.flatMap((s) =>
-      textBoxes(s)
+      boxesOf(s)
         .filter((b) => !FORM_LAYERS.has(b.layer) && b.h < LEAST - 1e-9)
         .map((b) => ({ sheet: s.id, what: b.content, at: placeOf(b) })),
     ),
