@@ -31,7 +31,9 @@ export {
   type SheetSize,
 } from './drawings/ir/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
+export { type SetFile, separateFiles } from './drawings/sheets/files.js';
 export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
+export { type Drawn, drawJudged } from './drawn.js';
 export type { Combination, LoadBasis, LoadCase, Loads } from './loads/model.js';
 export type { LotResult } from './lot/model.js';
 export * from './project/index.js';
@@ -44,6 +46,7 @@ export { pathText } from './report/path/text.js';
 export { type TrussOrder, trussOrders } from './report/truss-order.js';
 export { type Why, type WhyForce, why, whyText } from './report/why.js';
 export type { Verdict } from './review/model.js';
+export type { SheetFinding } from './review/sheets/contract.js';
 export type { Footing, Joint, Member, Piece, Structure, Surface } from './structure/model.js';
 export { piecesOf } from './structure/pieces/index.js';
 

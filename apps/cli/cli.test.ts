@@ -189,11 +189,36 @@ describe('draw', () => {
     expect(JSON.parse(r.out)).toEqual({
       files: [join(dir, 'sheets/S-101.svg'), join(dir, 'set.pdf')],
       issuable: true,
+      findings: [],
     });
     const pdf = readFileSync(join(dir, 'set.pdf'), 'latin1');
     expect(pdf.startsWith('%PDF-')).toBe(true);
     expect(pdf.match(/\/Type \/Page\b(?!s)/g)).toHaveLength(1);
     expect(readFileSync(join(dir, 'sheets/S-101.svg'), 'utf8')).toMatch(/<svg [\s\S]*<\/svg>\s*$/);
+  });
+});
+
+describe('draw in separate files', () => {
+  const pages = (file: string): string[] =>
+    JSON.parse(
+      spawnSync('qpdf', ['--json', '--json-key=pagelabels', file], { encoding: 'utf8' }).stdout,
+    ).pagelabels.map((l: { label: Record<string, unknown> }) => String(l.label['/P']).replace(/^u:/, ''));
+
+  it('puts every sheet in exactly one of them, and in a file of its own', async () => {
+    const dir = folder();
+    const r = await run('draw', GABLE, '-o', dir, '--separate', '--each', '--black', '--json');
+    expect(r.code).toBe(0);
+    const ids = readdirSync(join(dir, 'sheets')).map((f) => f.slice(0, -4));
+    const made = Object.fromEntries(
+      readdirSync(join(dir, 'separate')).map((f) => [f.slice(0, -4), pages(join(dir, 'separate', f))]),
+    );
+    expect(Object.keys(made).sort()).toEqual(['calculations', 'drawings', 'site-plan', 'trusses']);
+    expect(Object.values(made).flat().sort()).toEqual([...ids].sort());
+    expect(made['site-plan']!.every((id) => id.startsWith('C-'))).toBe(true);
+    expect(made.calculations!.every((id) => /^S-7/.test(id))).toBe(true);
+    expect(readdirSync(join(dir, 'pages')).sort()).toEqual(ids.map((id) => `${id}.pdf`).sort());
+    expect(pages(join(dir, 'pages', 'S-101.pdf'))).toEqual(['S-101']);
+    expect(JSON.parse(r.out).findings).toEqual([]);
   });
 });
 

@@ -4,7 +4,7 @@
  */
 import { Command, CommanderError } from 'commander';
 import { check } from './commands/check.js';
-import { draw } from './commands/draw.js';
+import { type DrawOptions, draw } from './commands/draw.js';
 import { create } from './commands/new.js';
 import { pathCommand } from './commands/path.js';
 import { start } from './commands/start.js';
@@ -75,18 +75,22 @@ This program helps prepare a submittal; it certifies nothing. The authority havi
       '--dxf',
       'also write dxf/<sheet>.dxf, and dxf/model-plan.dxf with all plans at full scale unless --only is given',
     )
+    .option('--separate', 'also write separate/: site plan, drawings, calculations and trusses, a PDF file each')
+    .option('--each', 'also write pages/<sheet>.pdf, a file a sheet')
+    .option('--black', 'black line work only, without greys, in the PDF files')
     .option('--size <name>', 'sheet size in place of the project’s, e.g. "ANSI B"')
-    .option('--json', 'list the files written as JSON')
+    .option('--json', 'list the files written, and what is wrong on the sheets, as JSON')
     .addHelpText(
       'after',
       `
 Examples:
   eavewright draw patio.json -o out --only S-101,S-102
-  eavewright draw patio.json -o out --dxf        for a designer's drawing program: release 2007, inches`,
+  eavewright draw patio.json -o out --separate   the files an office asks for one by one
+  eavewright draw patio.json -o out --dxf        for a designer's drawing program: release 2007, inches
+
+What is wrong on a sheet itself (a text on another, a string that does not add up) is listed, and the set stays preliminary.`,
     )
-    .action((file: string, o: { output: string; only?: string; size?: string; dxf?: boolean; json?: boolean }) =>
-      run(draw)(file, o),
-    );
+    .action((file: string, o: DrawOptions) => run(draw)(file, o));
 
   program
     .command('why')

@@ -28,7 +28,7 @@ export interface DimStringOptions {
   readonly layer: LayerName;
   readonly style: Style;
   readonly format?: (inches: number) => string;
-  /** Finest fraction shown, as its denominator. */
+  /** Finest step shown, as parts of an inch: 16 for sixteenths, 25.4 for millimetres. */
   readonly denominator?: number;
   /** Paper inches from the datum to the first line; the style's by default. */
   readonly first?: number;

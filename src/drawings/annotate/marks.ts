@@ -28,8 +28,14 @@ function addressBubble(number: string, sheet: string, o: MarkBase): Primitive[] 
   return [
     p.circle(0, 0, r, 'symbol', 'paper'),
     p.line(-r, 0, r, 0),
-    p.text(0, 0.28 * r, number, fitted(number, 1.1 * r, h * 1.05), { face: 'condensed-bold', align: 'center' }),
-    p.text(0, -0.18 * r, sheet, fitted(sheet, 1.72 * r, h), { face: 'condensed', align: 'center', valign: 'top' }),
+    {
+      ...p.text(0, 0.28 * r, number, fitted(number, 1.1 * r, h * 1.05), { face: 'condensed-bold', align: 'center' }),
+      role: 'mark-number',
+    },
+    {
+      ...p.text(0, -0.18 * r, sheet, fitted(sheet, 1.72 * r, h), { face: 'condensed', align: 'center', valign: 'top' }),
+      role: 'mark-sheet',
+    },
   ];
 }
 

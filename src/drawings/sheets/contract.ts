@@ -12,7 +12,7 @@ import type { Project } from '../../project/model.js';
 import type { Verdict } from '../../review/model.js';
 import type { Piece, Structure } from '../../structure/model.js';
 import type { Style } from '../annotate/style.js';
-import type { Discipline, Primitive, Rect, SheetSize, Viewport } from '../ir/index.js';
+import type { Discipline, Primitive, Rect, SeparateFile, SheetSize, Viewport } from '../ir/index.js';
 
 /** Everything derived that a drawing may show. */
 export interface DrawingInput {
@@ -71,6 +71,8 @@ export interface SheetBody {
 export interface SheetKind {
   readonly title: string;
   readonly discipline: Discipline;
+  /** File of its own in which offices ask for it; absent: with the drawings. */
+  readonly file?: SeparateFile;
   needed(input: DrawingInput): boolean;
   /** One body a sheet; more than one when the matter does not fit (ids count up from the kind's own). */
   draw(ctx: SheetContext): readonly SheetBody[];

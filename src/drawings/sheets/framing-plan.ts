@@ -37,7 +37,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
   const model = roofExtents(structure, 30);
   const margin = planMargin(ctx, model);
-  const scale = scaleFor(ctx, model, main, margin, PLAN_SCALES);
+  const scale = scaleFor(ctx, model, main, margin, ['1', ...PLAN_SCALES]);
   const items: Primitive[] = [...(standsOff(structure) ? [] : housePlan(structure, 30, model))];
   const over: Primitive[] = [];
   const wishes: TagWish[] = [];

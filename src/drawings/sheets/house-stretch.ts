@@ -139,6 +139,7 @@ export function alongHouse(
       : {
           ...d,
           value: d.value + Math.abs(cut - corner),
+          beyond: (d.beyond ?? 0) + Math.abs(cut - corner),
           text: `${ctx.len(d.value + Math.abs(cut - corner))} to corner`,
         };
   // Of several corners beyond a cut the nearest, the one the layout is measured from.

@@ -329,4 +329,10 @@ function draw(ctx: SheetContext): SheetBody[] {
   ];
 }
 
-export const lotPlan: SheetKind = { title: 'Lot plan', discipline: 'C', needed: () => true, draw };
+export const lotPlan: SheetKind = {
+  title: 'Lot plan',
+  discipline: 'C',
+  file: 'site-plan',
+  needed: () => true,
+  draw,
+};

@@ -3,14 +3,22 @@ import { formatLength } from '../../base/quantity/index.js';
 import { piecesOf } from '../../structure/pieces/index.js';
 import { drawingArea, type SetData, styleFor, titleBlock } from '../annotate/index.js';
 import type { Sheet, SheetSize } from '../ir/index.js';
-import { type DrawingInput, idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKindId } from './contract.js';
+import {
+  type DrawingInput,
+  idAt,
+  SHEET_IDS,
+  type SheetBody,
+  type SheetContext,
+  type SheetKind,
+  type SheetKindId,
+} from './contract.js';
 import { SHEETS } from './registry.js';
 
 export const SHEET_SIZE_NAMES = ['ARCH D', 'ARCH C', 'ANSI B', 'ANSI D'] as const satisfies readonly SheetSize[];
 
 const CAUTION = 'Prepared with a program that certifies nothing. The authority having jurisdiction decides.';
 
-function setData(input: DrawingInput): SetData {
+export function setData(input: DrawingInput): SetData {
   const { job, log } = input.project;
   return {
     project: job.title,
@@ -26,7 +34,7 @@ function setData(input: DrawingInput): SetData {
 }
 
 /** Several tables of a set print the steps of the same result: they are worked out once a set. */
-function explainOnce(input: DrawingInput): DrawingInput {
+export function explainOnce(input: DrawingInput): DrawingInput {
   const known = new Map<string, ReturnType<DrawingInput['explain']>>();
   const explain = (id: string): ReturnType<DrawingInput['explain']> => {
     const lines = known.get(id) ?? input.explain(id);
@@ -36,39 +44,57 @@ function explainOnce(input: DrawingInput): DrawingInput {
   return { ...input, explain };
 }
 
+/** One kind of sheet in a set, with the id of its first sheet. */
+export interface SetPart {
+  readonly id: string;
+  readonly kind: SheetKind;
+  /** Lists the set: drawn again once its sheets are known. */
+  readonly lists?: true;
+}
+
+/** The parts of the permit set, in order. */
+export const PERMIT_SET: readonly SetPart[] = (Object.keys(SHEETS) as SheetKindId[]).map((k) => ({
+  id: SHEET_IDS[k],
+  kind: SHEETS[k],
+  ...(k === 'cover' && { lists: true as const }),
+}));
+
 /** Draws the whole set at the project's sheet size, or at another one. Pure: the same input gives the same sheets. */
-export function drawSet(given: DrawingInput, size: SheetSize = given.project.job.sheetSize): Sheet[] {
+export const drawSet = (given: DrawingInput, size: SheetSize = given.project.job.sheetSize): Sheet[] =>
+  drawParts(given, size, PERMIT_SET);
+
+/** Draws, frames and numbers the parts of a set that are needed; parts that list the set see all of it. */
+export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly SetPart[]): Sheet[] {
   const input = explainOnce(given);
   const units = input.project.job.units;
-  const base = {
+  const blank: SheetContext = {
     input,
     size,
     style: styleFor(size),
     area: drawingArea(size),
     len: (inches: number) => formatLength(inches, { units, glyphs: true }),
     pieces: piecesOf(input.structure, input.project),
+    index: [],
   };
-  const drawn = new Map<SheetKindId, readonly SheetBody[]>();
-  const kinds = (Object.keys(SHEETS) as SheetKindId[]).filter((k) => SHEETS[k].needed(input));
-  const blank: SheetContext = { ...base, index: [] };
-  for (const k of kinds) if (k !== 'cover') drawn.set(k, SHEETS[k].draw(blank));
-  // The cover lists the set, itself included; it is drawn once to learn how many sheets it fills, then with the list.
-  const listing = (covers: readonly SheetBody[]) =>
-    kinds.flatMap((k) =>
-      (k === 'cover' ? covers : drawn.get(k)!).map((b, i) => ({ id: idAt(SHEET_IDS[k], i), title: b.title })),
-    );
-  let covers: readonly SheetBody[] = [{ title: 'Cover', scaleNote: '', viewports: [], items: [] }];
-  for (let turn = 0; turn < 2; turn++) covers = SHEETS.cover.draw({ ...base, index: listing(covers) });
-  drawn.set('cover', covers);
+  const needed = parts.filter((p) => p.kind.needed(input));
+  const drawn = new Map<SetPart, readonly SheetBody[]>();
+  for (const p of needed) if (!p.lists) drawn.set(p, p.kind.draw(blank));
+  // A part that lists the set is drawn once to learn how many sheets it fills, then with the list.
+  const unlisted: SheetBody = { title: '', scaleNote: '', viewports: [], items: [] };
+  const listing = () =>
+    needed.flatMap((p) => (drawn.get(p) ?? [unlisted]).map((b, i) => ({ id: idAt(p.id, i), title: b.title })));
+  for (let turn = 0; turn < 2; turn++)
+    for (const p of needed) if (p.lists) drawn.set(p, p.kind.draw({ ...blank, index: listing() }));
   const set = setData(input);
-  const all = kinds.flatMap((k) => drawn.get(k)!.map((body, i) => ({ kind: k, body, id: idAt(SHEET_IDS[k], i) })));
+  const all = needed.flatMap((p) => drawn.get(p)!.map((body, i) => ({ kind: p.kind, body, id: idAt(p.id, i) })));
   return all.map(({ kind, body, id }, n) => ({
     id,
     title: body.title,
-    discipline: SHEETS[kind].discipline,
+    discipline: kind.discipline,
     size,
     viewports: body.viewports,
     scaleNote: body.scaleNote,
+    ...(kind.file && { file: kind.file }),
     items: [
       ...body.items,
       ...titleBlock(size, set, { id, title: body.title, scaleNote: body.scaleNote, number: n + 1, of: all.length }),
