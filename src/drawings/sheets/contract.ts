@@ -40,6 +40,7 @@ export const SHEET_IDS = {
   trusses: 'S-502',
   'at-house': 'S-511',
   'brace-details': 'S-521',
+  'joint-details': 'S-531',
   schedules: 'S-601',
   calculations: 'S-701',
   elevations: 'A-201',

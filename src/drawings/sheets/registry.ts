@@ -4,6 +4,7 @@ import { braceDetails } from './brace-details.js';
 import { calculations } from './calculations.js';
 import type { SheetKind, SheetKindId } from './contract.js';
 import { cover } from './cover.js';
+import { jointDetails } from './details/sheets.js';
 import { details } from './details.js';
 import { elevations } from './elevations.js';
 import { footingPlan } from './footing-plan.js';
@@ -26,6 +27,7 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   trusses,
   'at-house': atHouse,
   'brace-details': braceDetails,
+  'joint-details': jointDetails,
   schedules,
   calculations,
   elevations,
