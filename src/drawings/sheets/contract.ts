@@ -45,6 +45,7 @@ export const SHEET_IDS = {
   calculations: 'S-701',
   elevations: 'A-201',
   sections: 'A-301',
+  'edge-details': 'A-501',
 } as const satisfies Record<string, string>;
 export type SheetKindId = keyof typeof SHEET_IDS;
 

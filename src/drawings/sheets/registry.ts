@@ -4,7 +4,7 @@ import { braceDetails } from './brace-details.js';
 import { calculations } from './calculations.js';
 import type { SheetKind, SheetKindId } from './contract.js';
 import { cover } from './cover.js';
-import { jointDetails } from './details/sheets.js';
+import { edgeDetails, jointDetails } from './details/sheets.js';
 import { details } from './details.js';
 import { elevations } from './elevations.js';
 import { footingPlan } from './footing-plan.js';
@@ -32,4 +32,5 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   calculations,
   elevations,
   sections,
+  'edge-details': edgeDetails,
 };

@@ -33,7 +33,8 @@ const row = (n: number, spacing: number, from: number, way: 1 | -1): number[] =>
 const centred = (n: number, spacing: number): number[] =>
   Array.from({ length: n }, (_, i) => (i - (n - 1) / 2) * spacing);
 
-const dowels = (p: unknown): p is Bolts | DrivenDowels => typeof p === 'object' && p !== null && 'upper' in p && 'axis' in p;
+const dowels = (p: unknown): p is Bolts | DrivenDowels =>
+  typeof p === 'object' && p !== null && 'upper' in p && 'axis' in p;
 
 /**
  * Places of the fasteners of a joint whose lower part is a post, seen from the side: the upper part level, its lower edge on
@@ -80,7 +81,8 @@ export function connectorOver(ctx: SheetContext, joint: Joint, upper: Member, po
   const across: number[] = [];
   for (const p of served.connection.parts) {
     if (!dowels(p)) continue;
-    const dir: Vec3 = p.axis === 'crosswise' ? { ...side, z: 0 } : p.axis === 'lengthwise' ? { ...along, z: 0 } : { x: 0, y: 0, z: 1 };
+    const dir: Vec3 =
+      p.axis === 'crosswise' ? { ...side, z: 0 } : p.axis === 'lengthwise' ? { ...along, z: 0 } : { x: 0, y: 0, z: 1 };
     const seenOnEnd = Math.abs(inner(dir, camera.toward)) > 0.7;
     const { upper: up, lower: low } = overPost(p, post);
     const d = findFastener(p.size)?.D ?? 0.5;
@@ -94,9 +96,19 @@ export function connectorOver(ctx: SheetContext, joint: Joint, upper: Member, po
       const [a, b] = [c.y + z0 - plates.end, c.y + z1 + plates.end];
       heights.push(z0 - plates.end, z1 + plates.end);
       const t = steel?.thickness ?? 1.5;
-      const faces = seenOnEnd ? [rect(c.x - half, a, c.x + half, b)] : [-1, 1].slice(0, plates.count).map((s) => rect(c.x + s * half, a, c.x + s * (half + t), b));
+      const faces = seenOnEnd
+        ? [rect(c.x - half, a, c.x + half, b)]
+        : [-1, 1].slice(0, plates.count).map((s) => rect(c.x + s * half, a, c.x + s * (half + t), b));
       for (const points of faces)
-        items.push({ kind: 'polyline', layer: 'S-JNTS', pen: 'new', closed: true, fill: seenOnEnd ? 'tint' : 'ink', points, mark: joint.mark });
+        items.push({
+          kind: 'polyline',
+          layer: 'S-JNTS',
+          pen: 'new',
+          closed: true,
+          fill: seenOnEnd ? 'tint' : 'ink',
+          points,
+          mark: joint.mark,
+        });
     }
     if (seenOnEnd) {
       across.push(...all.map((q) => q.x));

@@ -1,6 +1,7 @@
 /** Details on as few sheets as they need, in columns, at the largest scales that fit. */
-import type { Rect } from '../../ir/index.js';
+
 import { splitColumns } from '../../annotate/index.js';
+import type { Rect } from '../../ir/index.js';
 import type { SheetBody, SheetContext } from '../contract.js';
 import type { Detail } from './contract.js';
 import { drawDetail, type Measured, measureDetail } from './place.js';
@@ -56,7 +57,11 @@ function arrange(ctx: SheetContext, details: readonly Detail[]): Arrangement | u
   const most = area.w > 24 ? 3 : 2;
   let best: Arrangement | undefined;
   for (let n = 1; n <= Math.min(most, details.length); n++) {
-    const boxes = splitColumns(area, Array.from({ length: n }, () => 1), style.gutter);
+    const boxes = splitColumns(
+      area,
+      Array.from({ length: n }, () => 1),
+      style.gutter,
+    );
     for (const cap of CAPS) {
       const list = details.map((d) => measureDetail(ctx, d, boxes[0]!.w, cap * area.h));
       if (list.some((m) => m === undefined)) continue;

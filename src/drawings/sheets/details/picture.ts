@@ -88,11 +88,18 @@ export const rect = (x0: number, y0: number, x1: number, y1: number): Vec2[] => 
 export function part(
   points: readonly Vec2[],
   pen: PenName,
-  o: { readonly mark?: string | undefined; readonly pattern?: PatternName; readonly fill?: boolean; readonly finish?: boolean } = {},
+  o: {
+    readonly mark?: string | undefined;
+    readonly pattern?: PatternName;
+    readonly fill?: boolean;
+    readonly finish?: boolean;
+  } = {},
 ): Primitive[] {
   const d = o.finish ? 'A' : 'S';
   return [
-    ...(o.fill ? [{ kind: 'polyline' as const, layer: `${d}-DETL` as const, points, closed: true, fill: 'paper' as const }] : []),
+    ...(o.fill
+      ? [{ kind: 'polyline' as const, layer: `${d}-DETL` as const, points, closed: true, fill: 'paper' as const }]
+      : []),
     ...(o.pattern
       ? [{ kind: 'hatch' as const, layer: `${d}-DETL-PATT` as const, pattern: o.pattern, loops: [points] }]
       : []),

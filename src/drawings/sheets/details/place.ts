@@ -1,7 +1,14 @@
 /** One detail on paper: its views in a row over a title with bar scale, keyed notes beside them or below. */
 import type { Vec2 } from '../../../base/vec.js';
-import { heightOf, measure, placeTags, scaleBar, type Slug, textBlock, viewTitle } from '../../annotate/index.js';
-import { centeredViewport, type DrawingScale, type Primitive, type Rect, SCALES, type Viewport } from '../../ir/index.js';
+import { heightOf, measure, placeTags, type Slug, scaleBar, textBlock, viewTitle } from '../../annotate/index.js';
+import {
+  centeredViewport,
+  type DrawingScale,
+  type Primitive,
+  type Rect,
+  SCALES,
+  type Viewport,
+} from '../../ir/index.js';
 import type { SheetContext } from '../contract.js';
 import { titleBand } from '../parts.js';
 import type { Detail, DetailView, Key } from './contract.js';

@@ -1,11 +1,18 @@
 /** The detail sheets: what each collects, and where a detail stands, for the bubbles on plans and sections. */
 import type { DrawingInput, SheetContext, SheetKind, SheetKindId } from '../contract.js';
 import { idAt, SHEET_IDS } from '../contract.js';
+import { bearingDetails } from './bearing.js';
 import type { Call, Detail, DetailMaker } from './contract.js';
+import { eaveDetails } from './eave.js';
+import { ledgerDetails } from './ledger.js';
 import { type Packed, packDetails } from './pack.js';
+import { plyDetails } from './plies.js';
+import { postBaseDetails } from './post-base.js';
 import { postBeamDetails } from './post-beam.js';
+import { rakeDetails } from './rake.js';
+import { slabEdgeDetails } from './slab-edge.js';
 
-type Family = Extract<SheetKindId, 'joint-details'>;
+type Family = Extract<SheetKindId, 'joint-details' | 'edge-details'>;
 
 interface Sheets {
   readonly title: string;
@@ -14,7 +21,16 @@ interface Sheets {
 }
 
 const FAMILIES: Readonly<Record<Family, Sheets>> = {
-  'joint-details': { title: 'Connection details', discipline: 'S', makers: [postBeamDetails] },
+  'joint-details': {
+    title: 'Connection details',
+    discipline: 'S',
+    makers: [postBeamDetails, plyDetails, bearingDetails, ledgerDetails],
+  },
+  'edge-details': {
+    title: 'Edge and weather details',
+    discipline: 'A',
+    makers: [postBaseDetails, slabEdgeDetails, eaveDetails, rakeDetails],
+  },
 };
 
 interface Made {
@@ -61,3 +77,5 @@ const kind = (family: Family, needed: (i: DrawingInput) => boolean): SheetKind =
 });
 
 export const jointDetails = kind('joint-details', (i) => i.structure.members.some((m) => m.role === 'post'));
+
+export const edgeDetails = kind('edge-details', () => true);
