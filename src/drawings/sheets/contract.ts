@@ -40,10 +40,12 @@ export const SHEET_IDS = {
   trusses: 'S-502',
   'at-house': 'S-511',
   'brace-details': 'S-521',
+  'joint-details': 'S-531',
   schedules: 'S-601',
   calculations: 'S-701',
   elevations: 'A-201',
   sections: 'A-301',
+  'edge-details': 'A-501',
 } as const satisfies Record<string, string>;
 export type SheetKindId = keyof typeof SHEET_IDS;
 

@@ -4,6 +4,7 @@ import { braceDetails } from './brace-details.js';
 import { calculations } from './calculations.js';
 import type { SheetKind, SheetKindId } from './contract.js';
 import { cover } from './cover.js';
+import { edgeDetails, jointDetails } from './details/sheets.js';
 import { details } from './details.js';
 import { elevations } from './elevations.js';
 import { footingPlan } from './footing-plan.js';
@@ -26,8 +27,10 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   trusses,
   'at-house': atHouse,
   'brace-details': braceDetails,
+  'joint-details': jointDetails,
   schedules,
   calculations,
   elevations,
   sections,
+  'edge-details': edgeDetails,
 };
