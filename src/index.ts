@@ -30,6 +30,7 @@ export {
   type Sheet,
   type SheetSize,
 } from './drawings/ir/index.js';
+export { PAPER_STYLE, PAPER_WIDTH, type Paper, type PaperData, papersOf } from './drawings/papers/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
 export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
 export type { Combination, LoadBasis, LoadCase, Loads } from './loads/model.js';
