@@ -5,6 +5,7 @@ import { completeBasis, PLACEHOLDERS } from './basis.js';
 import { completeConnection } from './connections.js';
 import { completeCover } from './cover.js';
 import { completeHouse } from './house.js';
+import { completeLog } from './log.js';
 import { Notebook } from './notebook.js';
 
 function completeLot(w: Written['lot']): Lot {
@@ -121,7 +122,7 @@ export function complete(w: Written, codes: CodeBundle): { readonly project: Pro
     ),
     choices: completeChoices(w.choices, note),
     prices: w.prices,
-    log: { revisions: w.log.revisions ?? [], approvals: w.log.approvals ?? [] },
+    log: completeLog(w.log),
     assumptions: note.assumptions,
     questions: note.questions,
   };
