@@ -86,7 +86,10 @@ export function fitNetwork(net: Network): NetworkFit | undefined {
             [r.from, -1],
           ] as const) {
             const i = index.get(name);
-            if (i !== undefined) slopes.forEach((s, k) => s !== 0 && out.push([i + k, sign * s]));
+            if (i === undefined) continue;
+          slopes.forEach((s, k) => {
+            if (s !== 0) out.push([i + k, sign * s]);
+          });
           }
           return { value, slopes: out };
         },
