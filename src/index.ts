@@ -30,6 +30,7 @@ export {
   type Sheet,
   type SheetSize,
 } from './drawings/ir/index.js';
+export { PAPER_STYLE, PAPER_WIDTH, type Paper, type PaperData, papersOf } from './drawings/papers/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
 export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
 export type { Combination, LoadBasis, LoadCase, Loads } from './loads/model.js';
@@ -46,6 +47,7 @@ export { type Why, type WhyForce, why, whyText } from './report/why.js';
 export type { Verdict } from './review/model.js';
 export type { Footing, Joint, Member, Piece, Structure, Surface } from './structure/model.js';
 export { piecesOf } from './structure/pieces/index.js';
+export * from './takeoff/index.js';
 
 /**
  * The clauses themselves, one function each: plain numbers in, plain numbers out, a recorder last for the steps.

@@ -5,6 +5,7 @@
  */
 import type { Assumption, Question } from './model/base.js';
 import type { Basis } from './model/basis.js';
+import type { Buying } from './model/buying.js';
 import type { Choices, Log, PriceRow } from './model/choices.js';
 import type { Cover } from './model/cover.js';
 import type { House } from './model/house.js';
@@ -14,6 +15,7 @@ import type { Patio } from './model/patio.js';
 
 export type * from './model/base.js';
 export type * from './model/basis.js';
+export type * from './model/buying.js';
 export type * from './model/choices.js';
 export type * from './model/cover.js';
 export type * from './model/house.js';
@@ -35,6 +37,8 @@ export interface Project {
   readonly cover: Cover;
   readonly choices: Choices;
   readonly prices: readonly PriceRow[];
+  /** Absent: bought and built as is usual, see `USUAL_BUYING`. */
+  readonly buying?: Buying | undefined;
   readonly log: Log;
   readonly assumptions: readonly Assumption[];
   readonly questions: readonly Question[];

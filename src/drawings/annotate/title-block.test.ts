@@ -18,7 +18,7 @@ const set: SetData = {
 const sheet = { id: 'S-101', title: 'Footing and framing plan', scaleNote: 'As noted', number: 5, of: 14 };
 
 describe('titleBlock', () => {
-  const sizes = (Object.keys(SHEET_SIZES) as SheetSize[]).filter((s) => SHEET_SIZES[s].h >= 11);
+  const sizes = (Object.keys(SHEET_SIZES) as SheetSize[]).filter((s) => SHEET_SIZES[s].h >= 11 && s !== 'Letter');
   it.each(sizes)('%s: everything inside the border, clear of the drawing area, nothing overlapping', (size) => {
     for (const stamp of [false, true]) {
       if (stamp && SHEET_SIZES[size].h < 14) continue;

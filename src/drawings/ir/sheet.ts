@@ -11,7 +11,7 @@ export interface Rect {
 }
 
 /**
- * Trimmed sheet sizes, landscape, inches. ARCH and ANSI sizes per a plan room's published list; ISO A
+ * Trimmed sheet sizes, landscape but for the last, inches. ARCH and ANSI sizes per a plan room's published list; ISO A
  * sizes converted from millimetres.
  */
 export const SHEET_SIZES = {
@@ -31,6 +31,8 @@ export const SHEET_SIZES = {
   'ISO A2': { w: 594 / 25.4, h: 420 / 25.4 },
   'ISO A1': { w: 841 / 25.4, h: 594 / 25.4 },
   'ISO A0': { w: 1189 / 25.4, h: 841 / 25.4 },
+  /** Upright, for list pages; no sheet of a set. */
+  Letter: { w: 8.5, h: 11 },
 } as const satisfies Record<string, { w: number; h: number }>;
 export type SheetSize = keyof typeof SHEET_SIZES;
 

@@ -2,6 +2,7 @@
 import type { Choices, CodeBundle, JointProduct, Lot, Patio, Project } from '../model.js';
 import type { Written } from '../schema/index.js';
 import { completeBasis, PLACEHOLDERS } from './basis.js';
+import { completeBuying } from './buying.js';
 import { completeConnection } from './connections.js';
 import { completeCover } from './cover.js';
 import { completeHouse } from './house.js';
@@ -122,6 +123,7 @@ export function complete(w: Written, codes: CodeBundle): { readonly project: Pro
     ),
     choices: completeChoices(w.choices, note),
     prices: w.prices,
+    buying: completeBuying(w.buying),
     log: completeLog(w.log),
     assumptions: note.assumptions,
     questions: note.questions,

@@ -1,6 +1,7 @@
 /** The written file, version 1: one schema a part, and the JSON Schema published from them for editors. */
 import { z } from 'zod';
 import { basis } from './basis.js';
+import { buying } from './buying.js';
 import { choices } from './choices.js';
 import { cover } from './cover.js';
 import { house } from './house.js';
@@ -10,13 +11,13 @@ import { log, prices } from './log.js';
 import { lot } from './lot.js';
 import { patio } from './patio.js';
 
-export const PARTS = { job, basis, lot, house, patio, cover, choices, prices, log };
+export const PARTS = { job, basis, lot, house, patio, cover, choices, prices, buying, log };
 export type PartName = keyof typeof PARTS;
 export const PART_NAMES = Object.keys(PARTS) as PartName[];
 export type Written = { readonly [P in PartName]: z.output<(typeof PARTS)[P]> };
 
 /** Parts a file may leave out: they say what happened and what things cost, nothing that is designed with. */
-export const OPTIONAL_PARTS: ReadonlySet<PartName> = new Set(['prices', 'log']);
+export const OPTIONAL_PARTS: ReadonlySet<PartName> = new Set(['prices', 'buying', 'log']);
 export const VERSION_KEY = 'eavewright';
 /** Keys of the root that are no part. */
 export const ROOT_KEYS: readonly string[] = ['$schema', VERSION_KEY];
@@ -31,6 +32,7 @@ export function projectJsonSchema(): Json {
     [VERSION_KEY]: z.literal(1).meta({ description: 'Version of the file format.', examples: [1] }),
     ...PARTS,
     prices: prices.optional(),
+    buying: buying.optional(),
     log: log.optional(),
   };
   const schema = z.toJSONSchema(z.strictObject(shape), {

@@ -87,9 +87,9 @@ export function fitNetwork(net: Network): NetworkFit | undefined {
           ] as const) {
             const i = index.get(name);
             if (i === undefined) continue;
-          slopes.forEach((s, k) => {
-            if (s !== 0) out.push([i + k, sign * s]);
-          });
+            slopes.forEach((s, k) => {
+              if (s !== 0) out.push([i + k, sign * s]);
+            });
           }
           return { value, slopes: out };
         },

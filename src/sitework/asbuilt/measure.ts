@@ -31,8 +31,7 @@ function judged(r: ReadIn, s: Snooped | undefined): ReadReading {
     designed: r.designed,
   };
   const suspect = s?.suspects.find((x) => x.id === r.id);
-  if (suspect)
-    return { ...base, residual: suspect.error, redundancy: 1, normalized: suspect.normalized, state: 'bad' };
+  if (suspect) return { ...base, residual: suspect.error, redundancy: 1, normalized: suspect.normalized, state: 'bad' };
   const i = s?.after.used.indexOf(r.id) ?? -1;
   if (!s || i < 0) return { ...base, residual: 0, redundancy: 0, normalized: 0, state: 'unused' };
   const { residuals, redundancy, normalized } = s.after.fit;

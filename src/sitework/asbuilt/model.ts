@@ -33,7 +33,9 @@ export interface BadReading {
 export interface MeasuredPoint {
   readonly name: string;
   readonly designed: { readonly along: number; readonly out: number; readonly level?: number | undefined };
-  readonly plan?: { readonly along: number; readonly out: number; readonly sigmaAlong: number; readonly sigmaOut: number } | undefined;
+  readonly plan?:
+    | { readonly along: number; readonly out: number; readonly sigmaAlong: number; readonly sigmaOut: number }
+    | undefined;
   readonly height?: { readonly level: number; readonly sigma: number } | undefined;
 }
 

@@ -91,7 +91,10 @@ export function networksOf(readings: readonly Reading[], layout: Layout): Networ
         code: bad === undefined ? 'reading-to-itself' : 'reading-point-unknown',
         severity: 'error',
         path: `${r.path}/${bad === r.to ? 'to' : 'from'}`,
-        message: bad === undefined ? 'This reading runs from a point to itself.' : 'No point of this name is on the stake-out sheet.',
+        message:
+          bad === undefined
+            ? 'This reading runs from a point to itself.'
+            : 'No point of this name is on the stake-out sheet.',
         found: bad ?? r.to,
         expected: `one of ${[...known.keys()].join(', ')}`,
       });

@@ -1,7 +1,7 @@
 /** One blunder in each of a hundred simulated layouts: is the very reading found? */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { read, type Project, type Reading } from '../../project/index.js';
+import { type Project, type Reading, read } from '../../project/index.js';
 import { place } from '../../structure/place.js';
 import { layoutOf } from '../layout/index.js';
 import { measured } from './measure.js';
@@ -31,7 +31,11 @@ function simulated(base: Project, seed: number, blunder: boolean): { readonly pr
   const at = new Map(
     layout.points.map((p) => {
       const off = p.role === 'footing' ? 1 : 0;
-      const moved = { along: p.along + off * normal(u) * 0.3, out: p.out + off * normal(u) * 0.3, level: (p.level ?? 0) + off * normal(u) * 0.3 };
+      const moved = {
+        along: p.along + off * normal(u) * 0.3,
+        out: p.out + off * normal(u) * 0.3,
+        level: (p.level ?? 0) + off * normal(u) * 0.3,
+      };
       return [p.name, moved];
     }),
   );

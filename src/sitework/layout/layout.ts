@@ -1,9 +1,9 @@
 import type { Structure } from '../../structure/model.js';
-import { homeBase } from './home.js';
 import { pierTops, postCuts } from './heights.js';
+import { homeBase } from './home.js';
 import type { CheckReading, Layout, StakePoint } from './model.js';
 import { between, rectanglesOf, triangleIn } from './square.js';
-import { rowsOf, letters, stringPlan } from './strings.js';
+import { letters, rowsOf, stringPlan } from './strings.js';
 import { ADVICE, LAYOUT_CAUTIONS } from './words.js';
 
 /** Names that mean the datum of the layout; a footing may not be called so. */
@@ -15,11 +15,11 @@ export const BENCHMARK = 'BM';
 export function layoutOf(structure: Structure): Layout {
   const home = homeBase(structure);
   // Footings under the house wall are found from inside the wall, not by strings.
-  const inWall = new Set(
-    structure.joints.filter((j) => j.kind === 'beam-to-wall-post').map((j) => j.ties[1]?.part),
-  );
+  const inWall = new Set(structure.joints.filter((j) => j.kind === 'beam-to-wall-post').map((j) => j.ties[1]?.part));
   const wallPosts = new Set(
-    structure.joints.filter((j) => j.kind === 'post-to-footing' && inWall.has(j.ties[0]?.part)).map((j) => j.ties[1]?.part),
+    structure.joints
+      .filter((j) => j.kind === 'post-to-footing' && inWall.has(j.ties[0]?.part))
+      .map((j) => j.ties[1]?.part),
   );
   const footings = structure.footings.filter((f) => !wallPosts.has(f.id));
   const { strings, boards, level } = stringPlan(structure, footings, home.at);
@@ -52,12 +52,18 @@ export function layoutOf(structure: Structure): Layout {
   const datum: StakePoint[] = [
     { name: HOME, role: 'home', along: 0, out: 0, note: `home base: ${home.words}`, path: '' },
     ...(home.corner
-      ? [{ name: CORNER, role: 'corner' as const, ...local(home.corner.x, 0), note: 'right corner of the same wall', path: '' }]
+      ? [
+          {
+            name: CORNER,
+            role: 'corner' as const,
+            ...local(home.corner.x, 0),
+            note: 'right corner of the same wall',
+            path: '',
+          },
+        ]
       : []),
   ];
-  const ties = centers
-    .filter((c) => !inside.has(c.name))
-    .flatMap((c) => datum.map((d) => between(d, c)));
+  const ties = centers.filter((c) => !inside.has(c.name)).flatMap((c) => datum.map((d) => between(d, c)));
   const farthest = (of: 'along' | 'out') => Math.max(0, ...centers.map((c) => Math.abs(c[of])));
   return {
     home: home.at,
@@ -66,7 +72,15 @@ export function layoutOf(structure: Structure): Layout {
     stringLevel: level,
     points: [
       ...datum,
-      { name: BENCHMARK, role: 'benchmark', along: 0, out: 0, level: 0, note: 'benchmark: level of the finished floor', path: '' },
+      {
+        name: BENCHMARK,
+        role: 'benchmark',
+        along: 0,
+        out: 0,
+        level: 0,
+        note: 'benchmark: level of the finished floor',
+        path: '',
+      },
       ...wallPoints,
       ...centers,
       ...boards.map(
@@ -140,6 +154,7 @@ function readingsOf(
       distance(o.name, c.name, between(o, c).length);
     }
   }
-  for (const c of centers) if (c.level !== undefined) out.push({ kind: 'level', from: BENCHMARK, to: c.name, value: c.level });
+  for (const c of centers)
+    if (c.level !== undefined) out.push({ kind: 'level', from: BENCHMARK, to: c.name, value: c.level });
   return out;
 }

@@ -14,7 +14,8 @@ const MANY = 10;
  */
 export function triangleIn(along: number, out: number): Triangle | undefined {
   for (const step of [12, 6]) {
-    const units = (a: number, b: number): number => Math.floor(Math.min(along / a, out / b, LONGEST / 5) / step + 1e-9) * step;
+    const units = (a: number, b: number): number =>
+      Math.floor(Math.min(along / a, out / b, LONGEST / 5) / step + 1e-9) * step;
     const [flat, steep] = [units(4, 3), units(3, 4)];
     if (Math.max(flat, steep) <= 0) continue;
     return steep > flat
@@ -55,7 +56,8 @@ export function rectanglesOf(points: readonly StakePoint[]): readonly DiagonalPa
           const most = (2 * ANCHOR_TOLERANCE * Math.min(w, h)) / first.length;
           found.push({
             pair: { first, second: between(b, c), mostDifference: Math.max(1 / 16, Math.floor(most * 16) / 16) },
-            near: (j === i + 1 && l === k + 1) || (i === 0 && k === 0 && j === columns.length - 1 && l === rows.length - 1),
+            near:
+              (j === i + 1 && l === k + 1) || (i === 0 && k === 0 && j === columns.length - 1 && l === rows.length - 1),
           });
         }
   return (found.length > MANY ? found.filter((f) => f.near) : found).map((f) => f.pair);

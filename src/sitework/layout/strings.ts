@@ -42,13 +42,22 @@ export interface Strings {
 export function stringPlan(structure: Structure, footings: readonly Footing[], home: Vec2): Strings {
   if (footings.length === 0) return { strings: [], boards: [], level: 0 };
   const reach = (f: Footing): number => f.size / 2 + BOARD_REACH;
-  const low = { x: Math.min(...footings.map((f) => f.at.x - reach(f))), y: Math.min(...footings.map((f) => f.at.y - reach(f))) };
-  const high = { x: Math.max(...footings.map((f) => f.at.x + reach(f))), y: Math.max(...footings.map((f) => f.at.y + reach(f))) };
+  const low = {
+    x: Math.min(...footings.map((f) => f.at.x - reach(f))),
+    y: Math.min(...footings.map((f) => f.at.y - reach(f))),
+  };
+  const high = {
+    x: Math.max(...footings.map((f) => f.at.x + reach(f))),
+    y: Math.max(...footings.map((f) => f.at.y + reach(f))),
+  };
   // Where the near board would stand in the house, the string is tied to the wall itself.
   const wallAt = (x: number): boolean =>
     structure.walls.some(
       (w) =>
-        Math.abs(w.start.y) < 1 && Math.abs(w.end.y) < 1 && x >= Math.min(w.start.x, w.end.x) && x <= Math.max(w.start.x, w.end.x),
+        Math.abs(w.start.y) < 1 &&
+        Math.abs(w.end.y) < 1 &&
+        x >= Math.min(w.start.x, w.end.x) &&
+        x <= Math.max(w.start.x, w.end.x),
     );
   const places: { nail: string; at: Vec2; onWall: boolean }[] = [];
   const strings: StringLine[] = [];
@@ -61,7 +70,9 @@ export function stringPlan(structure: Structure, footings: readonly Footing[], h
       name,
       runs: 'out',
       at: row.at - home.x,
-      stations: [...row.footings].sort((a, b) => a.at.y - b.at.y).map((f) => ({ footing: f.mark, running: f.at.y - home.y })),
+      stations: [...row.footings]
+        .sort((a, b) => a.at.y - b.at.y)
+        .map((f) => ({ footing: f.mark, running: f.at.y - home.y })),
       ends: [`${name}-near`, `${name}-far`],
     });
   });
@@ -73,7 +84,9 @@ export function stringPlan(structure: Structure, footings: readonly Footing[], h
       name,
       runs: 'along',
       at: row.at - home.y,
-      stations: [...row.footings].sort((a, b) => a.at.x - b.at.x).map((f) => ({ footing: f.mark, running: f.at.x - home.x })),
+      stations: [...row.footings]
+        .sort((a, b) => a.at.x - b.at.x)
+        .map((f) => ({ footing: f.mark, running: f.at.x - home.x })),
       ends: [`${name}-left`, `${name}-right`],
     });
   });
