@@ -21,6 +21,7 @@ export type * from './model/cover.js';
 export type * from './model/electrical.js';
 export type * from './model/house.js';
 export type * from './model/job.js';
+export * from './model/log.js';
 export type * from './model/lot.js';
 export type * from './model/materials.js';
 export type * from './model/patio.js';

@@ -6,6 +6,7 @@ import { completeBuying } from './buying.js';
 import { completeConnection } from './connections.js';
 import { completeCover } from './cover.js';
 import { completeHouse } from './house.js';
+import { completeLog } from './log.js';
 import { Notebook } from './notebook.js';
 
 function completeLot(w: Written['lot']): Lot {
@@ -128,7 +129,7 @@ export function complete(w: Written, codes: CodeBundle): { readonly project: Pro
     choices: completeChoices(w.choices, note),
     prices: w.prices,
     buying: completeBuying(w.buying),
-    log: { revisions: w.log.revisions ?? [], approvals: w.log.approvals ?? [] },
+    log: completeLog(w.log),
     assumptions: note.assumptions,
     questions: note.questions,
   };

@@ -1,6 +1,7 @@
 /** Products and materials the owner picked, the log and the prices. */
 import type { Inches, Pounds, Psi } from '../../base/units.js';
 import type { Connection } from '../connections.js';
+import type { ApprovalKind, AsBuiltLog, Inspection } from './log.js';
 import type { AnchorChoice, FootingChoice, SectionChoice } from './materials.js';
 
 /**
@@ -62,7 +63,13 @@ export interface Log {
     readonly state: 'needed' | 'applied' | 'granted' | 'refused';
     readonly date: string;
     readonly note: string;
+    /** Which office it is; undefined: told by its name. */
+    readonly kind?: ApprovalKind | undefined;
+    /** Days without work or a passed inspection after which it lapses; undefined: the usual. */
+    readonly lapsesAfter?: number | undefined;
   }[];
+  readonly inspections?: readonly Inspection[] | undefined;
+  readonly asBuilt?: AsBuiltLog | undefined;
 }
 
 export interface PriceRow {

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { given, list, part } from './leaf.js';
 import { choice, date, number, text } from './plain.js';
+import { approvalDays, approvalKind, asBuilt, inspections } from './site-log.js';
 
 export const prices = list(
   'What things cost where you buy.',
@@ -29,10 +30,14 @@ export const log = part('What happened: revisions and approvals.', {
       state: given(choice('How far it is.', ['needed', 'applied', 'granted', 'refused'])),
       date: given(date('Date of the last step; empty when none.', true)),
       note: given(text('Remark.', 'verbal, confirm in writing', true)),
+      kind: approvalKind,
+      lapsesAfter: approvalDays,
     }),
   )
     .max(200)
     .optional(),
+  inspections: inspections.optional(),
+  asBuilt: asBuilt.optional(),
 });
 
 export type WrittenLog = z.output<typeof log>;
