@@ -51,6 +51,7 @@ import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
 import { seismic } from './seismic/seismic.js';
 import { snowDrift, snowPartial, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
+import { OVERLAY_CHECKS } from './tie-in/index.js';
 import { engineerTriggers } from './triggers/engineer.js';
 import { trussPapers } from './trusses/papers.js';
 import { trussPreliminary } from './trusses/preliminary.js';
@@ -178,4 +179,5 @@ export const CHECKS: readonly Check[] = [
   ledgerFasteners,
   houseConnection,
   existingBuilding,
+  ...OVERLAY_CHECKS,
 ];

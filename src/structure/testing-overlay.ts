@@ -54,6 +54,7 @@ export const overlayProject: Project = change(gableProject, {
             up: given(40, LETTER),
             point: given(900, LETTER),
             side: given(true, LETTER),
+            fastening: '(2) 1/4 in x 4-1/2 in wood screws into every old rafter crossed',
           },
         },
       })),

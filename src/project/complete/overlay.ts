@@ -28,6 +28,7 @@ export function completeOverlay(
     meetsHouse: {
       ...rest,
       statement: {
+        fastening: statement.fastening,
         down: note.office(statement.down, `${path}/down`, {
           ...NOTHING,
           question: `How much dead load may the house roof under ${mark} be given?`,

@@ -160,6 +160,8 @@ export interface OverlayStatement {
   readonly point: Office<Pounds>;
   /** That the house may take the side load of the cover through the joined sheathing. */
   readonly side: Office<boolean>;
+  /** How plates, ridge board and end of the ridge are fastened to the old framing, as the statement says. */
+  readonly fastening: string;
 }
 
 export type ShedFall = '+x' | '-x' | '+y';

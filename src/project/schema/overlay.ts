@@ -17,6 +17,12 @@ const statement = part(
       office(force('Largest load on one old rafter or truss where a valley plate crosses it.', '600 lb', 0, 20000)),
     ),
     side: given(office(flag('Whether the house may take the side load of the cover through the joined sheathing.'))),
+    fastening: given(
+      text(
+        'How valley plates and the end of the ridge are fastened to the old framing, as the statement says.',
+        '(2) 1/4 in x 4-1/2 in wood screws into every old rafter crossed',
+      ),
+    ),
   },
 );
 

@@ -7,6 +7,7 @@ import { planeAt } from '../house/profile.js';
 import { piecesOf } from '../pieces/index.js';
 import { place } from '../place.js';
 import { planeHeight } from '../surfaces.js';
+import { change } from '../testing.js';
 import { overlayProject, overlayWith } from '../testing-overlay.js';
 import { inOverlay, type OverlayPlaced } from './model.js';
 import { overlaySolid } from './pieces.js';
@@ -148,6 +149,18 @@ describe('what does not go', () => {
     ['overlay-eave-unsupported', overlayWith({ bearing: 106 })],
     ['overlay-over-old-ridge', overlayWith({}, {}, { min: { x: -264, y: -150 } })],
     ['valley-off-house-roof', overlayWith({}, {}, { min: { x: -100, y: -456 } })],
+    [
+      'overlay-covers-standing',
+      overlayWith({}, {}, { standing: [{ name: 'flue', kind: 'vent', at: { x: 20, y: -20 }, width: 6, depth: 6 }] }),
+    ],
+    [
+      'valley-into-standing',
+      overlayWith({}, {}, { standing: [{ name: 'flue', kind: 'vent', at: { x: 136, y: -8 }, width: 6, depth: 6 }] }),
+    ],
+    [
+      'beam-into-eave',
+      change(overlayProject, { cover: { beams: (old) => old.map((b) => ({ ...b, from: { ...b.from, y: 4 } })) } }),
+    ],
     ['bearing-too-short', overlayWith({}, { plate: 'thin' })],
     ['ridge-board-too-shallow', overlayWith({}, { ridge: 'thin' })],
   ])('%s', (code, project) => {
