@@ -143,6 +143,16 @@ const ROOMS: readonly string[] = [
 /** Asked of roofs whose eaves carry a gutter. */
 const GUTTERED: readonly string[] = ['gutter'];
 
+/** Asked of a roof that goes on over the house. */
+const OVERLAY: readonly string[] = [
+  'overlay-load',
+  'overlay-point',
+  'overlay-uplift',
+  'overlay-side',
+  'overlay-base',
+  'overlay-water',
+];
+
 /** Answers worth printing that never keep a set from being issued by not being there. */
 export const ADVISORY: ReadonlySet<string> = new Set(['patio-appendix', 'patio-receptacle', 'door-light']);
 
@@ -155,6 +165,7 @@ export function mandatoryFor(
     readonly gutter?: boolean;
     readonly tied?: boolean;
     readonly outlookers?: boolean;
+    readonly overlay?: boolean;
   }[],
 ): ReadonlySet<string> {
   const ids = new Set([...EVERY, ...BY_ATTACHMENT[attachment]]);
@@ -162,6 +173,7 @@ export function mandatoryFor(
   if (roofs.some((r) => r.gutter)) for (const id of GUTTERED) ids.add(id);
   for (const id of roofs.some((r) => r.tied) ? TIED : []) ids.add(id);
   if (roofs.some((r) => r.outlookers)) for (const id of OUTLOOKERS) ids.add(id);
+  if (roofs.some((r) => r.overlay)) for (const id of OVERLAY) ids.add(id);
   return ids;
 }
 
@@ -169,8 +181,9 @@ export const mandatoryOf = (project: Project): ReadonlySet<string> =>
   new Set([
     ...mandatoryFor(
       project.cover.attachment,
-      project.cover.roofs.map(({ kind, framing, finish, rakeFraming }) => ({
+      project.cover.roofs.map(({ kind, framing, finish, rakeFraming, ...r }) => ({
         kind,
+        overlay: 'meetsHouse' in r && r.meetsHouse !== undefined,
         framing: framing.kind,
         gutter: finish.gutter,
         outlookers: rakeFraming !== undefined,
@@ -193,4 +206,5 @@ export const EVERY_MANDATORY: ReadonlySet<string> = new Set([
   ...ROOMS,
   ...TIED,
   ...OUTLOOKERS,
+  ...OVERLAY,
 ]);

@@ -57,6 +57,7 @@ import { doorLanding } from './rooms/landing.js';
 import { roomAir, roomLight } from './rooms/light-and-air.js';
 import { seismic } from './seismic/seismic.js';
 import { snowDrift, snowPartial, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
+import { OVERLAY_CHECKS } from './tie-in/index.js';
 import { engineerTriggers } from './triggers/engineer.js';
 import { trussPapers } from './trusses/papers.js';
 import { trussPreliminary } from './trusses/preliminary.js';
@@ -193,4 +194,5 @@ export const CHECKS: readonly Check[] = [
   equipmentClearance,
   patioReceptacle,
   doorLight,
+  ...OVERLAY_CHECKS,
 ];

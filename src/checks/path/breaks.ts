@@ -41,6 +41,9 @@ const NEEDS: Readonly<Record<MemberRole, Needs>> = {
   hip: { below: 2, above: 1 },
   outlooker: { below: 2, above: 0 },
   barge: { below: 0, above: 0 },
+  // They stand on the old roof, not on our beams.
+  'fill-rafter': { below: 0, above: 0 },
+  'valley-plate': { below: 0, above: 0 },
 };
 
 const plural = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's'}`;

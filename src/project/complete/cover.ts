@@ -4,6 +4,7 @@ import type { WrittenCover } from '../schema/cover.js';
 import { completeEnds, completeFastening } from './attachment.js';
 import { completeElectrical } from './electrical.js';
 import type { Notebook } from './notebook.js';
+import { completeOverlay } from './overlay.js';
 import { completeTies } from './ties.js';
 import { completeDeferred, completePaper } from './truss-papers.js';
 
@@ -79,6 +80,7 @@ function roof(w: WrittenRoof, path: string, note: Notebook, written: WrittenCove
       beams: [w.beams[0]!, w.beams[1]!],
       ridge: w.ridge,
       ...(w.ridgeBeam === undefined ? {} : { ridgeBeam: w.ridgeBeam }),
+      ...completeOverlay(w.meetsHouse, w.mark, path, note),
     };
   const { ledger, beam } = w.high;
   return {

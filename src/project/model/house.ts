@@ -1,5 +1,5 @@
 /** The existing house. */
-import type { Inches, Radians } from '../../base/units.js';
+import type { Inches, Psf, Radians } from '../../base/units.js';
 import type { Vec2 } from '../../base/vec.js';
 import type { Office } from './base.js';
 
@@ -110,7 +110,35 @@ export interface HouseRoof {
   readonly overhang: Inches;
   readonly rake: Inches;
   readonly covering: string;
+  /** Plumb height of the top of its sheathing above the plate, over the wall line; 0 where it was not measured. */
+  readonly heel?: Inches | undefined;
+  /** What carries it and lies on it; absent until someone has looked. */
+  readonly framing?: HouseRoofFraming | undefined;
+  /** Whether its eave has a gutter; absent where nobody said. */
+  readonly gutter?: boolean | undefined;
+  /** What stands on it: chimneys, vents, skylights. */
+  readonly standing?: readonly OnHouseRoof[] | undefined;
   readonly path: string;
+}
+
+export interface HouseRoofFraming {
+  readonly kind: 'rafters' | 'trusses';
+  /** Nominal size of a rafter or top chord; they run up the slope. */
+  readonly size: string;
+  readonly spacing: Inches;
+  /** In words, as found. */
+  readonly sheathing: string;
+  /** Dead load it carries today, on the plan, everything old counted. */
+  readonly dead: Psf;
+}
+
+export interface OnHouseRoof {
+  readonly name: string;
+  readonly kind: 'chimney' | 'vent' | 'skylight';
+  /** Centre, and size along x and y. */
+  readonly at: Vec2;
+  readonly width: Inches;
+  readonly depth: Inches;
 }
 
 export interface House {

@@ -4,6 +4,7 @@ import { beamEnds, ledgerFastening } from './attachment.js';
 import { electrical } from './electrical.js';
 import { given, list, maybe, part, value } from './leaf.js';
 import { place } from './lot.js';
+import { overlay } from './overlay.js';
 import { choice, flag, number, size, text } from './plain.js';
 import { areaLoad, length, lineLoad, pitch } from './quantities.js';
 import { rakeFraming } from './rake.js';
@@ -264,6 +265,7 @@ const roof = z
         }),
       ridge: given(choice('Axis the ridge runs along.', ['y', 'x'])),
       ridgeBeam: maybe(text('Mark of the beam under the ridge, for rafters that bear on it.', 'B3')),
+      meetsHouse: overlay.optional(),
     }),
     part('One slope from a high bearing to a low beam, falling away from the house.', {
       ...common,

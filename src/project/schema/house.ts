@@ -4,6 +4,7 @@ import { header } from './attachment.js';
 import { given, list, maybe, named, part } from './leaf.js';
 import { place } from './lot.js';
 import { office } from './office.js';
+import { houseRoofFacts } from './overlay.js';
 import { choice, flag, number, size, text } from './plain.js';
 import { force, length, lineLoad, percent, pitch } from './quantities.js';
 import { equipment, rooms } from './rooms.js';
@@ -78,6 +79,7 @@ const roof = part('A roof of the house over a rectangle of its walls.', {
   overhang: given(length('Level distance from wall to eave.', '18 in', 0, 72)),
   rake: given(length('Overhang at the gable ends.', '12 in', 0, 72)),
   covering: given(choice('Roof covering.', COVERINGS)),
+  ...houseRoofFacts,
 });
 
 export const house = part(

@@ -80,6 +80,7 @@ function references(root: Node): Reference[] {
     add('a section', sections, 'cover', 'roofs', i, 'hip');
     for (const key of ['section', 'barge', 'endFrame'])
       add('a section', sections, 'cover', 'roofs', i, 'rakeFraming', key);
+    for (const key of ['rafter', 'plate', 'ridge']) add('a section', sections, 'cover', 'roofs', i, 'meetsHouse', key);
     add('a beam', beams, 'cover', 'roofs', i, 'high', 'beam');
     add('a ledger', ledgers, 'cover', 'roofs', i, 'high', 'ledger');
     add('a section', sections, 'cover', 'roofs', i, 'framing', 'section');

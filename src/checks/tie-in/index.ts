@@ -1,0 +1,14 @@
+import type { Check } from '../contract.js';
+import { overlayBase, overlayWater } from './overlay-base.js';
+import { overlayLoad, overlayPoint } from './overlay-load.js';
+import { overlaySide, overlayUplift } from './overlay-wind.js';
+
+/** Asked where a roof goes on over the house. */
+export const OVERLAY_CHECKS: readonly Check[] = [
+  overlayLoad,
+  overlayPoint,
+  overlayUplift,
+  overlaySide,
+  overlayBase,
+  overlayWater,
+];
