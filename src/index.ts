@@ -24,14 +24,27 @@ export { dxfModelPlan, dxfOf } from './drawings/backends/dxf/index.js';
 export { type FontBytes, type PdfOptions, pdfOf } from './drawings/backends/pdf/index.js';
 export * from './drawings/backends/svg/index.js';
 export {
+  emSize,
   FACES,
   type FaceName,
+  FILLS,
+  type Flat,
+  faceRuns,
+  flatten,
+  INKS,
+  PENS,
+  type Pen,
+  type Primitive,
+  penOf,
   SHEET_SIZES,
   type Sheet,
   type SheetSize,
+  type Viewport,
 } from './drawings/ir/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
+export { drawOne } from './drawings/sheets/one.js';
 export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
+export * from './edit/index.js';
 export type { Combination, LoadBasis, LoadCase, Loads } from './loads/model.js';
 export type { LotResult } from './lot/model.js';
 export * from './project/index.js';

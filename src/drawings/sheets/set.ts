@@ -10,7 +10,7 @@ export const SHEET_SIZE_NAMES = ['ARCH D', 'ARCH C', 'ANSI B', 'ANSI D'] as cons
 
 const CAUTION = 'Prepared with a program that certifies nothing. The authority having jurisdiction decides.';
 
-function setData(input: DrawingInput): SetData {
+export function setData(input: DrawingInput): SetData {
   const { job, log } = input.project;
   return {
     project: job.title,
@@ -26,7 +26,7 @@ function setData(input: DrawingInput): SetData {
 }
 
 /** Several tables of a set print the steps of the same result: they are worked out once a set. */
-function explainOnce(input: DrawingInput): DrawingInput {
+export function explainOnce(input: DrawingInput): DrawingInput {
   const known = new Map<string, ReturnType<DrawingInput['explain']>>();
   const explain = (id: string): ReturnType<DrawingInput['explain']> => {
     const lines = known.get(id) ?? input.explain(id);
