@@ -24,17 +24,30 @@ export { dxfModelPlan, dxfOf } from './drawings/backends/dxf/index.js';
 export { type FontBytes, type PdfOptions, pdfOf } from './drawings/backends/pdf/index.js';
 export * from './drawings/backends/svg/index.js';
 export {
+  emSize,
   FACES,
   type FaceName,
+  FILLS,
+  type Flat,
+  faceRuns,
+  flatten,
+  INKS,
+  PENS,
+  type Pen,
+  type Primitive,
+  penOf,
   SHEET_SIZES,
   type Sheet,
   type SheetSize,
+  type Viewport,
 } from './drawings/ir/index.js';
 export { PAPER_STYLE, PAPER_WIDTH, type Paper, type PaperData, papersOf } from './drawings/papers/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
 export { type SetFile, separateFiles } from './drawings/sheets/files.js';
 export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
 export { type Drawn, drawJudged } from './drawn.js';
+export { drawOne } from './drawings/sheets/one.js';
+export * from './edit/index.js';
 export type { Combination, LoadBasis, LoadCase, Loads } from './loads/model.js';
 export type { LotResult } from './lot/model.js';
 export * from './project/index.js';
