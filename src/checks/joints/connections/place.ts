@@ -1,9 +1,10 @@
 /** Directions at a joint and what of a force each part of its connection takes. */
+
 import { cross, distance, dot, scale, sub, type Vec3 } from '../../../base/vec.js';
 import type { ConnectionPart, ConnectionWay, FastenerAxis } from '../../../project/connections.js';
+import { memberOf } from '../../../structure/lookup.js';
 import type { Joint, Member } from '../../../structure/model.js';
 import type { CheckContext } from '../../contract.js';
-import { memberOf } from '../bearing.js';
 import { type Place, UP } from './contract.js';
 
 /** Level direction of a member in plan; of a plumb one, of its depth. */
