@@ -67,8 +67,8 @@ interface Distinct<C> {
 /** Combinations of one family have the same label and the same factors. */
 interface Families {
   readonly of: readonly number[];
-  /** Answers by the twins they were worked out for: parts of one roof mostly share theirs. */
-  readonly known: Map<string, Distinct<Summed>>;
+  /** Answers with the twins they were worked out for, by a hash of these: parts of one roof mostly share theirs. */
+  readonly known: Map<number, { readonly twins: Int32Array; readonly distinct: Distinct<Summed> }[]>;
 }
 
 const familiesMade = new WeakMap<readonly Summed[], Families>();
@@ -88,12 +88,20 @@ function familiesOf(combinations: readonly Summed[]): Families {
   return families;
 }
 
+function sameTwins(a: Int32Array, b: Int32Array): boolean {
+  if (a === b) return true;
+  for (let c = 0; c < a.length; c++) if (a[c] !== b[c]) return false;
+  return a.length === b.length;
+}
+
 function distinctUnder<C extends Summed>(twins: Int32Array, combinations: readonly C[]): Distinct<C> {
   const { of, known } = familiesOf(combinations);
-  const name = twins.join();
-  const hit = known.get(name);
+  let hash = 0;
+  for (let c = 0; c < twins.length; c++) hash = (31 * hash + twins[c]!) | 0;
+  const alike = known.get(hash) ?? [];
+  const hit = alike.find((k) => sameTwins(k.twins, twins));
   // Kept for this very list, so it holds what the list holds.
-  if (hit) return hit as Distinct<C>;
+  if (hit) return hit.distinct as Distinct<C>;
   const seen = new Set<number>();
   const list: C[] = [];
   const places: number[] = [];
@@ -108,9 +116,9 @@ function distinctUnder<C extends Summed>(twins: Int32Array, combinations: readon
     list.push(combination);
     places.push(k);
   });
-  const out = { list, places };
-  known.set(name, out);
-  return out;
+  const distinct = { list, places };
+  known.set(hash, [...alike, { twins, distinct }]);
+  return distinct;
 }
 
 type Part = MemberEffects | JointForces | FootingForces;

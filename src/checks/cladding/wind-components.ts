@@ -6,6 +6,7 @@
 import { distinctCombinations, jointEnvelope } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import { isOutOfScope } from '../../loads/codes/asce7/index.js';
+import { memberOf, membersOf } from '../../structure/lookup.js';
 import type { Member } from '../../structure/model.js';
 import { fb, RB_LIMIT } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext, Finding, Subject } from '../contract.js';
@@ -170,7 +171,7 @@ function worstTie(ctx: CheckContext, members: ReadonlySet<string>): ComponentUpl
 function tieText(ctx: CheckContext, tie: ComponentUplift, rec?: Recorder): string {
   const main = jointEnvelope(ctx.effects, tie.joint.id, ctx.loads.combinations)?.up.value ?? 0;
   rec?.heading(`Uplift at the ties, worst at ${tie.joint.id}`);
-  const roof = ctx.structure.members.find((m) => m.id === tie.joint.ties[0]!.part)?.roof;
+  const roof = memberOf(ctx.structure, tie.joint.ties[0]!.part)?.roof;
   if (rec) componentPressure(ctx, roof ?? '', 'minus', tie.area, rec);
   const parts = rec ? tie.parts() : [];
   parts.forEach((part, i) => {
@@ -249,7 +250,7 @@ export const windComponents: Check = {
   title: 'Component wind on framing and its ties',
   subjects: framingMarks,
   run(subject, ctx, rec) {
-    const members = ctx.structure.members.filter((m) => m.mark === subject.id);
+    const members = membersOf(ctx.structure, subject.id);
     const first = members[0]!;
     if (members.some((m) => m.truss)) return tiesOnly(ctx, members, rec);
     const loaded = loadedMembers(ctx, subject.id);

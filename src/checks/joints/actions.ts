@@ -3,13 +3,14 @@
  * system, the same with the push of scissor trusses whose bearings are both fastened, and for the tie of a single framing
  * member also the component uplift alone (ASCE 7-16 30.7). Where the house is met, the side load it takes there counts.
  */
+
 import { combineVector, distinctCombinations, thrustSet } from '../../analysis/index.js';
 import type { Combination } from '../../loads/model.js';
+import { jointsOf } from '../../structure/lookup.js';
 import type { Joint } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
 import { type Raise, raiseToStatics } from '../hand.js';
 import { heldForces } from '../house/side.js';
-import { jointsOf } from './bearing.js';
 import { componentUplifts } from './component-uplift.js';
 import { TRACE } from './demands.js';
 

@@ -2,20 +2,22 @@
  * A joint product against the forces of one mark's joints. The published allowable load holds for one load duration,
  * one wood and one piece; it is taken times the pieces, lowered for longer loads and never raised.
  */
+
 import type { Recorder } from '../../base/trace.js';
 import type { Vec3 } from '../../base/vec.js';
 import type { JointProduct } from '../../project/model.js';
+import { footingOf, jointMarks, jointsOf, memberOf } from '../../structure/lookup.js';
 import type { Joint } from '../../structure/model.js';
 import { say } from '../codes/say.js';
 import type { CheckContext } from '../contract.js';
 import { RATIO_CAP, ratioOf } from '../finding.js';
 import { type Raise, raised } from '../hand.js';
 import { type Action, actionsOf, type Cause } from './actions.js';
-import { bearsOnWood, jointsOf, memberOf } from './bearing.js';
+import { bearsOnWood } from './bearing.js';
 import { type Demand, TRACE } from './demands.js';
 import { forceParts } from './force-parts.js';
 import { houseMisfit, type Misfit } from './house-side.js';
-import { servedBy } from './serving.js';
+import { productFor } from './serving.js';
 
 export type Way = 'down' | 'up' | 'along' | 'across';
 
@@ -50,13 +52,14 @@ export type Lie = 'alike' | 'both-ways' | 'turned';
 export function lieOf(ctx: CheckContext, product: JointProduct): Lie {
   let first: 0 | 1 | undefined;
   let lie: Lie = 'alike';
-  for (const joint of ctx.structure.joints) {
-    const served = servedBy(ctx.project.choices, joint.mark, joint.kind);
-    if (served?.by !== 'product' || served.product !== product) continue;
-    const way = lies(ctx, joint);
-    if (way === undefined) return 'turned';
-    first ??= way;
-    if (way !== first) lie = 'both-ways';
+  for (const [mark, joints] of jointMarks(ctx.structure)) {
+    if (productFor(ctx.project.choices, mark, joints[0]!.kind) !== product) continue;
+    for (const joint of joints) {
+      const way = lies(ctx, joint);
+      if (way === undefined) return 'turned';
+      first ??= way;
+      if (way !== first) lie = 'both-ways';
+    }
   }
   return lie;
 }
@@ -265,7 +268,7 @@ export function misfit(ctx: CheckContext, mark: string, product: JointProduct): 
         }
         continue;
       }
-      const footing = ctx.structure.footings.find((f) => f.id === part);
+      const footing = footingOf(ctx.structure, part);
       if (!footing) {
         const at = houseMisfit(ctx, joint, part, product);
         if (at) return at;

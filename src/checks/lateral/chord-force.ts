@@ -4,7 +4,7 @@ import type { Combination } from '../../loads/model.js';
 import type { CheckContext } from '../contract.js';
 import { sumText } from '../members/scan.js';
 import { type Chords, chordsOf } from './chords.js';
-import { caseSums, type RoofSide, under } from './side-loads.js';
+import { caseSums, coupleOf, type RoofSide, under } from './side-loads.js';
 import { recordPlaces } from './side-places.js';
 import type { Axis } from './system.js';
 
@@ -29,7 +29,7 @@ function heldByHouse(ctx: CheckContext, side: RoofSide, chords: Chords): Chordin
   const coupleAt = (y: number): Float64Array => {
     let sum = known.get(y);
     if (!sum) {
-      sum = caseSums(beyond(y), cases, centre, y).couple;
+      sum = coupleOf(beyond(y), cases, centre, y);
       known.set(y, sum);
     }
     return sum;
@@ -136,8 +136,12 @@ export interface Greatest {
 /** Greatest size of a chord force over the places and the combinations with side load. */
 export function greatest(ctx: CheckContext, c: Chording, line: Which, places: readonly number[]): Greatest {
   let worst: Greatest = { value: 0, at: c.inner, combination: undefined };
+  const seen = new Set<Float64Array>();
   for (const at of places) {
     const force = c.force(line, at);
+    // Held by posts, a chord has one force all along it.
+    if (seen.has(force)) continue;
+    seen.add(force);
     for (const combination of sideCombinations(ctx)) {
       const value = Math.abs(under(combination, force));
       if (value > worst.value) worst = { value, at, combination };

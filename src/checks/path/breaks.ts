@@ -2,7 +2,9 @@
  * Where the load path is broken. Every part must be held by as many joints as its kind needs and must have something to
  * hold; every way down must end in the soil or the house. A missing joint leaves two parts that say so.
  */
+
 import type { Project } from '../../project/model.js';
+import { jointsAt } from '../../structure/lookup.js';
 import type { Member, MemberRole, Structure } from '../../structure/model.js';
 import { isTrim, type LoadPath, loadPath, SOIL } from './graph.js';
 import { unseated } from './seats.js';
@@ -96,7 +98,7 @@ function untied(structure: Structure): PathBreak[] {
     else lines.set(m.mark, [m]);
   }
   const tied = (a: string, b: string): boolean =>
-    structure.joints.some((j) => j.kind === 'beam-splice' && [a, b].every((id) => j.ties.some((t) => t.part === id)));
+    jointsAt(structure, a).some((j) => j.kind === 'beam-splice' && j.ties.some((t) => t.part === b));
   return [...lines.values()].flatMap((pieces) =>
     pieces.slice(1).flatMap((piece, i): PathBreak[] => {
       const before = pieces[i]!;

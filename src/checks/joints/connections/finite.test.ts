@@ -121,7 +121,7 @@ it('leaves out only actions that cannot govern', () => {
           const place = placeOf(ctx, a.joint, true)!;
           const taken = takenBy(part, place, waysOf(place, a, false));
           if (length(taken) >= 0.5)
-            most = Math.max(most, kindOf(part).hold(part, place, taken, a.combination.CD).ratio);
+            most = Math.max(most, kindOf(part).hold(part, place)(taken, a.combination.CD).ratio);
         }
         const f = jointProducts.run({ id: 'J1', path: '' }, ctx);
         // Where the layout breaks a rule and the force would fit, the ratio is the cap that stands for the rule.
