@@ -4,10 +4,9 @@
  */
 import { Command, CommanderError } from 'commander';
 import { check } from './commands/check.js';
-import { type DrawOptions, draw } from './commands/draw.js';
+import type { DrawOptions } from './commands/draw.js';
 import { create } from './commands/new.js';
 import { pathCommand } from './commands/path.js';
-import { start } from './commands/start.js';
 import { whyCommand } from './commands/why.js';
 import { UserFault } from './files.js';
 import { EXIT, type Io } from './io.js';
@@ -46,6 +45,12 @@ This program helps prepare a submittal; it certifies nothing. The authority havi
     async (...args: A) => {
       code = await action(io, ...args);
     };
+
+  // What draws is loaded when it is asked for: the other commands start faster without it.
+  const draw = async (...args: Parameters<typeof import('./commands/draw.js').draw>) =>
+    (await import('./commands/draw.js')).draw(...args);
+  const start = async (...args: Parameters<typeof import('./commands/start.js').start>) =>
+    (await import('./commands/start.js')).start(...args);
 
   program
     .command('new')

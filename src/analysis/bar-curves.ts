@@ -5,20 +5,10 @@
 import type { MemberEffects } from './model.js';
 import type { Near } from './near.js';
 import type { Bar, BarUnit } from './rafter.js';
+import { makeTable } from './rows.js';
 import { makeSpans } from './two-bearings.js';
 
 export type Curves = Omit<MemberEffects, 'member'>;
-
-/** Rows of one length in one piece of memory. */
-function rowMaker(length: number, most: number): () => Float64Array {
-  const room = new Float64Array(length * most);
-  let next = 0;
-  return () => {
-    const at = next;
-    next += length;
-    return room.subarray(at, next);
-  };
-}
 
 /** Curves of every case as sums of units; `self` is the member's own weight. */
 export function barCurves(
@@ -31,7 +21,8 @@ export function barCurves(
 ): Curves {
   const size = bar.stations.x.length;
   const zero = new Float64Array(size);
-  const makeRow = rowMaker(size, 4 * near.cases.length);
+  const rows = makeTable(4 * near.cases.length, size);
+  let next = 0;
   const flat: readonly Float64Array[] = new Array(cases).fill(zero);
   const [m, v, n, sag] = [[...flat], [...flat], [...flat], [...flat]];
   const first = new Map<string, number>();
@@ -48,10 +39,10 @@ export function barCurves(
       continue;
     }
     first.set(put, index);
-    m[index] = makeRow();
-    v[index] = makeRow();
-    n[index] = makeRow();
-    sag[index] = makeRow();
+    m[index] = rows[next++]!;
+    v[index] = rows[next++]!;
+    n[index] = rows[next++]!;
+    sag[index] = rows[next++]!;
     const add = (unit: BarUnit, times: number): void => {
       addTimes(m[index]!, unit.m, times);
       addTimes(v[index]!, unit.v, times);

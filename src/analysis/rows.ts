@@ -35,6 +35,12 @@ export function toVectors(rows: Rows): readonly Vec3[] {
   return out;
 }
 
+/** Rows of zeros of one length, in one piece of memory: a piece for each row would cost more than what is put in it. */
+export function makeTable(rows: number, length: number): Float64Array[] {
+  const { buffer } = new Float64Array(rows * length);
+  return Array.from({ length: rows }, (_, i) => new Float64Array(buffer, 8 * i * length, length));
+}
+
 /** Rows of a key, made on first use. */
 export function rowsOf(map: Map<string, Rows>, key: string, cases: number): Rows {
   let rows = map.get(key);

@@ -26,6 +26,7 @@ function heldByHouse(ctx: CheckContext, side: RoofSide, chords: Chords): Chordin
   const centre = side.line?.centre ?? (side.roof.min.x + side.roof.max.x) / 2;
   const beyond = (y: number) => side.points.filter((p) => p.at.y > y);
   const known = new Map<number, Float64Array>();
+  const forces = { low: new Map<number, Float64Array>(), high: new Map<number, Float64Array>() };
   const coupleAt = (y: number): Float64Array => {
     let sum = known.get(y);
     if (!sum) {
@@ -39,7 +40,14 @@ function heldByHouse(ctx: CheckContext, side: RoofSide, chords: Chords): Chordin
   return {
     chords,
     inner: side.line?.y ?? side.roof.min.y,
-    force: (line, at) => coupleAt(at).map((m) => (sign(line) * m) / chords.apart),
+    force(line, at) {
+      let force = forces[line].get(at);
+      if (!force) {
+        force = coupleAt(at).map((m) => (sign(line) * m) / chords.apart);
+        forces[line].set(at, force);
+      }
+      return force;
+    },
     record(line, at, combination, rec) {
       const about = `the section at y = ${at.toFixed(1)} in`;
       recordPlaces(ctx, { points: beyond(at) }, { centre, y: at, about }, combination, rec);

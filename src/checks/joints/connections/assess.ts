@@ -1,6 +1,6 @@
 /** A calculated connection against the forces of one mark's joints, each combination with its own load duration. */
 import type { Recorder } from '../../../base/trace.js';
-import { length, type Vec3 } from '../../../base/vec.js';
+import { isShorter, length, type Vec3 } from '../../../base/vec.js';
 import type { Connection, ConnectionPart, ConnectionWay } from '../../../project/connections.js';
 import { say } from '../../codes/say.js';
 import type { CheckContext, Finding } from '../../contract.js';
@@ -10,7 +10,7 @@ import { bearsOnWood } from '../bearing.js';
 import { type JointDemand, TRACE } from '../demands.js';
 import { forceParts } from '../force-parts.js';
 import type { Hold, Place } from './contract.js';
-import { placeOf, takenBy, waysOf } from './place.js';
+import { placeOf, takenBy, takesOf, waysOf } from './place.js';
 import { kindOf } from './registry.js';
 
 const CLAUSE = 'NDS 2018 chapters 11, 12';
@@ -100,7 +100,9 @@ function telling(ctx: CheckContext, actions: readonly Action[]): ReadonlySet<Act
   const anchors: number[] = [];
   const kept = new Set<Action>();
   for (const s of sides) {
-    if (anchors.some((k) => shades(k, s))) continue;
+    let shaded = false;
+    for (let k = 0; k < anchors.length && !shaded; k++) shaded = shades(anchors[k]!, s);
+    if (shaded) continue;
     kept.add(actions[s]!);
     if (anchors.length < MOST_ANCHORS) anchors.push(s);
   }
@@ -124,6 +126,7 @@ function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
   let onWood = false;
   const axial = isAxial(c);
   const left = waysLeft(c, axial);
+  const takes = c.parts.map(takesOf);
   const looked = telling(ctx, actions);
   for (const action of actions) {
     if (place?.joint !== action.joint) {
@@ -147,9 +150,10 @@ function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
     const open = left.find((way) => Math.abs(ways[way]) >= TRACE && !(way === 'down' && onWood));
     if (open) faults.add(`nothing holds ${Math.ceil(Math.abs(ways[open]) - 1e-6)} lb ${open} at ${action.joint.id}`);
     if (!tells) continue;
-    for (const [i, part] of c.parts.entries()) {
-      const force = takenBy(part, place, ways);
-      if (length(force) < TRACE) continue;
+    for (let i = 0; i < c.parts.length; i++) {
+      const part = c.parts[i]!;
+      const force = takenBy(takes[i]!, place, ways);
+      if (isShorter(force, TRACE)) continue;
       const held = holds[i]!(force, action.combination.CD);
       for (const fault of held.faults) faults.add(fault);
       outside ??= held.outside;

@@ -64,16 +64,30 @@ export function waysOf(place: Place, force: Vec3, axial: boolean): Ways {
   };
 }
 
+/** 1 for each way that a part takes. */
+export type Takes = Readonly<Record<ConnectionWay, 0 | 1>>;
+
+export function takesOf({ takes }: ConnectionPart): Takes {
+  const one = (way: ConnectionWay): 0 | 1 => (takes.includes(way) ? 1 : 0);
+  return {
+    push: one('push'),
+    pull: one('pull'),
+    down: one('down'),
+    up: one('up'),
+    lengthwise: one('lengthwise'),
+    crosswise: one('crosswise'),
+  };
+}
+
 /** The force one part takes, house axes. */
-export function takenBy(part: ConnectionPart, place: Place, ways: Ways): Vec3 {
-  const has = (way: ConnectionWay): number => (part.takes.includes(way) ? ways[way] : 0);
-  const l = has('lengthwise');
-  const c = has('crosswise');
-  const a = has('push') - has('pull');
+export function takenBy(takes: Takes, place: Place, ways: Ways): Vec3 {
+  const l = takes.lengthwise * ways.lengthwise;
+  const c = takes.crosswise * ways.crosswise;
+  const a = takes.push * ways.push - takes.pull * ways.pull;
   const toward = a === 0 ? UP : place.inward;
   return {
     x: l * place.lengthwise.x + c * place.crosswise.x + a * toward.x,
     y: l * place.lengthwise.y + c * place.crosswise.y + a * toward.y,
-    z: has('up') - has('down') + a * toward.z,
+    z: takes.up * ways.up - takes.down * ways.down + a * toward.z,
   };
 }

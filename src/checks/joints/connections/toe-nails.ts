@@ -21,6 +21,7 @@ import {
 import { say } from '../../codes/say.js';
 import { TRACE } from '../demands.js';
 import type { Held, Hold, PartKind, Place } from './contract.js';
+import { perDuration } from './durations.js';
 import { isPlumb } from './pieces.js';
 
 const MORE = 'toe-nails: use more or larger ones, or a strap';
@@ -79,18 +80,6 @@ function withdrawal({ nail, penetration, place }: Driven, CD: number, rec?: Reco
   return Wp;
 }
 
-/** The value for each load duration, worked out once; again for a recorder that asks for the steps. */
-function oncePerDuration(value: (CD: number, rec?: Recorder) => number): (CD: number, rec?: Recorder) => number {
-  const known = new Map<number, number>();
-  return (CD, rec) => {
-    const found = rec ? undefined : known.get(CD);
-    if (found !== undefined) return found;
-    const made = value(CD, rec);
-    known.set(CD, made);
-    return made;
-  };
-}
-
 /** Faults of the nail whatever the force. */
 function depthFaults({ nail, penetration }: Driven): readonly string[] {
   const least = LEAST_PENETRATION.nails * nail.D;
@@ -108,8 +97,8 @@ export const toeNails: PartKind<ToeNails> = {
     const driven: Driven = { nail, ...toeNail(nail.length!), place, inEnd: isPlumb(place.lower) };
     const always = depthFaults(driven);
     const pressed = ['toe-nails do not hold down: leave "down" to the wood that bears', ...always];
-    const lateralAt = oncePerDuration((CD, rec) => lateral(driven, CD, rec));
-    const withdrawalAt = oncePerDuration((CD, rec) => withdrawal(driven, CD, rec));
+    const lateralAt = perDuration((CD, rec) => lateral(driven, CD, rec));
+    const withdrawalAt = perDuration((CD, rec) => withdrawal(driven, CD, rec));
     return (force, CD, rec) => {
       const faults = force.z < -TRACE ? pressed : always;
       const up = Math.max(0, force.z);

@@ -9,6 +9,7 @@ import { hankinson } from '../../codes/nds-2018/index.js';
 import { say } from '../../codes/say.js';
 import { designValue, WET_REFUSED } from '../../members/design.js';
 import type { Held, Hold, PartKind } from './contract.js';
+import { perDuration } from './durations.js';
 import { grainOf } from './place.js';
 
 export const woodBearing: PartKind<WoodBearing> = {
@@ -16,15 +17,31 @@ export const woodBearing: PartKind<WoodBearing> = {
   layout: () => '',
   care: () => 'bearing faces cut square and tight',
   hold(part, place): Hold {
-    const faces = [place.upper, place.lower].map((member) => ({ member, grain: grainOf(member) }));
+    const faces = [place.upper, place.lower].map((member) => ({
+      member,
+      grain: grainOf(member),
+      strength: perDuration((CD, rec) => strengthOf(member, CD, rec)),
+    }));
     return (force, CD, rec) => pressed(part, faces, force, CD, rec);
   },
 };
 
-/** A member and the unit vector of its grain. */
+/** Along and across the grain, psi; undefined where the material may not be used so. */
+interface Strength {
+  readonly Fc: number | undefined;
+  readonly FcPerp: number | undefined;
+}
+
+const strengthOf = ({ section }: Member, CD: number, rec?: Recorder): Strength => ({
+  Fc: designValue('Fc', section, { CD }, rec),
+  FcPerp: designValue('FcPerp', section, {}, rec),
+});
+
+/** A member, the unit vector of its grain, and its strength by load duration. */
 interface Face {
   readonly member: Member;
   readonly grain: Vec3;
+  readonly strength: (CD: number, rec?: Recorder) => Strength;
 }
 
 function pressed(part: WoodBearing, faces: readonly Face[], force: Vec3, CD: number, rec?: Recorder): Held {
@@ -40,9 +57,8 @@ function pressed(part: WoodBearing, faces: readonly Face[], force: Vec3, CD: num
     clause: 'NDS 2018 3.10',
   });
   let ratio = 0;
-  for (const { member: m, grain } of faces) {
-    const Fc = designValue('Fc', m.section, { CD }, rec);
-    const FcPerp = designValue('FcPerp', m.section, {}, rec);
+  for (const { member: m, grain, strength } of faces) {
+    const { Fc, FcPerp } = strength(CD, rec);
     if (Fc === undefined || FcPerp === undefined) return { ratio: 0, faults: [], what: '', outside: WET_REFUSED };
     const theta = Math.acos(Math.min(1, Math.abs(dot(force, grain)) / R));
     const F = hankinson(Fc, FcPerp, theta, rec);
