@@ -10,6 +10,9 @@ import { footingPlan } from './footing-plan.js';
 import { framingPlanSheet } from './framing-plan.js';
 import { loadPathSheet } from './load-path.js';
 import { lotPlan } from './lot-plan.js';
+import { demolition } from './plans/demolition.js';
+import { electricalPlan } from './plans/electrical.js';
+import { floorPlan } from './plans/floor-plan.js';
 import { schedules } from './schedules.js';
 import { sections } from './sections.js';
 import { trusses } from './trusses.js';
@@ -28,6 +31,9 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   'brace-details': braceDetails,
   schedules,
   calculations,
+  demolition,
+  'floor-plan': floorPlan,
   elevations,
   sections,
+  'electrical-plan': electricalPlan,
 };

@@ -3,8 +3,8 @@ import { textBoxes } from '../../drawings/annotate/layout.js';
 import type { SheetCheck } from './contract.js';
 import { FORM_LAYERS } from './text.js';
 
-const SHEET_ID = /\b[GCSA]-\d{3}\b/g;
-const ONLY_ID = /^[GCSA]-\d{3}$/;
+const SHEET_ID = /\b(?:[GCSAE]-|AD)\d{3}\b/g;
+const ONLY_ID = /^(?:[GCSAE]-|AD)\d{3}$/;
 
 export const index: SheetCheck = {
   title: 'The cover lists the sheets of the set, in order',
