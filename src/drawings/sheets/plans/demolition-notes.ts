@@ -15,6 +15,8 @@ export interface KeyedNote {
   readonly cuts: readonly (readonly Vec2[])[];
   readonly layer: LayerName;
   readonly mark?: string;
+  /** Places along the wall the cover faces that its string shows, x in house axes. */
+  readonly stations?: readonly number[];
 }
 
 type Draft = Omit<KeyedNote, 'number'>;
@@ -40,6 +42,9 @@ function strip(w: WallPlaced, a: number, b: number): Vec2[] {
   return [at(a, -WALL / 3), at(b, -WALL / 3), at(b, WALL / 3), at(a, WALL / 3)];
 }
 
+/** The wall line the cover faces. */
+const faced = (w: WallPlaced): boolean => Math.abs(w.start.y) < 1 && Math.abs(w.end.y) < 1;
+
 /** Distances along a wall of two places given by the axis the wall runs in. */
 function alongWall(w: WallPlaced, from: number, to: number): readonly [number, number] {
   const axis = Math.abs(w.end.x - w.start.x) >= Math.abs(w.end.y - w.start.y) ? 'x' : 'y';
@@ -52,14 +57,21 @@ function slabDrafts({ structure }: DrawingInput, len: (v: number) => string): Dr
   for (const s of structure.slabs) {
     if (s.state === 'new') continue;
     const goes = s.state === 'removed';
-    // Off the middle, where an old cover has its own note.
+    // Clear of the holes cut for footings, where it can.
     const c = centroid(s.outline);
     const far = s.outline.reduce((a, b) => (b.y > a.y || (b.y === a.y && b.x > a.x) ? b : a));
+    const spots = [
+      [0.3, 0.85],
+      [0.5, 0.5],
+      [0, 0.85],
+      [0.7, 0.3],
+    ].map(([u, v]) => ({ x: c.x + u! * (far.x - c.x), y: c.y + v! * (far.y - c.y) }));
+    const free = spots.find((p) => structure.footings.every((f) => Math.hypot(f.at.x - p.x, f.at.y - p.y) > f.size));
     drafts.push({
       text: goes
         ? `Slab ${s.mark}, ${len(s.thickness)}: break out and remove with its base as far as the new work asks.`
         : `Slab ${s.mark}, ${len(s.thickness)}: stays. Protect it; it carries no post of the new roof unless the footing plan says so.`,
-      places: [{ x: c.x + 0.7 * (far.x - c.x), y: c.y + 0.7 * (far.y - c.y) }],
+      places: [free ?? c],
       cuts: [],
       layer: goes ? 'S-SLAB-DEMO' : 'S-SLAB-EXST',
       mark: s.mark,
@@ -92,6 +104,7 @@ function houseDrafts({ project, structure }: DrawingInput, len: (v: number) => s
       cuts: [ring],
       layer: 'A-WALL-DEMO',
       mark,
+      stations: faced(w) ? [ring[0]!.x, ring[1]!.x] : [],
     });
   };
   for (const l of project.cover.ledgers) open(l.wall, l.from, l.to, `Ledger ${l.mark}`, l.mark);
@@ -105,7 +118,17 @@ function houseDrafts({ project, structure }: DrawingInput, len: (v: number) => s
       const w = end && structure.walls[end.wall];
       if (!end || !w) continue;
       const along = Math.abs(w.end.x - w.start.x) >= Math.abs(w.end.y - w.start.y) ? at.x : at.y;
-      open(end.wall, along - 12, along + 12, `Beam ${b.mark} at the house`, b.mark);
+      const half = (structure.members.find((m) => m.mark === b.mark)?.section.width ?? 0) / 2;
+      const [from, to] = alongWall(w, along - half, along + half);
+      const ring = strip(w, from, to);
+      drafts.push({
+        text: `Beam ${b.mark} at the ${w.name} wall: open cladding, sheathing and finish where it and its post go in, no more than their details ask; cut no stud, plate or header beyond them.`,
+        places: [{ x: (ring[0]!.x + ring[2]!.x) / 2, y: (ring[0]!.y + ring[2]!.y) / 2 }],
+        cuts: [ring],
+        layer: 'A-WALL-DEMO',
+        mark: b.mark,
+        stations: faced(w) ? [along] : [],
+      });
     }
   return drafts;
 }

@@ -6,7 +6,7 @@ import type { DrawingInput, SheetBody, SheetContext, SheetKind } from '../contra
 import { dims, unique } from '../parts.js';
 import { slabPlan, WALL } from '../plan-base.js';
 import { type KeyedNote, keyedNotes } from './demolition-notes.js';
-import { oldNames, oldThings, slabNames, steps } from './ground.js';
+import { oldNames, oldThings, roofWords, slabNames, steps } from './ground.js';
 import { type NearHouse, nearHouse, nearHousePlan, roofAbove } from './near-house.js';
 import { openingTags, shownOpenings } from './openings.js';
 import { planSheet } from './plan-sheet.js';
@@ -25,18 +25,31 @@ function openedUp(notes: readonly KeyedNote[]): Primitive[] {
   );
 }
 
-function strings(ctx: SheetContext, v: NearHouse): Primitive[] {
+function strings(ctx: SheetContext, v: NearHouse, notes: readonly KeyedNote[]): Primitive[] {
   const { structure, project } = ctx.input;
   const old = [
     ...structure.slabs.filter((s) => s.state !== 'new').flatMap((s) => s.outline),
     ...project.patio.existing.flatMap((t) => t.outline),
     ...project.patio.steps.filter((s) => s.state !== 'new').flatMap((s) => s.outline),
   ];
-  if (old.length === 0) return [];
-  const common = { scale: v.scale.ratio, layer: 'A-ANNO-DIMS' } as const;
   const corners = structure.walls.filter((w) => Math.abs(w.start.y) < 1).flatMap((w) => [w.start.x, w.end.x]);
   const seen = corners.filter((x) => x >= v.model.x && x <= v.model.x + v.model.w);
+  const common = { scale: v.scale.ratio, layer: 'A-ANNO-DIMS' } as const;
+  // Where the wall faced by the cover is opened up, from the corners in view.
+  const opened = notes.flatMap((n) => n.stations ?? []);
+  const ends = seen.length > 0 ? seen : [Math.min(...old.map((p) => p.x)), Math.max(...old.map((p) => p.x))];
+  const below =
+    opened.length === 0
+      ? []
+      : dims(ctx, {
+          ...common,
+          side: 'below',
+          datum: v.model.y,
+          tiers: [{ stations: unique([...opened, ...ends.filter(Number.isFinite)]) }],
+        }).items;
+  if (old.length === 0) return [...below];
   return [
+    ...below,
     ...dims(ctx, {
       ...common,
       side: 'above',
@@ -66,7 +79,7 @@ function content(ctx: SheetContext, v: NearHouse, notes: readonly KeyedNote[]) {
     ...roofAbove(structure),
     ...openedUp(notes),
   ];
-  const over: Primitive[] = strings(ctx, v);
+  const over: Primitive[] = strings(ctx, v, notes);
   const wishes: TagWish[] = notes.flatMap((n) =>
     n.places.map((at: Vec2) => ({
       kind: 'note' as const,
@@ -82,6 +95,7 @@ function content(ctx: SheetContext, v: NearHouse, notes: readonly KeyedNote[]) {
   over.push(
     ...oldNames(ctx, v.scale.ratio, over, items, (t) => (t.state === 'removed' ? `${t.name}, removed` : t.name)),
   );
+  over.push(...roofWords(ctx, v.scale.ratio, over, items));
   over.push(...slabNames(ctx, v.scale.ratio, over, items));
   return { items, over };
 }

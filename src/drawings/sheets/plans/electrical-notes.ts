@@ -48,6 +48,7 @@ export function electricalBlocks(ctx: SheetContext, devices: readonly Device[]):
     ...none,
     {
       kind: 'table',
+      whole: true,
       title: 'Devices',
       columns: [
         { head: 'Mark' },
@@ -71,6 +72,7 @@ export function electricalBlocks(ctx: SheetContext, devices: readonly Device[]):
           { kind: 'gap' as const },
           {
             kind: 'table' as const,
+            whole: true,
             title: 'What an inspector looks for',
             columns: [
               { head: 'Item' },

@@ -175,7 +175,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     content: (v) => {
       const h = ctx.style.note;
       const { ratio } = v.scale;
-      const drawn = besideEachOther(devices, (2.8 * h) / ratio);
+      const drawn = besideEachOther(devices, (3.4 * h) / ratio);
       const shown = shownOpenings(ctx, v.model);
       const items: Primitive[] = [
         ...slabPlan(structure),

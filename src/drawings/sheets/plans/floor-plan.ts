@@ -8,7 +8,7 @@ import type { SheetBody, SheetContext, SheetKind } from '../contract.js';
 import { dims, extents, unique } from '../parts.js';
 import { slabPlan } from '../plan-base.js';
 import { floorBlocks } from './floor-tables.js';
-import { oldNames, oldThings, steps } from './ground.js';
+import { oldNames, oldThings, roofWords, steps } from './ground.js';
 import { type NearHouse, nearHouse, nearHousePlan, postsCut, roofAbove } from './near-house.js';
 import { doorLeaves, openingTags, roomLines, roomNames, shownOpenings } from './openings.js';
 import { planSheet } from './plan-sheet.js';
@@ -137,46 +137,6 @@ function equipment(
         ? [way(2 * side, 2), way(2 * side, 5), way(2 * side, -3), way(2 * side, 8)]
         : [way(2, 3), way(-2, 3), way(3, 6), way(-3, 6), way(2, 9), way(-2, 9), way(3, 12)];
     out.push(placeNote(ways as [Primitive, ...Primitive[]], 0.4 * h, v.scale.ratio, [...over, ...out], lines));
-  }
-  return out;
-}
-
-/** Names the dashed outline, once a roof. */
-function roofWords(
-  ctx: SheetContext,
-  ratio: number,
-  over: readonly Primitive[],
-  lines: readonly Primitive[],
-): Primitive[] {
-  const h = ctx.style.note;
-  const out: Primitive[] = [];
-  for (const r of ctx.input.structure.roofs) {
-    const way = (t: number, side: 1 | -1): Primitive => ({
-      kind: 'symbol',
-      layer: 'A-ANNO-NOTE',
-      at: { x: r.min.x + t * (r.max.x - r.min.x), y: r.max.y },
-      items: [
-        {
-          kind: 'text',
-          layer: 'A-ANNO-NOTE',
-          at: { x: 0, y: side * 1.5 * h },
-          content: `edge of roof ${r.mark} above`,
-          height: h,
-          align: 'center',
-          valign: 'middle',
-          mask: true,
-        },
-      ],
-    });
-    out.push(
-      placeNote(
-        [way(0.5, -1), way(0.3, -1), way(0.7, -1), way(0.5, 1), way(0.25, 1), way(0.75, 1)],
-        0.3 * h,
-        ratio,
-        [...over, ...out],
-        lines,
-      ),
-    );
   }
   return out;
 }

@@ -129,6 +129,7 @@ export function floorBlocks(ctx: SheetContext, shown: readonly Placed[]): Block[
   return [
     {
       kind: 'table',
+      whole: true,
       title: 'Openings',
       columns: [
         { head: 'Mark' },
@@ -143,6 +144,7 @@ export function floorBlocks(ctx: SheetContext, shown: readonly Placed[]): Block[
     { kind: 'gap' },
     {
       kind: 'table',
+      whole: true,
       title: 'Light and air of rooms behind, sq ft needed / given',
       columns: [
         { head: 'Room' },
@@ -165,6 +167,7 @@ export function floorBlocks(ctx: SheetContext, shown: readonly Placed[]): Block[
     { kind: 'gap' },
     {
       kind: 'table',
+      whole: true,
       title: 'Vents, meters and intakes on the wall',
       columns: [
         { head: 'What' },

@@ -93,3 +93,43 @@ export function slabNames(
   }
   return out;
 }
+
+/** Names the dashed outline, once a roof. */
+export function roofWords(
+  ctx: SheetContext,
+  ratio: number,
+  over: readonly Primitive[],
+  lines: readonly Primitive[],
+): Primitive[] {
+  const h = ctx.style.note;
+  const out: Primitive[] = [];
+  for (const r of ctx.input.structure.roofs) {
+    const way = (t: number, side: 1 | -1): Primitive => ({
+      kind: 'symbol',
+      layer: 'A-ANNO-NOTE',
+      at: { x: r.min.x + t * (r.max.x - r.min.x), y: r.max.y },
+      items: [
+        {
+          kind: 'text',
+          layer: 'A-ANNO-NOTE',
+          at: { x: 0, y: side * 1.5 * h },
+          content: `edge of roof ${r.mark} above`,
+          height: h,
+          align: 'center',
+          valign: 'middle',
+          mask: true,
+        },
+      ],
+    });
+    out.push(
+      placeNote(
+        [way(0.5, -1), way(0.3, -1), way(0.7, -1), way(0.5, 1), way(0.25, 1), way(0.75, 1)],
+        0.3 * h,
+        ratio,
+        [...over, ...out],
+        lines,
+      ),
+    );
+  }
+  return out;
+}

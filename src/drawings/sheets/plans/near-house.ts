@@ -4,6 +4,7 @@ import type { Structure } from '../../../structure/model.js';
 import { breakLine } from '../../annotate/index.js';
 import type { Primitive, Rect } from '../../ir/index.js';
 import type { SheetContext } from '../contract.js';
+import { clearOfOpenings } from '../house-stretch.js';
 import { extents, PLAN_SCALES, scaleFor } from '../parts.js';
 import { housePlan, standsOff, WALL } from '../plan-base.js';
 import type { PlanView } from './plan-sheet.js';
@@ -14,12 +15,12 @@ export interface NearHouse extends PlanView {
 }
 
 /** House shown past the new work along the wall, and behind it where no rooms are stated, inches. */
-const PAST = 48;
+const PAST = 24;
 const BEHIND = 36;
 /** Deeper rooms are broken off. */
 const DEEPEST = 252;
 /** A corner of the house this little beyond the view is shown too. */
-const CORNER = 72;
+const CORNER = 36;
 
 const newWork = (structure: Structure): Vec2[] => [
   ...structure.roofs.flatMap((r) => [r.min, r.max]),
@@ -45,8 +46,9 @@ export function nearHouse(ctx: SheetContext, box: Rect, o: { readonly rooms: boo
     ...rooms.map((p) => ({ x: p.x, y: Math.max(p.y, -depth) })),
   ]);
   const corners = structure.walls.map((w) => w.start.x);
-  const low = Math.min(wide.x, ...corners.filter((x) => x > wide.x - CORNER));
-  const high = Math.max(wide.x + wide.w, ...corners.filter((x) => x < wide.x + wide.w + CORNER));
+  const to = wide.x + wide.w;
+  const low = clearOfOpenings(structure, Math.min(wide.x, ...corners.filter((x) => x > wide.x - CORNER)), -1);
+  const high = clearOfOpenings(structure, Math.max(to, ...corners.filter((x) => x < to + CORNER)), 1);
   const model = { x: low - 2 * WALL, y: wide.y, w: high - low + 4 * WALL, h: wide.h };
   const margin = { x: 9 * h, y: 11 * h };
   return { model, depth, margin, scale: scaleFor(ctx, model, box, margin, PLAN_SCALES) };

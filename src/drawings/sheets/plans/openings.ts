@@ -10,8 +10,10 @@ import { WALL } from '../plan-base.js';
 /** Openings of the plan: at or below a man's height, and in view. */
 export const shownOpenings = (ctx: SheetContext, seen: Rect): Placed[] =>
   placedOpenings(ctx.input.structure).filter(
-    ({ opening, middle }) =>
+    ({ opening, middle, ground }) =>
       opening.head <= 120 &&
+      // Shown whole or not at all, as the wall is drawn.
+      [ground[0]!, ground[1]!].every((p) => p.x > seen.x - WALL && p.x < seen.x + seen.w + WALL) &&
       middle.x > seen.x &&
       middle.x < seen.x + seen.w &&
       middle.y > seen.y - WALL &&
