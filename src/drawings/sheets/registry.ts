@@ -9,7 +9,7 @@ import { elevations } from './elevations.js';
 import { footingPlan } from './footing-plan.js';
 import { framingPlanSheet } from './framing-plan.js';
 import { loadPathSheet } from './load-path.js';
-import { lotPlan } from './lot-plan.js';
+import { lotPlan } from './lot/lot-plan.js';
 import { demolition } from './plans/demolition.js';
 import { electricalPlan } from './plans/electrical.js';
 import { floorPlan } from './plans/floor-plan.js';
