@@ -109,7 +109,7 @@ export const doorLanding: Check = {
         formula: 'step / 7-3/4 in',
         prescriptive: true,
         mustFail: small || steep,
-        note: `${l.on}: step ${l.step.toFixed(2)} in, ${few && !l.fits ? 'two risers or fewer need no landing' : 'as wide as the door and 36 in deep'}`,
+        note: `${l.on}, ${few && !l.fits ? 'two risers or fewer need no landing' : 'as wide as the door and 36 in deep'}`,
         remedy: `The landing at ${mark}: ${faults.join('; ')}.`,
       },
       rec,

@@ -28,7 +28,7 @@ export interface DrawingInput {
   explain(resultId: string): readonly TraceLine[];
 }
 
-/** Sheet ids in the form of the US National CAD Standard: discipline, type digit, sequence. */
+/** Sheet ids in the form of the US National CAD Standard: discipline (AD: architectural demolition), type digit, sequence. */
 export const SHEET_IDS = {
   cover: 'G-001',
   'lot-plan': 'C-101',
@@ -43,9 +43,12 @@ export const SHEET_IDS = {
   'joint-details': 'S-531',
   schedules: 'S-601',
   calculations: 'S-701',
+  demolition: 'AD101',
+  'floor-plan': 'A-101',
   elevations: 'A-201',
   sections: 'A-301',
   'edge-details': 'A-501',
+  'electrical-plan': 'E-101',
 } as const satisfies Record<string, string>;
 export type SheetKindId = keyof typeof SHEET_IDS;
 
@@ -80,8 +83,7 @@ export interface SheetKind {
   draw(ctx: SheetContext): readonly SheetBody[];
 }
 
-/** `S-701` counted up: S-701, S-702 … */
+/** `S-701` counted up: S-701, S-702 …; the hyphen holds the place of a second letter, as in AD101. */
 export function idAt(base: string, n: number): string {
-  const [letter, digits] = base.split('-');
-  return `${letter}-${String(Number(digits) + n).padStart(3, '0')}`;
+  return `${base.slice(0, 2)}${String(Number(base.slice(2)) + n).padStart(3, '0')}`;
 }

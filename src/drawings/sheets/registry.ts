@@ -10,7 +10,10 @@ import { elevations } from './elevations.js';
 import { footingPlan } from './footing-plan.js';
 import { framingPlanSheet } from './framing-plan.js';
 import { loadPathSheet } from './load-path.js';
-import { lotPlan } from './lot-plan.js';
+import { lotPlan } from './lot/lot-plan.js';
+import { demolition } from './plans/demolition.js';
+import { electricalPlan } from './plans/electrical.js';
+import { floorPlan } from './plans/floor-plan.js';
 import { schedules } from './schedules.js';
 import { sections } from './sections.js';
 import { trusses } from './trusses.js';
@@ -30,7 +33,10 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   'joint-details': jointDetails,
   schedules,
   calculations,
+  demolition,
+  'floor-plan': floorPlan,
   elevations,
   sections,
   'edge-details': edgeDetails,
+  'electrical-plan': electricalPlan,
 };

@@ -5,8 +5,10 @@ import { boxesOf, flatOf } from './flat.js';
 import { FORM_LAYERS } from './text.js';
 
 const LETTERS = Object.keys(DISCIPLINES).join('');
-const SHEET_ID = new RegExp(`\\b[${LETTERS}]-\\d{3}\\b`, 'g');
-const ONLY_ID = new RegExp(`^[${LETTERS}]-\\d{3}$`);
+/** A discipline and a hyphen, or two letters (AD: architectural demolition), then three digits. */
+const ID = `(?:[${LETTERS}]-|[${LETTERS}]D)\d{3}`;
+const SHEET_ID = new RegExp(`\b${ID}\b`, 'g');
+const ONLY_ID = new RegExp(`^${ID}$`);
 
 export const index: SheetCheck = {
   title: 'The cover lists the sheets of the set, in order',

@@ -121,7 +121,7 @@ describe.each(Object.keys(SHEET_CHECKS) as SheetCheckId[])('%s', (id) => {
     for (const set of faulty[id]) {
       const faults = SHEET_CHECKS[id].run(set);
       expect(faults.length).toBeGreaterThan(0);
-      for (const f of faults) expect(f.sheet).toMatch(/^[GCSA]-\d{3}$/);
+      for (const f of faults) expect(f.sheet).toMatch(/^(?:[GCSAE]-|AD)\d{3}$/);
     }
   });
 });
