@@ -1,10 +1,9 @@
 import { contains } from '../../base/plane.js';
 import { formatArea, formatBearing, formatNumber } from '../../base/quantity/index.js';
 import type { Vec2 } from '../../base/vec.js';
-import { measure, type TableRow, textBlock } from '../annotate/index.js';
+import { clearest, measure, type TableRow, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
-import { clearPlace } from './lot-places.js';
 import { extents, northOnPlan, placeView, SITE_SCALES, scaleFor, withSideColumn } from './parts.js';
 
 const feet = (inches: number): string => `${formatNumber(inches / 12, 2)}'`;
@@ -56,28 +55,8 @@ function draw(ctx: SheetContext): SheetBody[] {
     const foot = { x: from.x - line.inward.x * d.governing, y: from.y - line.inward.y * d.governing };
     return contains(house, middle(from, foot)) ? [] : [{ d, line, from, foot }];
   });
-  const setbackText = (s: (typeof lot.setbacks)[number]): string => `${s.yard} setback ${feet(s.required)}`;
-  for (const s of lot.setbacks) {
+  for (const s of lot.setbacks)
     items.push({ kind: 'line', layer: 'C-PROP-STBK', pen: 'setback', a: s.start, b: s.end });
-    const at = clearPlace(
-      s.start,
-      s.end,
-      (setbackText(s).length * 0.35 * h) / scale.ratio,
-      measured.map((m) => [m.from, m.foot]),
-    );
-    const angle = readable(Math.atan2(s.end.y - s.start.y, s.end.x - s.start.x));
-    over.push({
-      kind: 'text',
-      layer: 'C-ANNO-NOTE',
-      at,
-      content: setbackText(s),
-      height: h,
-      align: 'center',
-      valign: 'middle',
-      mask: true,
-      angle,
-    });
-  }
   items.push({ kind: 'polyline', layer: 'C-PROP', pen: 'property', points: lot.corners, closed: true });
   for (const p of lot.corners)
     items.push({
@@ -247,6 +226,21 @@ function draw(ctx: SheetContext): SheetBody[] {
         },
       ],
     });
+  }
+  for (const s of lot.setbacks) {
+    const word = (k: number): Primitive => ({
+      kind: 'text',
+      layer: 'C-ANNO-NOTE',
+      at: { x: s.start.x + k * (s.end.x - s.start.x), y: s.start.y + k * (s.end.y - s.start.y) },
+      content: `${s.yard} setback ${feet(s.required)}`,
+      height: h,
+      align: 'center',
+      valign: 'middle',
+      mask: true,
+      angle: readable(Math.atan2(s.end.y - s.start.y, s.end.x - s.start.x)),
+    });
+    const places = [0.6, 0.4, 0.25, 0.88, 0.12, 0.7, 0.5, 0.33].map((k) => [word(k)]);
+    over.push(...clearest([[word(0.78)], ...places], scale.ratio, over, items));
   }
   const view = placeView(ctx, {
     box: main,
