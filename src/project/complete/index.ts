@@ -6,6 +6,7 @@ import { completeConnection } from './connections.js';
 import { completeCover } from './cover.js';
 import { completeHouse } from './house.js';
 import { Notebook } from './notebook.js';
+import { completeSubmittal } from './submittal.js';
 
 function completeLot(w: Written['lot']): Lot {
   return {
@@ -122,6 +123,7 @@ export function complete(w: Written, codes: CodeBundle): { readonly project: Pro
     choices: completeChoices(w.choices, note),
     prices: w.prices,
     log: { revisions: w.log.revisions ?? [], approvals: w.log.approvals ?? [] },
+    submittal: completeSubmittal(w.submittal),
     assumptions: note.assumptions,
     questions: note.questions,
   };
