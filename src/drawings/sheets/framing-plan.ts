@@ -3,7 +3,16 @@ import type { Vec2 } from '../../base/vec.js';
 import { findFastener } from '../../catalog/index.js';
 import type { Nailing, Project } from '../../project/model.js';
 import type { Member } from '../../structure/model.js';
-import { measure, placeTags, spread, type TableRow, type TagKind, type TagWish, textBlock } from '../annotate/index.js';
+import {
+  clearest,
+  measure,
+  placeTags,
+  spread,
+  type TableRow,
+  type TagKind,
+  type TagWish,
+  textBlock,
+} from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { fallOf, ridgeLines } from './fall-arrows.js';
@@ -146,16 +155,22 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const other = alongX
     ? [standsOff(structure) ? roof.min.y : 0, ...beamAt, roof.max.y]
     : [roof.min.x, ...beamAt, roof.max.x];
-  over.push(
-    ...dims(ctx, { ...common, side: side1, datum: datum1, tiers: [{ stations: unique(chain) }, { stations: ends }] })
-      .items,
-    ...dims(ctx, {
+  const first = dims(ctx, {
+    ...common,
+    side: side1,
+    datum: datum1,
+    tiers: [{ stations: unique(chain) }, { stations: ends }],
+  }).items;
+  // Where the two strings meet at a corner, the second keeps its lettering within its ends.
+  const second = (within: boolean) =>
+    dims(ctx, {
       ...common,
       side: side2,
       datum: datum2,
+      within,
       tiers: [{ stations: unique(other) }, { stations: [Math.min(...other), Math.max(...other)] }],
-    }).items,
-  );
+    }).items;
+  over.push(...first, ...clearest([second(false), second(true)], scale.ratio, first));
   // Further roofs carry a string of their own at the edge that faces away from the first.
   for (const r of structure.roofs.slice(1)) {
     const x = runsAlongX(r.mark);
@@ -167,17 +182,19 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   }
   for (const line of ridgeLines(structure)) {
     items.push({ kind: 'line', layer: 'A-ROOF', pen: 'profile', a: line.a, b: line.b });
-    over.push({
+    const level = Math.abs(line.b.x - line.a.x) > Math.abs(line.b.y - line.a.y);
+    const word = (t: number): Primitive => ({
       kind: 'text',
       layer: 'A-ANNO-NOTE',
-      at: { x: line.a.x + 0.86 * (line.b.x - line.a.x), y: line.a.y + 0.86 * (line.b.y - line.a.y) },
+      at: { x: line.a.x + t * (line.b.x - line.a.x), y: line.a.y + t * (line.b.y - line.a.y) },
       content: 'ridge',
       height: h,
       align: 'center',
       valign: 'middle',
       mask: true,
-      angle: Math.abs(line.b.x - line.a.x) > Math.abs(line.b.y - line.a.y) ? 0 : Math.PI / 2,
+      angle: level ? 0 : Math.PI / 2,
     });
+    over.push(...clearest([[word(0.86)], [word(0.93)], [word(0.14)], [word(0.07)], [word(0.7)]], scale.ratio, over));
   }
   // What stands fast is on the plan: arrows go where they are clear of it, tags where they are clear of both.
   for (const s of structure.surfaces) over.push(fallOf(ctx, s, scale.ratio, over, items));

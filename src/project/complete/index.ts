@@ -8,6 +8,7 @@ import { completeCover } from './cover.js';
 import { completeHouse } from './house.js';
 import { completeLog } from './log.js';
 import { Notebook } from './notebook.js';
+import { completeSubmittal } from './submittal.js';
 
 function completeLot(w: Written['lot']): Lot {
   return {
@@ -130,6 +131,7 @@ export function complete(w: Written, codes: CodeBundle): { readonly project: Pro
     prices: w.prices,
     buying: completeBuying(w.buying),
     log: completeLog(w.log),
+    submittal: completeSubmittal(w.submittal),
     assumptions: note.assumptions,
     questions: note.questions,
   };

@@ -6,8 +6,8 @@ import { FORM_LAYERS } from './text.js';
 
 const LETTERS = Object.keys(DISCIPLINES).join('');
 /** A discipline and a hyphen, or two letters (AD: architectural demolition), then three digits. */
-const ID = `(?:[${LETTERS}]-|[${LETTERS}]D)\d{3}`;
-const SHEET_ID = new RegExp(`\b${ID}\b`, 'g');
+const ID = `(?:[${LETTERS}]-|[${LETTERS}]D)\\d{3}`;
+const SHEET_ID = new RegExp(`\\b${ID}\\b`, 'g');
 const ONLY_ID = new RegExp(`^${ID}$`);
 
 export const index: SheetCheck = {
