@@ -14,6 +14,8 @@ import { DRIP, dripEdge, edgeFacts } from './roof-edge.js';
 const IN = 9;
 
 interface Eave {
+  /** Marks of the roofs whose eaves are alike. */
+  readonly marks: readonly string[];
   readonly roof: CoverRoof;
   readonly surface: Surface;
   readonly frame: Member;
@@ -38,11 +40,39 @@ function eaves(ctx: SheetContext): Eave[] {
     const seat = structure.joints
       .filter((j) => j.ties[0]?.part === frame.id && /-to-beam$/.test(j.kind))
       .sort((p, q) => q.at.x * o.x + q.at.y * o.y - (p.at.x * o.x + p.at.y * o.y))[0];
-    return [{ roof, surface, frame, bearing: structure.members.find((m) => m.id === seat?.ties.at(-1)?.part) }];
+    return [
+      {
+        marks: [roof.mark],
+        roof,
+        surface,
+        frame,
+        bearing: structure.members.find((m) => m.id === seat?.ties.at(-1)?.part),
+      },
+    ];
   });
 }
 
-function detailOf(ctx: SheetContext, { roof, surface, frame, bearing }: Eave): Detail {
+/** Eaves that a builder makes in the same way are one detail. */
+const likeness = ({ roof, frame, bearing }: Eave): string =>
+  [
+    roof.pitchText,
+    roof.eave,
+    JSON.stringify(roof.finish),
+    frame.section.label,
+    frame.truss?.heel,
+    bearing?.section.label,
+  ].join('|');
+
+function merged(all: readonly Eave[]): Eave[] {
+  const groups = new Map<string, Eave>();
+  for (const e of all) {
+    const before = groups.get(likeness(e));
+    groups.set(likeness(e), before ? { ...before, marks: [...before.marks, ...e.marks] } : e);
+  }
+  return [...groups.values()];
+}
+
+function detailOf(ctx: SheetContext, { marks, roof, surface, frame, bearing }: Eave): Detail {
   const { structure } = ctx.input;
   const { len } = ctx;
   const camera = facing(surface.downhill);
@@ -97,7 +127,7 @@ function detailOf(ctx: SheetContext, { roof, surface, frame, bearing }: Eave): D
   ];
   return {
     id: `eave ${roof.mark}`,
-    title: `Eave of ${roof.mark}`,
+    title: `Eave of ${marks.join(', ')}`,
     views: [
       {
         frame: frameRect,
@@ -190,4 +220,4 @@ function detailOf(ctx: SheetContext, { roof, surface, frame, bearing }: Eave): D
   };
 }
 
-export const eaveDetails = (ctx: SheetContext): readonly Detail[] => eaves(ctx).map((e) => detailOf(ctx, e));
+export const eaveDetails = (ctx: SheetContext): readonly Detail[] => merged(eaves(ctx)).map((e) => detailOf(ctx, e));

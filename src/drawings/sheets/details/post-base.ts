@@ -129,14 +129,16 @@ function detailOf(ctx: SheetContext, { joint, post, footing }: Foot): Detail {
             first: 3.2 * ctx.style.note,
             tiers: [{ stations: [...(anchor ? [footing.top - anchor.embedment] : []), footing.top, foot] }],
           }).items,
-          ...dims(ctx, {
-            scale,
-            layer: 'A-ANNO-DIMS',
-            side: 'right',
-            datum: frame.x + frame.w,
-            first: 3.2 * ctx.style.note,
-            tiers: [{ stations: [ground, foot] }],
-          }).items,
+          ...(slab
+            ? []
+            : dims(ctx, {
+                scale,
+                layer: 'A-ANNO-DIMS',
+                side: 'right',
+                datum: frame.x + frame.w,
+                first: 3.2 * ctx.style.note,
+                tiers: [{ stations: [ground, foot] }],
+              }).items),
           ...(wide > half
             ? dims(ctx, {
                 scale,
