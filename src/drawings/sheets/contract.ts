@@ -35,6 +35,7 @@ export const SHEET_IDS = {
   'footing-plan': 'S-101',
   'beam-plan': 'S-102',
   'framing-plan': 'S-103',
+  'joint-plan': 'S-104',
   'load-path': 'S-301',
   details: 'S-501',
   trusses: 'S-502',

@@ -9,6 +9,7 @@ import { details } from './details.js';
 import { elevations } from './elevations.js';
 import { footingPlan } from './footing-plan.js';
 import { framingPlanSheet } from './framing-plan.js';
+import { jointPlan } from './joint-plan.js';
 import { loadPathSheet } from './load-path.js';
 import { lotPlan } from './lot-plan.js';
 import { schedules } from './schedules.js';
@@ -22,6 +23,7 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   'footing-plan': footingPlan,
   'beam-plan': beamPlanSheet,
   'framing-plan': framingPlanSheet,
+  'joint-plan': jointPlan,
   'load-path': loadPathSheet,
   details,
   trusses,

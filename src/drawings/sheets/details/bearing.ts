@@ -65,6 +65,12 @@ const isInner = (structure: Structure, frame: Member, before: Member): boolean =
   return row.indexOf(frame) === 1 && row.indexOf(before) === 0;
 };
 
+/** Whether a rafter's joint is at its upper bearing. */
+const isHigh = (ctx: SheetContext, j: Joint): boolean => {
+  const m = ctx.input.structure.members.find((x) => x.id === j.ties[0]?.part);
+  return m !== undefined && j.ties[0]!.along > m.length / 2;
+};
+
 interface Place {
   readonly sheathing: number;
   /** Underside of the sheathing over the middle of the bearing. */
@@ -314,7 +320,13 @@ function detailOf(ctx: SheetContext, s: Seat): Detail {
     title: `${frame.mark} on ${beam.mark}${high ? ', high side' : ''}`,
     views: [side(ctx, s, p, notes), along(ctx, s, p, notes)],
     scales: ['3', '1-1/2', '1', '3/4'],
-    call: { at: joint.at, radius: 12 },
+    call: {
+      at: joint.at,
+      alike: ctx.input.structure.joints
+        .filter((j) => j.mark === joint.mark && (frame.truss !== undefined || isHigh(ctx, j) === high))
+        .map((j) => j.at),
+      radius: 12,
+    },
   };
 }
 

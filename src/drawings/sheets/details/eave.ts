@@ -1,4 +1,5 @@
 /** Eave of each roof: overhang, fascia, gutter, drip edge and the order of the layers. */
+import type { Vec3 } from '../../../base/vec.js';
 import type { CoverRoof } from '../../../project/model.js';
 import type { Member, Surface } from '../../../structure/model.js';
 import { onSurface } from '../../../structure/surfaces.js';
@@ -216,8 +217,21 @@ function detailOf(ctx: SheetContext, { marks, roof, surface, frame, bearing }: E
       },
     ],
     scales: ['3', '1-1/2', '1', '3/4'],
-    call: { at: { ...corner, z: corner.z - 2 }, radius: 9 },
+    call: { at: { ...corner, z: corner.z - 2 }, alike: alongEaves(ctx, marks), radius: 9 },
   };
 }
+
+/** Points along the eaves of some roofs, a frame apart or nearer. */
+const alongEaves = (ctx: SheetContext, marks: readonly string[]): Vec3[] =>
+  ctx.input.structure.surfaces
+    .filter((s) => marks.includes(s.roof))
+    .flatMap((s) => {
+      const low = s.outline.filter((p) => Math.abs(p.y) < 1).map((p) => p.x);
+      const [u0, u1] = [Math.min(...low), Math.max(...low)];
+      return Array.from({ length: 9 }, (_, i) => {
+        const p = onSurface(s, u0 + ((i + 0.5) * (u1 - u0)) / 9, 0);
+        return { ...p, z: p.z - 2 };
+      });
+    });
 
 export const eaveDetails = (ctx: SheetContext): readonly Detail[] => merged(eaves(ctx)).map((e) => detailOf(ctx, e));

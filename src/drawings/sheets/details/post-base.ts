@@ -199,7 +199,11 @@ function detailOf(ctx: SheetContext, { joint, post, footing }: Foot): Detail {
     ],
     words: ['The base must stay in sight for inspection: wrap only after it has been seen.'],
     scales: ['3', '1-1/2', '1'],
-    call: { at: { ...footing.at, z: footing.top }, radius: 10 },
+    call: {
+      at: { ...footing.at, z: footing.top },
+      alike: structure.joints.filter((j) => j.mark === joint.mark).map((j) => j.at),
+      radius: 10,
+    },
   };
 }
 

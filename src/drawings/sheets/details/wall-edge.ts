@@ -273,7 +273,7 @@ function kickOut(ctx: SheetContext, e: Edge): Detail {
     {
       kind: 'hatch',
       layer: 'A-DETL-PATT',
-      pattern: 'siding',
+      pattern: house.build.cladding.includes('siding') ? 'siding' : 'sand',
       loops: [
         [
           { x: at(-gutter - THROW), y: z(0) + FLASHING + CLEAR },
