@@ -31,6 +31,7 @@ export interface DrawingInput {
 /** Sheet ids in the form of the US National CAD Standard: discipline, type digit, sequence. */
 export const SHEET_IDS = {
   cover: 'G-001',
+  inspections: 'G-002',
   'lot-plan': 'C-101',
   'footing-plan': 'S-101',
   'beam-plan': 'S-102',
@@ -39,6 +40,7 @@ export const SHEET_IDS = {
   'load-path': 'S-301',
   details: 'S-501',
   trusses: 'S-502',
+  'truss-papers': 'S-503',
   'at-house': 'S-511',
   'brace-details': 'S-521',
   'joint-details': 'S-531',
@@ -77,6 +79,21 @@ export interface SheetKind {
   needed(input: DrawingInput): boolean;
   /** One body a sheet; more than one when the matter does not fit (ids count up from the kind's own). */
   draw(ctx: SheetContext): readonly SheetBody[];
+}
+
+/**
+ * Ids of a set's sheets in their order: each kind counts up from its own, past ids that kinds before it have taken (a cover of
+ * two sheets moves what follows it).
+ */
+export function idsOf(kinds: readonly SheetKindId[]): string[] {
+  const taken = new Set<string>();
+  return kinds.map((k) => {
+    let n = 0;
+    while (taken.has(idAt(SHEET_IDS[k], n))) n++;
+    const id = idAt(SHEET_IDS[k], n);
+    taken.add(id);
+    return id;
+  });
 }
 
 /** `S-701` counted up: S-701, S-702 … */

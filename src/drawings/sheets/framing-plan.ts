@@ -12,6 +12,7 @@ import { framingNotes } from './framing-notes.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { housePlan, planMargin, roofExtents, standsOff } from './plan-base.js';
 import { houseNotes, tiesOnPlan } from './tie-rows.js';
+import { paperState } from './truss-words.js';
 
 const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = {
   truss: 'truss',
@@ -241,7 +242,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
           items: [
             ...(trusses
               ? [
-                  'Trusses are designed and sealed by the truss plant’s engineer; the profile here is for order and layout. Do not cut, notch, drill or load them otherwise. Truss papers are a deferred submittal until they are in the set.',
+                  `Trusses are designed and sealed by the truss plant’s engineer; the profile here is for order and layout. Do not cut, notch, drill or load them otherwise. Truss papers: ${paperState(ctx.input)}.`,
                   'Set, brace and restrain trusses by the plant’s instructions. Unbraced trusses fall over: keep people from under them.',
                 ]
               : [

@@ -21,7 +21,7 @@ import { detailCalls } from './details/sheets.js';
 import { bar } from './frame-parts.js';
 import { madeOf, pounds, tied } from './joint-text.js';
 import { extents, flowOn, northOnPlan, PLAN_SCALES, type PlacedView, placeView, scaleFor } from './parts.js';
-import { housePlan, standsOff } from './plan-base.js';
+import { housePlan, slabPlan, standsOff } from './plan-base.js';
 import { tieRows, tiesOnPlan } from './tie-rows.js';
 
 /** Joints of one mark on one part below them, in the order they stand along it. */
@@ -121,6 +121,7 @@ function plan(ctx: SheetContext, box: Rect) {
   const { members } = structure;
   const items: Primitive[] = [
     ...(standsOff(structure) ? [] : housePlan(structure, 30, model)),
+    ...slabPlan(structure),
     ...structure.roofs.map(
       (r): Primitive => ({
         kind: 'polyline',
@@ -181,7 +182,7 @@ function plan(ctx: SheetContext, box: Rect) {
   over.push(...ties.lines);
   over.push(...placeTags([...wishes, ...ties.tags], scale.ratio, over, items));
   over.push(...callsOnPlan(ctx, scale.ratio, over, items));
-  return placeView(ctx, {
+  const view = placeView(ctx, {
     box,
     model,
     scale,
@@ -193,6 +194,8 @@ function plan(ctx: SheetContext, box: Rect) {
     snug: margin.y,
     plan: true,
   });
+  // A slab may run on far past the roof.
+  return { ...view, viewport: { ...view.viewport, window: model } };
 }
 
 /** A tag that leans out from the middle of the plan. */

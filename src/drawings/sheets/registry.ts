@@ -9,16 +9,19 @@ import { details } from './details.js';
 import { elevations } from './elevations.js';
 import { footingPlan } from './footing-plan.js';
 import { framingPlanSheet } from './framing-plan.js';
+import { inspections } from './inspections.js';
 import { jointPlan } from './joint-plan.js';
 import { loadPathSheet } from './load-path.js';
 import { lotPlan } from './lot-plan.js';
 import { schedules } from './schedules.js';
 import { sections } from './sections.js';
+import { trussPapers } from './truss-papers.js';
 import { trusses } from './trusses.js';
 
 /** Every sheet kind, in the order of the set. */
 export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   cover,
+  inspections,
   'lot-plan': lotPlan,
   'footing-plan': footingPlan,
   'beam-plan': beamPlanSheet,
@@ -27,6 +30,7 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   'load-path': loadPathSheet,
   details,
   trusses,
+  'truss-papers': trussPapers,
   'at-house': atHouse,
   'brace-details': braceDetails,
   'joint-details': jointDetails,

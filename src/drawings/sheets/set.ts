@@ -3,7 +3,7 @@ import { formatLength } from '../../base/quantity/index.js';
 import { piecesOf } from '../../structure/pieces/index.js';
 import { drawingArea, type SetData, styleFor, titleBlock } from '../annotate/index.js';
 import type { Sheet, SheetSize } from '../ir/index.js';
-import { type DrawingInput, idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKindId } from './contract.js';
+import { type DrawingInput, idsOf, type SheetBody, type SheetContext, type SheetKindId } from './contract.js';
 import { SHEETS } from './registry.js';
 
 export const SHEET_SIZE_NAMES = ['ARCH D', 'ARCH C', 'ANSI B', 'ANSI D'] as const satisfies readonly SheetSize[];
@@ -53,15 +53,16 @@ export function drawSet(given: DrawingInput, size: SheetSize = given.project.job
   const blank: SheetContext = { ...base, index: [] };
   for (const k of kinds) if (k !== 'cover') drawn.set(k, SHEETS[k].draw(blank));
   // The cover lists the set, itself included; it is drawn once to learn how many sheets it fills, then with the list.
-  const listing = (covers: readonly SheetBody[]) =>
-    kinds.flatMap((k) =>
-      (k === 'cover' ? covers : drawn.get(k)!).map((b, i) => ({ id: idAt(SHEET_IDS[k], i), title: b.title })),
-    );
+  const listing = (covers: readonly SheetBody[]) => {
+    const all = kinds.flatMap((kind) => (kind === 'cover' ? covers : drawn.get(kind)!).map((body) => ({ kind, body })));
+    const ids = idsOf(all.map((s) => s.kind));
+    return all.map((s, i) => ({ ...s, id: ids[i]!, title: s.body.title }));
+  };
   let covers: readonly SheetBody[] = [{ title: 'Cover', scaleNote: '', viewports: [], items: [] }];
   for (let turn = 0; turn < 2; turn++) covers = SHEETS.cover.draw({ ...base, index: listing(covers) });
   drawn.set('cover', covers);
   const set = setData(input);
-  const all = kinds.flatMap((k) => drawn.get(k)!.map((body, i) => ({ kind: k, body, id: idAt(SHEET_IDS[k], i) })));
+  const all = listing(covers);
   return all.map(({ kind, body, id }, n) => ({
     id,
     title: body.title,
