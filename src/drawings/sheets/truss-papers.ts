@@ -5,10 +5,10 @@
 import { formatForce } from '../../base/quantity/index.js';
 import type { TrussPaper } from '../../project/model.js';
 import { type TrussOrder, trussOrders } from '../../report/truss-order.js';
-import type { Block, TableRow } from '../annotate/index.js';
-import { pencil } from '../annotate/index.js';
+import { type Block, columnsFlow, heightOf, measure, pencil, splitColumns, type TableRow } from '../annotate/index.js';
+import type { Primitive, Rect } from '../ir/index.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
-import { flowSheets } from './parts.js';
+import { flowOn } from './parts.js';
 import { deferredBy, paperState, papersComplete } from './truss-words.js';
 
 const pitch = (radians: number): string => `${Number((12 * Math.tan(radians)).toFixed(2))}/12`;
@@ -156,7 +156,66 @@ function draw(ctx: SheetContext): SheetBody[] {
     },
     space(ctx, ['Papers, date', 'Exceptions', 'Reviewed by, date', 'Approved by the office, date'], 15 * style.note),
   ];
-  return flowSheets(ctx, { title: 'Truss papers', blocks, columns: area.w > 24 ? 3 : 2, layer: 'G-ANNO-NOTE' });
+  const marks = trussOrders(input).map((o) => o.mark);
+  const layer = 'G-ANNO-NOTE';
+  const columns = splitColumns(area, area.w > 24 ? [1, 1, 1] : [1, 1], style.gutter);
+  const slugs = measure(blocks, columns[0]!.w, style, layer);
+  const boxes = spaces(area, columns[0]!);
+  // Letter-size sheets fit beside the words of a large page.
+  if (boxes.length >= marks.length && heightOf(slugs) <= area.h)
+    return [
+      {
+        title: TITLE,
+        scaleNote: 'No scale',
+        viewports: [],
+        items: [...columnsFlow(slugs, [columns[0]!]).items, ...marks.flatMap((m, i) => frame(ctx, boxes[i]!, m, done))],
+      },
+    ];
+  return flowOn(slugs, columns, `${TITLE}, continued`).map((b, i) => (i === 0 ? { ...b, title: TITLE } : b));
+}
+
+const TITLE = 'Truss papers';
+/** A sealed sheet as plants print it, upright letter, inches. */
+const LETTER = { w: 8.5, h: 11 } as const;
+
+/** Places for sealed sheets to the right of the words. */
+function spaces(area: Rect, words: Rect): Rect[] {
+  const left = words.x + words.w;
+  const across = Math.floor((area.x + area.w - left) / (LETTER.w + 0.5));
+  const down = Math.floor(area.h / (LETTER.h + 0.25));
+  if (across < 1 || down < 1) return [];
+  const gap = (area.x + area.w - left - across * LETTER.w) / across;
+  return Array.from({ length: across * down }, (_, i) => ({
+    x: left + gap + (i % across) * (LETTER.w + gap),
+    y: area.y + area.h - LETTER.h - Math.floor(i / across) * (LETTER.h + 0.25),
+    ...LETTER,
+  }));
+}
+
+function frame({ style }: SheetContext, r: Rect, mark: string, done: boolean): Primitive[] {
+  const p = pencil('G-ANNO-NOTE', 'hidden');
+  return [
+    p.shape(
+      [
+        [r.x, r.y],
+        [r.x + r.w, r.y],
+        [r.x + r.w, r.y + r.h],
+        [r.x, r.y + r.h],
+      ],
+      'hidden',
+    ),
+    p.text(r.x + r.w / 2, r.y + r.h / 2, `Place of the sealed sheet of ${mark}, letter size`, style.heading, {
+      align: 'center',
+      face: 'bold',
+    }),
+    p.text(
+      r.x + r.w / 2,
+      r.y + r.h / 2 - 2.4 * style.note,
+      done ? 'attach a copy here or behind this page' : 'to be attached before trusses are set',
+      style.note,
+      { align: 'center' },
+    ),
+  ];
 }
 
 export const trussPapers: SheetKind = {
