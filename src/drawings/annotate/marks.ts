@@ -136,6 +136,8 @@ export function detailMark(
     readonly number: string;
     readonly sheet: string;
     readonly angle?: number;
+    /** Paper inches from the circle to the bubble. */
+    readonly reach?: number;
     readonly scale: number;
   },
 ): Primitive[] {
@@ -144,7 +146,7 @@ export function detailMark(
   const r = o.style.bubble * 1.2;
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
   const edge = o.radius * o.scale;
-  const far = edge + o.style.note * 2;
+  const far = edge + (o.reach ?? o.style.note * 2);
   return [
     { kind: 'circle', layer: o.layer, center: o.at, radius: o.radius, pen: 'hidden' },
     symbol(o.layer, o.at, [

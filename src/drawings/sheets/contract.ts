@@ -31,13 +31,16 @@ export interface DrawingInput {
 /** Sheet ids in the form of the US National CAD Standard: discipline (AD: architectural demolition), type digit, sequence. */
 export const SHEET_IDS = {
   cover: 'G-001',
+  inspections: 'G-002',
   'lot-plan': 'C-101',
   'footing-plan': 'S-101',
   'beam-plan': 'S-102',
   'framing-plan': 'S-103',
+  'joint-plan': 'S-104',
   'load-path': 'S-301',
   details: 'S-501',
   trusses: 'S-502',
+  'truss-papers': 'S-503',
   'at-house': 'S-511',
   'brace-details': 'S-521',
   'joint-details': 'S-531',
@@ -81,6 +84,21 @@ export interface SheetKind {
   needed(input: DrawingInput): boolean;
   /** One body a sheet; more than one when the matter does not fit (ids count up from the kind's own). */
   draw(ctx: SheetContext): readonly SheetBody[];
+}
+
+/**
+ * Ids of a set's sheets in their order, each given the id its kind begins with: it counts up from there, past ids already
+ * taken (a cover of two sheets moves what follows it).
+ */
+export function idsOf(first: readonly string[]): string[] {
+  const taken = new Set<string>();
+  return first.map((base) => {
+    let n = 0;
+    while (taken.has(idAt(base, n))) n++;
+    const id = idAt(base, n);
+    taken.add(id);
+    return id;
+  });
 }
 
 /** `S-701` counted up: S-701, S-702 …; the hyphen holds the place of a second letter, as in AD101. */

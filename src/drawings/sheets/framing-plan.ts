@@ -1,7 +1,5 @@
 /** Roof framing plan: what is carried. */
 import type { Vec2 } from '../../base/vec.js';
-import { findFastener } from '../../catalog/index.js';
-import type { Nailing, Project } from '../../project/model.js';
 import type { Member } from '../../structure/model.js';
 import {
   clearest,
@@ -18,9 +16,11 @@ import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { fallOf, ridgeLines } from './fall-arrows.js';
 import { bar, jointTags } from './frame-parts.js';
 import { framingNotes } from './framing-notes.js';
+import { nailingNotes } from './nailing-words.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { housePlan, planMargin, roofExtents, standsOff } from './plan-base.js';
 import { houseNotes, tiesOnPlan } from './tie-rows.js';
+import { paperState } from './truss-words.js';
 
 const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = {
   truss: 'truss',
@@ -258,7 +258,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
           items: [
             ...(trusses
               ? [
-                  'Trusses are designed and sealed by the truss plant’s engineer; the profile here is for order and layout. Do not cut, notch, drill or load them otherwise. Truss papers are a deferred submittal until they are in the set.',
+                  `Trusses are designed and sealed by the truss plant’s engineer; the profile here is for order and layout. Do not cut, notch, drill or load them otherwise. Truss papers: ${paperState(ctx.input)}.`,
                   'Set, brace and restrain trusses by the plant’s instructions. Unbraced trusses fall over: keep people from under them.',
                 ]
               : [
@@ -285,30 +285,6 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       items: [...view.items, ...notes.items],
     },
   ];
-}
-
-/** How each roof's sheathing is nailed, or that it is still to be said; roofs nailed alike share a note. */
-function nailingNotes(project: Project, len: SheetContext['len']): string[] {
-  const marks = new Map<string, string[]>();
-  for (const { mark, finish } of project.cover.roofs) {
-    if (finish.sheathing === '') continue;
-    const n = finish.nailing;
-    const how = n
-      ? `${findFastener(n.nail)?.name ?? n.nail} at ${len(n.edge)} on panel ends and edges and ${len(n.field)} elsewhere into every frame${diaphragmText(n, len)}`
-      : 'open, to be named before it is built';
-    marks.set(how, [...(marks.get(how) ?? []), mark]);
-  }
-  return [...marks].map(([how, of]) => `Sheathing nails, ${of.join(' and ')}: ${how}.`);
-}
-
-/** What makes the sheathing carry side load: boundary nails, blocked edges, blocks over the bearings. */
-function diaphragmText(n: Nailing, len: SheetContext['len']): string {
-  const boundary = `, ${len(n.boundary ?? n.edge)} along all outer edges, ridge and hips into blocking`;
-  const blocked = n.blocked ? ', all panel edges blocked' : ', panel edges between frames unblocked';
-  const heel = n.heel
-    ? `; a block in every bay over each beam, ${n.heel.count} toe-nails ${findFastener(n.heel.nail)?.name ?? n.heel.nail}`
-    : '';
-  return `${boundary}${blocked}${heel}`;
 }
 
 export const framingPlanSheet: SheetKind = {

@@ -9,6 +9,8 @@ import { details } from './details.js';
 import { elevations } from './elevations.js';
 import { footingPlan } from './footing-plan.js';
 import { framingPlanSheet } from './framing-plan.js';
+import { inspections } from './inspections.js';
+import { jointPlan } from './joint-plan.js';
 import { loadPathSheet } from './load-path.js';
 import { lotPlan } from './lot/lot-plan.js';
 import { demolition } from './plans/demolition.js';
@@ -16,18 +18,22 @@ import { electricalPlan } from './plans/electrical.js';
 import { floorPlan } from './plans/floor-plan.js';
 import { schedules } from './schedules.js';
 import { sections } from './sections.js';
+import { trussPapers } from './truss-papers.js';
 import { trusses } from './trusses.js';
 
 /** Every sheet kind, in the order of the set. */
 export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   cover,
+  inspections,
   'lot-plan': lotPlan,
   'footing-plan': footingPlan,
   'beam-plan': beamPlanSheet,
   'framing-plan': framingPlanSheet,
+  'joint-plan': jointPlan,
   'load-path': loadPathSheet,
   details,
   trusses,
+  'truss-papers': trussPapers,
   'at-house': atHouse,
   'brace-details': braceDetails,
   'joint-details': jointDetails,

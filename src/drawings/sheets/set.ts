@@ -5,7 +5,7 @@ import { drawingArea, type SetData, styleFor, titleBlock } from '../annotate/ind
 import type { Sheet, SheetSize } from '../ir/index.js';
 import {
   type DrawingInput,
-  idAt,
+  idsOf,
   SHEET_IDS,
   type SheetBody,
   type SheetContext,
@@ -81,12 +81,17 @@ export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly 
   for (const p of needed) if (!p.lists) drawn.set(p, p.kind.draw(blank));
   // A part that lists the set is drawn once to learn how many sheets it fills, then with the list.
   const unlisted: SheetBody = { title: '', scaleNote: '', viewports: [], items: [] };
-  const listing = () =>
-    needed.flatMap((p) => (drawn.get(p) ?? [unlisted]).map((b, i) => ({ id: idAt(p.id, i), title: b.title })));
+  const listing = () => {
+    const all = needed.flatMap((p) =>
+      (drawn.get(p) ?? [unlisted]).map((body) => ({ first: p.id, kind: p.kind, body, title: body.title })),
+    );
+    const ids = idsOf(all.map((s) => s.first));
+    return all.map((s, i) => ({ ...s, id: ids[i]! }));
+  };
   for (let turn = 0; turn < 2; turn++)
     for (const p of needed) if (p.lists) drawn.set(p, p.kind.draw({ ...blank, index: listing() }));
   const set = setData(input);
-  const all = needed.flatMap((p) => drawn.get(p)!.map((body, i) => ({ kind: p.kind, body, id: idAt(p.id, i) })));
+  const all = listing();
   return all.map(({ kind, body, id }, n) => ({
     id,
     title: body.title,

@@ -39,8 +39,11 @@ export interface DetailView {
 
 /** Where a plan or a section shows the bubble that names the detail. */
 export interface Call {
+  /** The place drawn. */
   readonly at: Vec3;
-  /** Of the dashed circle, inches. */
+  /** Places made alike, the drawn one among them or not: a section shows the nearest to its plane. */
+  readonly alike?: readonly Vec3[];
+  /** Of the dashed circle in a section, inches. */
   readonly radius: number;
 }
 

@@ -1,4 +1,5 @@
 /** Eave of each roof: overhang, fascia, gutter, drip edge and the order of the layers. */
+import type { Vec3 } from '../../../base/vec.js';
 import type { CoverRoof } from '../../../project/model.js';
 import type { Member, Surface } from '../../../structure/model.js';
 import { onSurface } from '../../../structure/surfaces.js';
@@ -14,6 +15,8 @@ import { DRIP, dripEdge, edgeFacts } from './roof-edge.js';
 const IN = 9;
 
 interface Eave {
+  /** Marks of the roofs whose eaves are alike. */
+  readonly marks: readonly string[];
   readonly roof: CoverRoof;
   readonly surface: Surface;
   readonly frame: Member;
@@ -38,11 +41,39 @@ function eaves(ctx: SheetContext): Eave[] {
     const seat = structure.joints
       .filter((j) => j.ties[0]?.part === frame.id && /-to-beam$/.test(j.kind))
       .sort((p, q) => q.at.x * o.x + q.at.y * o.y - (p.at.x * o.x + p.at.y * o.y))[0];
-    return [{ roof, surface, frame, bearing: structure.members.find((m) => m.id === seat?.ties.at(-1)?.part) }];
+    return [
+      {
+        marks: [roof.mark],
+        roof,
+        surface,
+        frame,
+        bearing: structure.members.find((m) => m.id === seat?.ties.at(-1)?.part),
+      },
+    ];
   });
 }
 
-function detailOf(ctx: SheetContext, { roof, surface, frame, bearing }: Eave): Detail {
+/** Eaves that a builder makes in the same way are one detail. */
+const likeness = ({ roof, frame, bearing }: Eave): string =>
+  [
+    roof.pitchText,
+    roof.eave,
+    JSON.stringify(roof.finish),
+    frame.section.label,
+    frame.truss?.heel,
+    bearing?.section.label,
+  ].join('|');
+
+function merged(all: readonly Eave[]): Eave[] {
+  const groups = new Map<string, Eave>();
+  for (const e of all) {
+    const before = groups.get(likeness(e));
+    groups.set(likeness(e), before ? { ...before, marks: [...before.marks, ...e.marks] } : e);
+  }
+  return [...groups.values()];
+}
+
+function detailOf(ctx: SheetContext, { marks, roof, surface, frame, bearing }: Eave): Detail {
   const { structure } = ctx.input;
   const { len } = ctx;
   const camera = facing(surface.downhill);
@@ -97,7 +128,7 @@ function detailOf(ctx: SheetContext, { roof, surface, frame, bearing }: Eave): D
   ];
   return {
     id: `eave ${roof.mark}`,
-    title: `Eave of ${roof.mark}`,
+    title: `Eave of ${marks.join(', ')}`,
     views: [
       {
         frame: frameRect,
@@ -186,8 +217,21 @@ function detailOf(ctx: SheetContext, { roof, surface, frame, bearing }: Eave): D
       },
     ],
     scales: ['3', '1-1/2', '1', '3/4'],
-    call: { at: { ...corner, z: corner.z - 2 }, radius: 9 },
+    call: { at: { ...corner, z: corner.z - 2 }, alike: alongEaves(ctx, marks), radius: 9 },
   };
 }
 
-export const eaveDetails = (ctx: SheetContext): readonly Detail[] => eaves(ctx).map((e) => detailOf(ctx, e));
+/** Points along the eaves of some roofs, a frame apart or nearer. */
+const alongEaves = (ctx: SheetContext, marks: readonly string[]): Vec3[] =>
+  ctx.input.structure.surfaces
+    .filter((s) => marks.includes(s.roof))
+    .flatMap((s) => {
+      const low = s.outline.filter((p) => Math.abs(p.y) < 1).map((p) => p.x);
+      const [u0, u1] = [Math.min(...low), Math.max(...low)];
+      return Array.from({ length: 9 }, (_, i) => {
+        const p = onSurface(s, u0 + ((i + 0.5) * (u1 - u0)) / 9, 0);
+        return { ...p, z: p.z - 2 };
+      });
+    });
+
+export const eaveDetails = (ctx: SheetContext): readonly Detail[] => merged(eaves(ctx)).map((e) => detailOf(ctx, e));

@@ -56,7 +56,7 @@ function detailOf(ctx: SheetContext, place: HousePlace): Detail | undefined {
   ];
   const mark = place.joints[0]?.mark ?? member.mark;
   const what = f.kind === 'bolt' ? 'through bolts' : f.kind === 'lag' ? 'lag screws' : 'wood screws';
-  const verified = factsAt(ctx.input, place).filter((x) => x.state !== 'on-site');
+  const verified = factsAt(ctx.input, place).filter((x) => x.takes !== '');
   return {
     id: `ledger ${member.mark}`,
     title: `Fasteners of ledger ${member.mark}`,
@@ -112,9 +112,7 @@ function detailOf(ctx: SheetContext, place: HousePlace): Detail | undefined {
       },
     ],
     words: [
-      ...verified.map(
-        (x) => `${x.what}: ${x.state === 'verified' ? `verified, ${x.note}` : x.state.replace('-', ' ')}.`,
-      ),
+      ...verified.map((x) => `${x.what}: ${x.state === 'verified' ? 'verified' : 'TO VERIFY'}, ${x.note}.`),
       'Never to brick or stone veneer, a fascia, a cantilevered floor or a bay. Drill a pilot hole and look: stop where the bit meets no wood.',
       'Shore the ledger level until its last fastener is in; do not stand under it.',
     ],

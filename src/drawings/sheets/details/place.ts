@@ -37,6 +37,25 @@ const paperSize = (ctx: SheetContext, v: DetailView, scale: number): { readonly 
 /** Row over a view for its name, where a detail has several. */
 const nameBand = (ctx: SheetContext, d: Detail): number => (d.views.length > 1 ? 2.2 * ctx.style.note : 0);
 
+/** The view's name over it, kept clear of keys as all lettering is. */
+const nameOf = (ctx: SheetContext, d: Detail, v: DetailView, scale: number): readonly Primitive[] =>
+  v.name === undefined || d.views.length < 2
+    ? []
+    : [
+        {
+          kind: 'text',
+          layer: 'S-ANNO-NOTE',
+          at: {
+            x: v.frame.x + v.frame.w / 2,
+            y: v.frame.y + v.frame.h + ((v.margin.above + 1.2) * ctx.style.note) / scale,
+          },
+          content: v.name,
+          height: ctx.style.note,
+          face: 'condensed-bold',
+          align: 'center',
+        },
+      ];
+
 /** Notes in order of their first key, each once. */
 export function notesOf(d: Detail): readonly Key[] {
   const seen = new Set<string>();
@@ -126,7 +145,7 @@ export function drawDetail(ctx: SheetContext, m: Measured, at: Vec2, number: str
       w: v.frame.w * m.scale.ratio,
       h: v.frame.h * m.scale.ratio,
     };
-    const over = [...(v.over?.(m.scale.ratio) ?? [])];
+    const over = [...(v.over?.(m.scale.ratio) ?? []), ...nameOf(ctx, m.detail, v, m.scale.ratio)];
     const tags = placeTags(
       v.keys.map((k) => ({
         kind: 'note' as const,
@@ -153,16 +172,6 @@ export function drawDetail(ctx: SheetContext, m: Measured, at: Vec2, number: str
         over: [...over, ...tags],
       }),
     );
-    if (v.name && m.detail.views.length > 1)
-      items.push({
-        kind: 'text',
-        layer: 'S-ANNO-NOTE',
-        at: { x: box.x + box.w / 2, y: at.y - h },
-        content: v.name,
-        height: h,
-        face: 'condensed-bold',
-        align: 'center',
-      });
     x += size.w + gap;
   }
   const y = at.y - m.views.h - style.bubble * 1.1;

@@ -129,14 +129,16 @@ function detailOf(ctx: SheetContext, { joint, post, footing }: Foot): Detail {
             first: 3.2 * ctx.style.note,
             tiers: [{ stations: [...(anchor ? [footing.top - anchor.embedment] : []), footing.top, foot] }],
           }).items,
-          ...dims(ctx, {
-            scale,
-            layer: 'A-ANNO-DIMS',
-            side: 'right',
-            datum: frame.x + frame.w,
-            first: 3.2 * ctx.style.note,
-            tiers: [{ stations: [ground, foot] }],
-          }).items,
+          ...(slab
+            ? []
+            : dims(ctx, {
+                scale,
+                layer: 'A-ANNO-DIMS',
+                side: 'right',
+                datum: frame.x + frame.w,
+                first: 3.2 * ctx.style.note,
+                tiers: [{ stations: [ground, foot] }],
+              }).items),
           ...(wide > half
             ? dims(ctx, {
                 scale,
@@ -197,7 +199,11 @@ function detailOf(ctx: SheetContext, { joint, post, footing }: Foot): Detail {
     ],
     words: ['The base must stay in sight for inspection: wrap only after it has been seen.'],
     scales: ['3', '1-1/2', '1'],
-    call: { at: { ...footing.at, z: footing.top }, radius: 10 },
+    call: {
+      at: { ...footing.at, z: footing.top },
+      alike: structure.joints.filter((j) => j.mark === joint.mark).map((j) => j.at),
+      radius: 10,
+    },
   };
 }
 

@@ -24,6 +24,8 @@ interface Seat {
   readonly place: 'corner' | 'splice' | 'end' | 'between';
   /** Splice of the beam over this post. */
   readonly splice?: Joint | undefined;
+  /** The other places of the mark that are like it. */
+  readonly alike: Vec3[];
 }
 
 const partOf = (s: Structure, id: string | undefined): Member | undefined => s.members.find((m) => m.id === id);
@@ -59,7 +61,9 @@ function seats(s: Structure): Seat[] {
     if (!beam || !post) continue;
     const place = placeOf(s, joint, beam);
     const key = `${joint.mark} ${place}`;
-    if (!found.has(key)) found.set(key, { joint, beam, post, place, splice: spliceAt(s, joint) });
+    const before = found.get(key);
+    if (before) before.alike.push(joint.at);
+    else found.set(key, { joint, beam, post, place, splice: spliceAt(s, joint), alike: [] });
   }
   return [...found.values()];
 }
@@ -219,7 +223,7 @@ function detailOf(ctx: SheetContext, seat: Seat): Detail {
       'Beams bear on posts, never on bolts alone. Fill every hole the connector’s load counts on; no notch in the beam.',
     ],
     scales: ['3', '1-1/2', '1', '3/4'],
-    call: { at: joint.at as Vec3, radius: 12 },
+    call: { at: joint.at, alike: seat.alike, radius: 12 },
   };
 }
 

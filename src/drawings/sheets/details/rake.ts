@@ -11,6 +11,8 @@ import { broken, facing, nearPicture, spot, stroke } from './picture.js';
 import { DRIP, dripEdge, edgeFacts } from './roof-edge.js';
 
 interface Rake {
+  /** Marks of the roofs whose rakes are alike. */
+  readonly marks: readonly string[];
   readonly roof: CoverRoof;
   readonly surface: Surface;
   /** End frame and the one next to it. */
@@ -41,6 +43,7 @@ function rakes(ctx: SheetContext): Rake[] {
     const same = (m: Member): boolean => Math.abs(at(surface, m) - at(surface, end)) < roof.rake + 6;
     return [
       {
+        marks: [roof.mark],
         roof,
         surface,
         end,
@@ -53,6 +56,24 @@ function rakes(ctx: SheetContext): Rake[] {
       },
     ];
   });
+}
+
+/** Rakes that a builder makes in the same way are one detail. */
+function merged(all: readonly Rake[]): Rake[] {
+  const groups = new Map<string, Rake>();
+  for (const r of all) {
+    const key = [
+      r.roof.kind,
+      r.roof.rake,
+      JSON.stringify(r.roof.finish),
+      r.roof.framing.spacing,
+      r.end.section.label,
+      r.lookers.length,
+    ].join('|');
+    const before = groups.get(key);
+    groups.set(key, before ? { ...before, marks: [...before.marks, ...r.marks] } : r);
+  }
+  return [...groups.values()];
 }
 
 function detailOf(ctx: SheetContext, r: Rake): Detail {
@@ -73,7 +94,6 @@ function detailOf(ctx: SheetContext, r: Rake): Detail {
   const tallFrame = end.truss ? 8 : end.section.depth;
   const left = Math.max(a(next) - 4, e.x - 44);
   const frame: Rect = { x: left, y: e.y - tallFrame - 3.5, w: e.x + 3.5 - left, h: tallFrame + 7 };
-  const out = barge ? 0 : 0;
   const felt = e.y + 0.12;
   const items: Primitive[] = [
     ...nearPicture(ctx, {
@@ -98,7 +118,7 @@ function detailOf(ctx: SheetContext, r: Rake): Detail {
       'underlayment',
       true,
     ),
-    dripEdge({ x: e.x, y: e.y + 0.2 }, 0, out),
+    dripEdge({ x: e.x, y: e.y + 0.2 }, 0, 0),
   ];
   const what = look
     ? `${look.mark}: outlooker ${look.section.label}, ${look.rake!.lay === 'flat' ? 'flat' : 'on edge'}, ${lookers.length} on this slope${spacingText(ctx, surface, lookers)}, ${len(look.length)} long: from the next frame over the end frame to the barge, which is lowered for it.`
@@ -106,7 +126,7 @@ function detailOf(ctx: SheetContext, r: Rake): Detail {
   const underside = planeHeight(surface, edgeAt);
   return {
     id: `rake ${roof.mark}`,
-    title: `Rake of ${roof.mark}`,
+    title: `Rake of ${r.marks.join(', ')}`,
     views: [
       {
         frame,
@@ -187,4 +207,4 @@ function spacingText(ctx: SheetContext, s: Surface, lookers: readonly Member[]):
   return vs.length > 1 ? ` at ${ctx.len(vs[1]! - vs[0]!)} along the slope` : '';
 }
 
-export const rakeDetails = (ctx: SheetContext): readonly Detail[] => rakes(ctx).map((r) => detailOf(ctx, r));
+export const rakeDetails = (ctx: SheetContext): readonly Detail[] => merged(rakes(ctx)).map((r) => detailOf(ctx, r));

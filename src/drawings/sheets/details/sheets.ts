@@ -11,6 +11,8 @@ import { postBaseDetails } from './post-base.js';
 import { postBeamDetails } from './post-beam.js';
 import { rakeDetails } from './rake.js';
 import { slabEdgeDetails } from './slab-edge.js';
+import { trussBracingDetails } from './truss-bracing.js';
+import { wallEdgeDetails } from './wall-edge.js';
 
 type Family = Extract<SheetKindId, 'joint-details' | 'edge-details'>;
 
@@ -22,14 +24,14 @@ interface Sheets {
 
 const FAMILIES: Readonly<Record<Family, Sheets>> = {
   'joint-details': {
-    title: 'Connection details',
+    title: 'Connection and bracing details',
     discipline: 'S',
-    makers: [postBeamDetails, plyDetails, bearingDetails, ledgerDetails],
+    makers: [postBeamDetails, plyDetails, bearingDetails, trussBracingDetails, ledgerDetails],
   },
   'edge-details': {
     title: 'Edge and weather details',
     discipline: 'A',
-    makers: [postBaseDetails, slabEdgeDetails, eaveDetails, rakeDetails],
+    makers: [postBaseDetails, slabEdgeDetails, eaveDetails, rakeDetails, wallEdgeDetails],
   },
 };
 
