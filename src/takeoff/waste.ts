@@ -9,7 +9,7 @@ interface Usual {
 
 const PRACTICE = 'common practice, no source';
 
-const USUAL: Readonly<Record<WasteOf, Usual>> = {
+export const USUAL_WASTE: Readonly<Record<WasteOf, Usual>> = {
   concrete: { fraction: 0.1, source: 'bag calculators of several trade pages, 10 %' },
   gravel: { fraction: 0.1, source: PRACTICE },
   steel: { fraction: 0.05, source: PRACTICE },
@@ -31,11 +31,11 @@ const percent = (x: number): string => `${Number((100 * x).toFixed(1))} %`;
 /** The allowance of a kind; `usual` in place of the trade's figure where the roof's shape calls for another. */
 export function wasteOf(buying: Buying, of: WasteOf, usual?: number): Waste {
   const own = buying.waste.find((w) => w.of === of);
-  const fraction = own?.fraction ?? usual ?? USUAL[of].fraction;
+  const fraction = own?.fraction ?? usual ?? USUAL_WASTE[of].fraction;
   return {
     fraction,
     rule: `${percent(fraction)} allowance`,
-    source: own ? own.from || 'project file' : USUAL[of].source,
+    source: own ? own.from || 'project file' : USUAL_WASTE[of].source,
   };
 }
 

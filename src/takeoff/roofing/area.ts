@@ -1,6 +1,6 @@
 import { area as areaOf } from '../../base/plane.js';
 import { findCovering } from '../../catalog/index.js';
-import { roofEdges } from '../edges.js';
+import { lengthOf, roofEdges } from '../edges.js';
 import type { TakeoffContext } from '../model.js';
 import type { RoofArea } from './contract.js';
 
@@ -13,8 +13,6 @@ export function roofAreas({ project, structure }: TakeoffContext): RoofArea[] {
     if (!covering || surfaces.length === 0) return [];
     const own = edges.filter((e) => e.roof === roof.mark);
     const area = surfaces.reduce((sum, s) => sum + areaOf(s.outline), 0) / 144;
-    return [
-      { roof, covering, surfaces, edges: own, area, cutUp: own.some((e) => e.kind === 'hip' || e.kind === 'valley') },
-    ];
+    return [{ roof, covering, surfaces, edges: own, area, cutUp: lengthOf(own, 'hip', 'valley') > 0 }];
   });
 }
