@@ -49,6 +49,7 @@ import { coveringSlope } from './roof/covering-slope.js';
 import { gutter } from './roof/gutter.js';
 import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
+import { waterAtWall } from './roof/water-at-wall.js';
 import { seismic } from './seismic/seismic.js';
 import { snowDrift, snowPartial, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
 import { OVERLAY_CHECKS } from './tie-in/index.js';
@@ -86,6 +87,7 @@ export const CHECKS: readonly Check[] = [
   slabFall,
   headroom,
   gutter,
+  waterAtWall,
 
   bendingCheck('rafter', 'Rafter bending'),
   shearCheck('rafter', 'Rafter shear'),
