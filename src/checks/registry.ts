@@ -55,6 +55,7 @@ import { escapePath } from './rooms/escape.js';
 import { guard } from './rooms/guard.js';
 import { doorLanding } from './rooms/landing.js';
 import { roomAir, roomLight } from './rooms/light-and-air.js';
+import { waterAtWall } from './roof/water-at-wall.js';
 import { seismic } from './seismic/seismic.js';
 import { snowDrift, snowPartial, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
 import { OVERLAY_CHECKS } from './tie-in/index.js';
@@ -92,6 +93,7 @@ export const CHECKS: readonly Check[] = [
   slabFall,
   headroom,
   gutter,
+  waterAtWall,
 
   bendingCheck('rafter', 'Rafter bending'),
   shearCheck('rafter', 'Rafter shear'),

@@ -93,7 +93,8 @@ export function overlayPieces(o: OverlayPlaced): Piece[] {
     return solid ? [{ part: m.id, mark: m.mark, role: m.role, state: 'new', material: wood, solid }] : [];
   });
   const surfaces = o.faces.flatMap((f): Piece[] => {
-    const base = { part: f.id, mark: f.mark, role: 'roof-surface', state: 'new' } as const;
+    // One part with the cover's own surface: no seam is seen where it goes on.
+    const base = { part: f.mark, mark: f.mark, role: 'roof-surface', state: 'new' } as const;
     const cos = Math.cos(f.slope);
     return [
       ...(o.sheathing > 0

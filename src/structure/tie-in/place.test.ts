@@ -130,7 +130,7 @@ describe('a gable over the old roof', () => {
   it('every member of it is drawn', () => {
     const parts = new Set(piecesOf(s, overlayProject).map((p) => p.part));
     for (const m of o.members) expect(parts, m.id).toContain(m.id);
-    for (const f of o.faces) expect(parts).toContain(f.id);
+    for (const f of o.faces) expect(parts).toContain(f.mark);
   });
 
   it('no ledger, wall flashing or wall height is asked of the edge that goes on', () => {

@@ -131,8 +131,16 @@ function outlineOf(input: OverlayInput, old: OldSlope): Outline | undefined {
     const plan = (half * (start - edge + (head - edge))) / 2;
     const n = unit(cross(minus(outline[1]!, outline[0]!), minus(outline[3]!, outline[0]!)));
     const normal = n.z < 0 ? { x: -n.x, y: -n.y, z: -n.z } : n;
-    const id = `${surface}-over`;
-    return { id, mark: id, sign, outline, area: plan / normal.z, planArea: plan, normal, slope: roof.pitch };
+    return {
+      id: `${surface}-over`,
+      mark: surface,
+      sign,
+      outline,
+      area: plan / normal.z,
+      planArea: plan,
+      normal,
+      slope: roof.pitch,
+    };
   });
   const valleys = faces.map(
     (f, i): Valley => ({
