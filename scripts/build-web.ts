@@ -54,6 +54,8 @@ async function besideThePage(): Promise<Map<string, Uint8Array>> {
     if (f.endsWith('.ttf')) files.set(`fonts/${f}`, await readFile(join(root, 'assets/fonts', f)));
   for (const name of (await readdir(join(root, 'examples'))).sort())
     files.set(`examples/${name}.json`, await readFile(join(root, 'examples', name, 'project.json')));
+  const schema = await readFile(join(root, 'schema/project.v1.schema.json'), 'utf8');
+  files.set('schema.json', new TextEncoder().encode(JSON.stringify(JSON.parse(schema))));
   return files;
 }
 
@@ -114,7 +116,7 @@ async function oneFile(files: Map<string, Uint8Array>): Promise<void> {
     ...single({
       outDir: join(temp, 'worker'),
       emptyOutDir: true,
-      lib: { entry: join(web, 'core/worker.ts'), formats: ['iife'], name: 'core', fileName: () => 'worker.js' },
+      lib: { entry: join(web, 'core/thorough.worker.ts'), formats: ['iife'], name: 'core', fileName: () => 'worker.js' },
     }),
     define: { 'process.env.NODE_ENV': '"production"' },
   });
@@ -129,7 +131,7 @@ async function oneFile(files: Map<string, Uint8Array>): Promise<void> {
   const worker = await readFile(join(temp, 'worker/worker.js'));
   const built = await filesUnder(join(temp, 'page/assets'));
   const text = async (ext: string): Promise<string> => {
-    const parts = built.filter((f) => f.endsWith(ext) && !f.startsWith('worker'));
+    const parts = built.filter((f) => f.endsWith(ext) && !/worker/.test(f));
     return (await Promise.all(parts.map((f) => readFile(join(temp, 'page/assets', f), 'utf8')))).join('\n');
   };
   const script = escaped(await text('.js'));
@@ -158,7 +160,7 @@ async function oneFile(files: Map<string, Uint8Array>): Promise<void> {
 async function firstLoad(): Promise<number> {
   const html = await readFile(join(out, 'index.html'), 'utf8');
   const files = await filesUnder(join(out, 'assets'));
-  const first = files.filter((f) => f.endsWith('.js') && (html.includes(f) || f.startsWith('worker')));
+  const first = files.filter((f) => f.endsWith('.js') && (html.includes(f) || f.startsWith('quick')));
   let sum = 0;
   for (const f of first) sum += gzipSync(await readFile(join(out, 'assets', f)), { level: 9 }).length;
   return sum;

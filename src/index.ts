@@ -39,6 +39,7 @@ export {
   SHEET_SIZES,
   type Sheet,
   type SheetSize,
+  textWidth,
   type Viewport,
 } from './drawings/ir/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
@@ -48,6 +49,7 @@ export * from './edit/index.js';
 export type { Combination, LoadBasis, LoadCase, Loads } from './loads/model.js';
 export type { LotResult } from './lot/model.js';
 export * from './project/index.js';
+export { type Remedy, remediesOf } from './remedies/index.js';
 export { type CheckJson, checkJson, countByStatus, nearestToLimit } from './report/check-json.js';
 export type { Derived } from './report/derived.js';
 export { explain } from './report/explain.js';

@@ -28,7 +28,8 @@ export function chromiumPath(): string {
   return found;
 }
 
-export const launch = (): Promise<Browser> => chromium.launch({ executablePath: chromiumPath(), headless: true, args: ARGS });
+export const launch = (): Promise<Browser> =>
+  chromium.launch({ executablePath: chromiumPath(), headless: true, args: ARGS });
 
 /** Builds the app when a source is newer than it. */
 export function built(): void {
@@ -49,7 +50,11 @@ export const DESKTOP = { width: 1440, height: 900 };
 export const PHONE = { width: 390, height: 844 };
 
 /** A fresh page with what it complained of. */
-export async function desk(browser: Browser, url: string, viewport = DESKTOP): Promise<{ page: Page; context: BrowserContext; faults: string[] }> {
+export async function desk(
+  browser: Browser,
+  url: string,
+  viewport = DESKTOP,
+): Promise<{ page: Page; context: BrowserContext; faults: string[] }> {
   const context = await browser.newContext({ viewport, acceptDownloads: true, reducedMotion: 'reduce' });
   const page = await context.newPage();
   const faults: string[] = [];

@@ -48,14 +48,14 @@ export function SheetTabs() {
   };
   return (
     <div className="sheet-tabs">
-      <div className="views" role="group" aria-label="What lies on the desk">
+      <nav className="views" aria-label="What lies on the desk">
         <button type="button" aria-pressed={main === 'sheets'} onClick={() => showMain('sheets')}>
           Sheets
         </button>
         <button type="button" aria-pressed={main === 'model'} onClick={() => showMain('model')}>
           Model
         </button>
-      </div>
+      </nav>
       <div className="strip" role="tablist" aria-label="Sheets of the set" ref={strip}>
         {index.map((s, n) => (
           <button

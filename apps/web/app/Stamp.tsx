@@ -24,7 +24,7 @@ export function Stamp() {
       data-testid="stamp"
     >
       <b>{verdict.issuable ? 'For permit' : 'Preliminary'}</b>
-      <span>{verdict.issuable ? 'every mandatory check answered and passing' : parts.join(' · ') || 'see why'}</span>
+      <span>{verdict.issuable ? 'all mandatory checks pass' : parts.join(' · ') || 'see why'}</span>
     </button>
   );
 }

@@ -7,6 +7,7 @@ import type {
   Issue,
   PathAnswer,
   Question,
+  Remedy,
   TextEdit,
   TraceLine,
   Verdict,
@@ -81,16 +82,6 @@ export interface Steps {
   readonly steps: readonly TraceLine[];
 }
 
-export interface RemedyRow {
-  readonly text: string;
-  readonly edits: readonly TextEdit[];
-  /** What it costs, in words: `1.4 times the wood of B1`. */
-  readonly cost: string;
-  readonly ratio: number;
-  readonly fixes: number;
-  readonly breaks: number;
-}
-
 export type ExportKind = 'pdf' | 'sheet-pdf' | 'sheet-svg' | 'dxf' | 'dxf-plan' | 'calculations' | 'read-only';
 
 export interface ExportFile {
@@ -99,7 +90,7 @@ export interface ExportFile {
   readonly bytes: Uint8Array;
 }
 
-export interface Api {
+export interface Quick {
   derive(text: string, sheet: string | undefined): Summary;
   sheet(id: string): PackedSheet | undefined;
   drag(handle: string, by: number, sheet: string): Live;
@@ -112,9 +103,11 @@ export interface Api {
   why(mark: string): Why | undefined;
   explain(result: string): Steps;
   path(mark: string): PathAnswer | undefined;
-  remedies(result: string): readonly RemedyRow[];
-  schema(): unknown;
   starter(kind: string): string;
+}
+
+export interface Thorough extends Quick {
+  remedies(result: string): readonly Remedy[];
   export(
     kind: ExportKind,
     fonts: Readonly<Record<string, Uint8Array>>,
@@ -122,5 +115,5 @@ export interface Api {
   ): Promise<readonly ExportFile[]>;
 }
 
-export type Call = { readonly id: number; readonly name: keyof Api; readonly args: readonly unknown[] };
+export type Call = { readonly id: number; readonly name: string; readonly args: readonly unknown[] };
 export type Reply = { readonly id: number; readonly value?: unknown; readonly fault?: string };

@@ -1,28 +1,31 @@
 /** The page's end of the worker: calls with answers, and a slot where only the latest wish counts. */
-import type { Api, Call, Reply } from './api.js';
+import type { Call, Quick, Reply, Thorough } from './api.js';
 import { fileText, isSingleFile } from './files.js';
 
-type Answer<K extends keyof Api> = Awaited<ReturnType<Api[K]>>;
+// biome-ignore lint/suspicious/noExplicitAny: any function of an interface
+type Answer<F> = F extends (...args: any[]) => infer R ? Awaited<R> : never;
+// biome-ignore lint/suspicious/noExplicitAny: any function of an interface
+type Given<F> = F extends (...args: infer A extends any[]) => unknown ? A : never;
 
 interface Waiting {
   readonly done: (value: unknown) => void;
   readonly failed: (reason: Error) => void;
 }
 
-export class Client {
+export class Client<A extends object> {
   private worker: Worker | undefined;
   private readonly ready: Promise<Worker>;
   private readonly waiting = new Map<number, Waiting>();
   private next = 1;
 
-  constructor() {
+  constructor(private readonly begin: () => Worker) {
     this.ready = this.start();
   }
 
   private async start(): Promise<Worker> {
     const worker = isSingleFile()
       ? new Worker(URL.createObjectURL(new Blob([await fileText('worker.js')], { type: 'text/javascript' })))
-      : new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
+      : this.begin();
     worker.onmessage = ({ data }: MessageEvent<Reply>) => {
       const w = this.waiting.get(data.id);
       this.waiting.delete(data.id);
@@ -37,9 +40,9 @@ export class Client {
     return worker;
   }
 
-  async call<K extends keyof Api>(name: K, ...args: Parameters<Api[K]>): Promise<Answer<K>> {
+  async call<K extends keyof A & string>(name: K, ...args: Given<A[K]>): Promise<Answer<A[K]>> {
     const worker = this.worker ?? (await this.ready);
-    return new Promise<Answer<K>>((done, failed) => {
+    return new Promise<Answer<A[K]>>((done, failed) => {
       const id = this.next++;
       this.waiting.set(id, { done: done as (v: unknown) => void, failed });
       worker.postMessage({ id, name, args } satisfies Call);
@@ -77,9 +80,11 @@ export function latest<A extends readonly unknown[], T>(
 }
 
 /** Two workers: one that answers at once, one for what takes longer (files, remedies). The second starts when first needed. */
-export const quick = new Client();
-let slow: Client | undefined;
-export const thorough = (): Client => {
-  slow ??= new Client();
+export const quick = new Client<Quick>(
+  () => new Worker(new URL('./quick.worker.ts', import.meta.url), { type: 'module' }),
+);
+let slow: Client<Thorough> | undefined;
+export const thorough = (): Client<Thorough> => {
+  slow ??= new Client<Thorough>(() => new Worker(new URL('./thorough.worker.ts', import.meta.url), { type: 'module' }));
   return slow;
 };

@@ -68,7 +68,7 @@ export async function exportFiles(
   return MAKERS[kind]({ d, sheets, fonts: fonts as FontBytes, one: sheets.find((s) => s.id === sheet) });
 }
 
-const escape = (s: string): string =>
+const escaped = (s: string): string =>
   s.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
 const base64 = (data: Uint8Array): string => {
@@ -98,7 +98,7 @@ function readOnly({ d, sheets, fonts }: Job): string {
 <html lang="en"><head><meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; font-src data:">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escape(job.title)}</title>
+<title>${escaped(job.title)}</title>
 <style>
 ${faces}
 body{margin:0;background:#e9e3d5;color:#1c2a3a;font:16px/1.45 'IBM Plex Sans',sans-serif}
@@ -108,10 +108,10 @@ section>div{overflow-x:auto;background:#fff;box-shadow:0 1px 4px #0003}
 section svg{display:block;width:100%;min-width:900px;height:auto}
 @media print{header,nav,h2{display:none}body{background:#fff}section{padding:0;max-width:none;break-after:page}section>div{box-shadow:none}}
 </style></head><body>
-<header><h1>${escape(job.title)}</h1><p>${escape(job.address)} · ${escape(job.date)} · <strong>${stamp}</strong></p>
+<header><h1>${escaped(job.title)}</h1><p>${escaped(job.address)} · ${escaped(job.date)} · <strong>${stamp}</strong></p>
 <p>Prepared with a program that certifies nothing. The authority having jurisdiction decides. Do not scale lengths off a screen: read the dimensions.</p></header>
-<nav>${sheets.map((s) => `<a href="#${escape(s.id)}">${escape(s.id)} ${escape(s.title)}</a>`).join('')}</nav>
-${sheets.map((s) => `<section id="${escape(s.id)}"><h2>${escape(s.id)} ${escape(s.title)}</h2><div>${svgOf(s)}</div></section>`).join('\n')}
+<nav>${sheets.map((s) => `<a href="#${escaped(s.id)}">${escaped(s.id)} ${escaped(s.title)}</a>`).join('')}</nav>
+${sheets.map((s) => `<section id="${escaped(s.id)}"><h2>${escaped(s.id)} ${escaped(s.title)}</h2><div>${svgOf(s)}</div></section>`).join('\n')}
 </body></html>
 `;
 }

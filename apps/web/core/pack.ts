@@ -3,12 +3,14 @@
  * Each item has a head of eight integers and its numbers in paper inches; words are indices into one list.
  */
 import {
+  emSize,
   type Flat,
+  faceRuns,
   flatten,
-  type PENS,
   type Primitive,
   SHEET_SIZES,
   type Sheet,
+  textWidth,
   type Viewport,
 } from '../../../src/index.js';
 
@@ -104,7 +106,13 @@ function put(bag: Bag, f: Flat): void {
     pen = word(bag, f.face);
     fill = word(bag, f.ink);
     const align = f.align === 'left' ? 0 : f.align === 'center' ? 1 : 2;
-    bag.data.push(f.x, f.y, f.angle, f.height, align, f.width, word(bag, f.content));
+    const runs = faceRuns(f.content, f.face);
+    bag.data.push(f.x, f.y, f.angle, f.height, align, f.width, word(bag, f.content), runs.length);
+    // One run for each face that supplies a character, with the width the sheet reckons with.
+    for (const r of runs) {
+      const width = textWidth(r.text, f.height, r.face);
+      bag.data.push(word(bag, r.face), emSize(f.height, r.face), word(bag, r.text), width);
+    }
     const left = align === 0 ? 0 : align === 1 ? -f.width / 2 : -f.width;
     const [c, s] = [Math.cos(f.angle), Math.sin(f.angle)];
     for (const u of [left, left + f.width])
@@ -182,6 +190,3 @@ export function pack(sheet: Sheet): PackedSheet {
 /** Buffers that may be handed over instead of copied. */
 export const buffersOf = (p: PackedSheet): ArrayBuffer[] =>
   [p.head.buffer, p.data.buffer, p.boxes.buffer] as ArrayBuffer[];
-
-export const isNewWork = (pen: string): boolean => pen === 'new' || pen === 'new-fine' || pen === 'cut';
-export type PenWord = keyof typeof PENS;

@@ -1,4 +1,4 @@
-/** All computing happens here, off the page's own thread. */
+/** All computing happens off the page's own thread. What both workers can do; each adds its own and listens. */
 import * as z from 'zod';
 import {
   type Derived,
@@ -15,7 +15,6 @@ import {
   nearestToLimit,
   parseLength,
   pathOf,
-  projectJsonSchema,
   type Sheet,
   STARTER_KINDS,
   type StarterKind,
@@ -23,13 +22,13 @@ import {
   treeOf,
   why,
 } from '../../../src/index.js';
-import type { Api, Call, PartRow, Reply, Summary } from './api.js';
+import type { Call, PartRow, Quick, Reply, Summary } from './api.js';
 import { buffersOf, type PackedSheet, pack } from './pack.js';
 
 // Building code at run time is what the page's Content Security Policy forbids.
 z.config({ jitless: true });
 
-interface State {
+export interface State {
   readonly text: string;
   readonly derived: Derived;
   readonly handles: readonly Handle[];
@@ -37,16 +36,18 @@ interface State {
   set?: readonly Sheet[];
 }
 
+export const stateNow = (): State => now;
+
 let now: State = {
   text: '',
   derived: { results: [], issues: [], verdict: { issuable: false, reasons: [] } },
   handles: [],
   index: [],
 };
-let version = 0;
+let _version = 0;
 
 /** Sheets of the state, all drawn once when first needed. */
-function sheets(): readonly Sheet[] {
+export function sheets(): readonly Sheet[] {
   if (!now.set) {
     const input = drawingInput(now.derived);
     now.set = input ? drawSet(input) : [];
@@ -112,7 +113,7 @@ function load(text: string): Derived {
   const derived = derive(text);
   const { project, structure } = derived;
   now = { text, derived, handles: project && structure ? handlesOf(project, structure) : [], index: [] };
-  version++;
+  _version++;
   const index = sheets().map(({ id, title }) => ({ id, title }));
   now = { ...now, index };
   return derived;
@@ -121,7 +122,7 @@ function load(text: string): Derived {
 const handleEdits = (id: string, by: number) => now.handles.find((h) => h.id === id)?.edits(by) ?? [];
 const changed = (o: ReturnType<typeof editText>) => ({ text: o.value, issues: o.issues });
 
-const api: Api = {
+export const quickApi: Quick = {
   derive(text, sheet) {
     const start = performance.now();
     return summary(load(text), sheet, start);
@@ -160,13 +161,8 @@ const api: Api = {
   why: (mark) => why(now.derived, mark),
   explain: (id) => ({ steps: explain(now.derived, id) }),
   path: (mark) => pathOf(now.derived, mark),
-  remedies: () => [],
-  schema: () => projectJsonSchema(),
   starter: (kind) =>
     starter((STARTER_KINDS as readonly string[]).includes(kind) ? (kind as StarterKind) : 'gable-free'),
-  // The back-ends are asked for when the first file is made.
-  export: async (kind, fonts, sheet) =>
-    (await import('./exports.js')).exportFiles(kind, now.derived, sheets(), fonts, sheet),
 };
 
 const packed = (v: unknown): PackedSheet | undefined => {
@@ -175,17 +171,18 @@ const packed = (v: unknown): PackedSheet | undefined => {
   return 'sheet' in v ? packed((v as { sheet: unknown }).sheet) : undefined;
 };
 
-self.onmessage = async ({ data }: MessageEvent<Call>) => {
-  let reply: Reply;
-  try {
-    const run = api[data.name] as (...args: readonly unknown[]) => unknown;
-    reply = { id: data.id, value: await run(...data.args) };
-  } catch (e) {
-    reply = { id: data.id, fault: e instanceof Error ? `${e.message}\n${e.stack ?? ''}` : String(e) };
-  }
-  const sheet = packed(reply.value);
-  (self as unknown as { postMessage(m: unknown, t: Transferable[]): void }).postMessage(
-    reply,
-    sheet ? buffersOf(sheet) : [],
-  );
-};
+/** Answers calls by name, one after another. */
+export function listen(api: object): void {
+  self.onmessage = async ({ data }: MessageEvent<Call>) => {
+    let reply: Reply;
+    try {
+      const run = (api as Record<string, (...args: readonly unknown[]) => unknown>)[data.name]!;
+      reply = { id: data.id, value: await run(...data.args) };
+    } catch (e) {
+      reply = { id: data.id, fault: e instanceof Error ? `${e.message}\n${e.stack ?? ''}` : String(e) };
+    }
+    const sheet = packed(reply.value);
+    const port = self as unknown as { postMessage(m: unknown, t: Transferable[]): void };
+    port.postMessage(reply, sheet ? buffersOf(sheet) : []);
+  };
+}

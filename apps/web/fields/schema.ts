@@ -1,5 +1,5 @@
 /** The published schema of the project file, walked by JSON pointer, so that every field can explain itself. */
-import { quick } from '../core/client.js';
+import { fileText } from '../core/files.js';
 
 export interface Node {
   readonly type?: string;
@@ -20,7 +20,7 @@ export interface Node {
 
 let asked: Promise<Node> | undefined;
 export const schema = (): Promise<Node> => {
-  asked ??= quick.call('schema') as Promise<Node>;
+  asked ??= fileText('schema.json').then((t) => JSON.parse(t) as Node);
   return asked;
 };
 

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { CheckResult } from '../../../src/index.js';
 import { Bar } from '../path/LoadPath.js';
 import { openField, pick, useDesk } from '../store/desk.js';
+import { Answer } from './Answer.js';
 import { Remedies } from './Remedies.js';
 import { Trace } from './Trace.js';
 
@@ -43,7 +44,8 @@ export function ResultRow({ result: r, named = false }: { readonly result: Check
       {r.note && (r.status !== 'pass' || open) && <p className="note">{r.note}</p>}
       {open && (
         <div className="result-body">
-          {(r.status === 'fail' || r.status === 'not-evaluated') && <Remedies result={r} />}
+          {r.status === 'fail' && <Remedies result={r} />}
+          {r.status === 'not-evaluated' && <Answer result={r} />}
           <Trace result={r} />
           {r.path && (
             <button type="button" className="plain" onClick={() => openField(r.path)}>

@@ -75,30 +75,33 @@ export default function PartPanel() {
       {why && why.forces.length > 0 && (
         <details>
           <summary>Forces by combination</summary>
-          <div className="scroll" role="region" aria-label="Forces by combination" tabIndex={0}>
-            <table>
-              <thead>
-                <tr>
-                  <th scope="col">Combination</th>
-                  {why.forces[0]!.values.map((v) => (
-                    <th scope="col" key={v.symbol}>
-                      {v.symbol}, {v.unit}
-                    </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody>
-                {why.forces.map((f) => (
-                  <tr key={f.combination}>
-                    <th scope="row">{f.combination}</th>
-                    {f.values.map((v) => (
-                      <td key={v.symbol}>{Math.round(v.value).toLocaleString('en-US')}</td>
+          <section className="scroll" aria-label="Forces by combination">
+            {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard */}
+            <div tabIndex={0}>
+              <table>
+                <thead>
+                  <tr>
+                    <th scope="col">Combination</th>
+                    {why.forces[0]!.values.map((v) => (
+                      <th scope="col" key={v.symbol}>
+                        {v.symbol}, {v.unit}
+                      </th>
                     ))}
                   </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
+                </thead>
+                <tbody>
+                  {why.forces.map((f) => (
+                    <tr key={f.combination}>
+                      <th scope="row">{f.combination}</th>
+                      {f.values.map((v) => (
+                        <td key={v.symbol}>{Math.round(v.value).toLocaleString('en-US')}</td>
+                      ))}
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            </div>
+          </section>
         </details>
       )}
     </>

@@ -4,7 +4,7 @@ import { formatLength } from '../../../src/index.js';
 import type { PackedSheet } from '../core/pack.js';
 import { pick, useDesk } from '../store/desk.js';
 import { dragTo, drop, useProject } from '../store/project.js';
-import { type Camera, fit, type Point, panned, snapStep, toPaper, toScreen, zoomAt } from './camera.js';
+import { type Camera, fitted, type Point, panned, snapStep, toPaper, toScreen, zoomAt } from './camera.js';
 import { EditBox } from './EditBox.js';
 import { type Grip, gripAt, gripsOf, snapped } from './handles.js';
 import { type Hit, hitAt, thingsOn } from './hit.js';
@@ -20,6 +20,11 @@ interface Drag {
 
 /** Reach of a pointer on the screen, pixels: fingers need more room. */
 const reachOf = (type: string): number => (type === 'mouse' ? 7 : 22);
+
+const pointIn = (el: Element, e: { clientX: number; clientY: number }): Point => {
+  const r = el.getBoundingClientRect();
+  return { x: e.clientX - r.left, y: e.clientY - r.top };
+};
 
 export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
   const canvas = useRef<HTMLCanvasElement>(null);
@@ -52,7 +57,7 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
   const home = useCallback((): Camera => {
     const main = sheet.views[0];
     const narrow = size.w < 700 && main;
-    return fit(size, narrow ? main.box : [0, 0, sheet.w, sheet.h], narrow ? 20 : 12);
+    return fitted(size, narrow ? main.box : [0, 0, sheet.w, sheet.h], narrow ? 20 : 12);
   }, [sheet, size]);
   const known = useRef('');
   useEffect(() => {
@@ -65,10 +70,7 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
     setHover(undefined);
   }, [sheet.id, sheet.w, size, home]);
 
-  const at = (e: { clientX: number; clientY: number }): Point => {
-    const r = canvas.current!.getBoundingClientRect();
-    return { x: e.clientX - r.left, y: e.clientY - r.top };
-  };
+  const at = (e: { clientX: number; clientY: number }): Point => pointIn(canvas.current!, e);
   const paperAt = (p: Point): Point => toPaper(camera!, size, p);
 
   // React listens to the wheel passively; zooming must keep the page from scrolling.
@@ -77,7 +79,7 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
     if (!el) return;
     const wheel = (e: WheelEvent): void => {
       e.preventDefault();
-      const p = at(e);
+      const p = pointIn(el, e);
       setCamera((c) => {
         if (!c) return c;
         if (e.shiftKey) return panned(c, -e.deltaY - e.deltaX, 0);
@@ -211,7 +213,6 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
         ref={canvas}
         className={grip ? 'over-grip' : hover ? 'over-thing' : ''}
         tabIndex={0}
-        role="application"
         aria-label={`Sheet ${sheet.id}, ${sheet.title}. Arrow keys move the paper, plus and minus look closer, 0 shows all of it. Alt with an arrow moves the picked part. The things on it are listed next.`}
         onPointerDown={down}
         onPointerMove={move}
@@ -228,7 +229,7 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
         </output>
       )}
       {!drag && grip && camera && <GripMark grip={grip} camera={camera} size={size} />}
-      <div className="sheet-things" role="group" aria-label={`Things on sheet ${sheet.id}`}>
+      <nav className="sheet-things" aria-label={`Things on sheet ${sheet.id}`}>
         {things.map((t) => (
           <button
             type="button"
@@ -242,7 +243,7 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
             {t.label}
           </button>
         ))}
-      </div>
+      </nav>
       {edit && (
         <EditBox
           key={edit.hit.item}
@@ -274,7 +275,7 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
         <button
           type="button"
           aria-label="Show the whole sheet"
-          onClick={() => setCamera(fit(size, [0, 0, sheet.w, sheet.h]))}
+          onClick={() => setCamera(fitted(size, [0, 0, sheet.w, sheet.h]))}
         >
           ▭
         </button>
@@ -317,6 +318,7 @@ function GripMark({
   return (
     <div className="grip" style={{ left: p.x, top: p.y }} aria-hidden="true">
       <svg width="44" height="44" viewBox="-22 -22 44 44" style={{ transform: `rotate(${turn}deg)` }}>
+        <title>moves this way</title>
         <path d="M-20 0l7-5v10zM20 0l-7-5v10z" />
       </svg>
       <span>{grip.handle.what}</span>

@@ -26,7 +26,7 @@ export const toPaper = (c: Camera, size: Size, p: Point): Point => ({
 });
 
 /** Shows a rectangle of the paper with a little room round it. */
-export function fit(size: Size, [x0, y0, x1, y1]: readonly [number, number, number, number], pad = 12): Camera {
+export function fitted(size: Size, [x0, y0, x1, y1]: readonly [number, number, number, number], pad = 12): Camera {
   const zoom = Math.min((size.w - 2 * pad) / (x1 - x0), (size.h - 2 * pad) / (y1 - y0));
   return { x: (x0 + x1) / 2, y: (y0 + y1) / 2, zoom: Math.max(2, zoom) };
 }

@@ -1,5 +1,5 @@
 /** Paints a packed sheet on a canvas. Nothing is made anew for a frame: the numbers are read where they lie. */
-import { emSize, FACES, type FaceName, faceRuns, PENS } from '../../../src/index.js';
+import { FACES, type FaceName, PENS } from '../../../src/index.js';
 import { HEAD, KIND, type PackedSheet } from '../core/pack.js';
 import type { Camera, Size } from './camera.js';
 import type { Ink } from './ink.js';
@@ -49,9 +49,6 @@ function trace(ctx: Context, s: PackedSheet, i: number): void {
 function text(ctx: Context, s: PackedSheet, i: number, ink: string): void {
   const at = s.head[i * HEAD + 6]!;
   const d = s.data;
-  const face = s.words[s.head[i * HEAD + 1]!] as FaceName;
-  const content = s.words[d[at + 6]!]!;
-  const height = d[at + 3]!;
   const align = d[at + 4]!;
   ctx.save();
   ctx.translate(d[at]!, d[at + 1]!);
@@ -60,11 +57,12 @@ function text(ctx: Context, s: PackedSheet, i: number, ink: string): void {
   ctx.scale(0.01, -0.01);
   ctx.fillStyle = ink;
   let x = align === 0 ? 0 : align === 1 ? -50 * d[at + 5]! : -100 * d[at + 5]!;
-  for (const run of faceRuns(content, face)) {
-    const f = FACES[run.face];
-    ctx.font = `${f.weight} ${emSize(height, run.face) * 100}px '${f.family}', sans-serif`;
-    ctx.fillText(run.text, x, 0);
-    x += ctx.measureText(run.text).width;
+  const end = at + 8 + 4 * d[at + 7]!;
+  for (let k = at + 8; k < end; k += 4) {
+    const face = s.words[d[k]!] as FaceName;
+    ctx.font = `${FACES[face].weight} ${d[k + 1]! * 100}px '${FACES[face].family}', sans-serif`;
+    ctx.fillText(s.words[d[k + 2]!]!, x, 0);
+    x += 100 * d[k + 3]!;
   }
   ctx.restore();
 }

@@ -29,7 +29,7 @@ function wallLeft(tree: unknown): number | undefined {
 /** The four distances, when the lot is such a box with the yard to the north; else undefined. */
 export function boxOf(tree: unknown): LotBoxValues | undefined {
   const courses = valueAt(tree, '/lot/courses') as readonly { bearing?: string; distance?: string }[] | undefined;
-  if (!courses || courses.length !== 4 || !courses.every((c, i) => SQUARE[i]!.test(c.bearing ?? ''))) return undefined;
+  if (courses?.length !== 4 || !courses.every((c, i) => SQUARE[i]!.test(c.bearing ?? ''))) return undefined;
   const width = number(courses[0]!.distance);
   const depth = number(courses[1]!.distance);
   const east = number(valueAt(tree, '/lot/origin/east'));
