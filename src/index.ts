@@ -21,6 +21,7 @@ export {
   SHEET_SIZES,
   type Sheet,
   type SheetSize,
+  textWidth,
   type Viewport,
 } from './drawings/ir/index.js';
 export { PAPER_STYLE, PAPER_WIDTH, type Paper, type PaperData, papersOf } from './drawings/papers/index.js';
@@ -30,5 +31,6 @@ export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
 export { type Drawn, drawJudged } from './drawn.js';
 export { drawOne } from './drawings/sheets/one.js';
 export * from './edit/index.js';
+export { type Remedy, remediesOf } from './remedies/index.js';
 export type { SheetFinding } from './review/sheets/contract.js';
 export * from './takeoff/index.js';

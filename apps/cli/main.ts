@@ -3,6 +3,7 @@
  * script can trust: 0 issuable, 1 not issuable, 2 bad input, 3 our own fault.
  */
 import { Command, CommanderError } from 'commander';
+import { app } from './commands/app.js';
 import { check } from './commands/check.js';
 import type { DrawOptions } from './commands/draw.js';
 import { create } from './commands/new.js';
@@ -120,6 +121,12 @@ What is wrong on a sheet itself (a text on another, a string that does not add u
     .description('check and draw the first example and say where the set is')
     .option('-o, --output <dir>', 'folder for the set', 'out')
     .action((o: { output: string }) => run(start)(o));
+
+  program
+    .command('app')
+    .description('serve the browser app on this machine until stopped')
+    .option('-p, --port <number>', 'port; the usual one is 4173')
+    .action((o: { port?: string }) => run(app)(o));
 
   try {
     await program.parseAsync([...args], { from: 'user' });

@@ -1,0 +1,16 @@
+/** Does what takes longer: tries remedies, makes files, sets up the model. Started when first needed. */
+import { derive, remediesOf } from '../../../src/index.js';
+import type { Thorough } from './api.js';
+import { exportFiles } from './exports.js';
+import { listen, quickApi, sheets, stateNow } from './worker.js';
+
+const api: Thorough = {
+  ...quickApi,
+  remedies: (id) => {
+    const { text, derived } = stateNow();
+    return remediesOf(text, derived, id, derive);
+  },
+  export: (kind, fonts, sheet) => exportFiles(kind, stateNow().derived, sheets(), fonts, sheet),
+};
+
+listen(api);

@@ -1,0 +1,3 @@
+export default function ModelView() {
+  return <p className="waiting">The model comes with the next step.</p>;
+}
