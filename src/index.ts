@@ -47,6 +47,7 @@ export { type Why, type WhyForce, why, whyText } from './report/why.js';
 export type { Verdict } from './review/model.js';
 export type { Footing, Joint, Member, Piece, Structure, Surface } from './structure/model.js';
 export { piecesOf } from './structure/pieces/index.js';
+export { csvOf, type DataTable, parseCsv, xlsxOf } from './tables/index.js';
 export * from './takeoff/index.js';
 
 /**
