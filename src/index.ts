@@ -33,4 +33,5 @@ export { drawOne } from './drawings/sheets/one.js';
 export * from './edit/index.js';
 export { type Remedy, remediesOf } from './remedies/index.js';
 export type { SheetFinding } from './review/sheets/contract.js';
+export { csvOf, type DataTable, parseCsv, xlsxOf } from './tables/index.js';
 export * from './takeoff/index.js';
