@@ -207,3 +207,11 @@ export function clearest<T extends readonly Primitive[]>(
   }
   return best;
 }
+
+/** True when a note's lettering lies on text of `over`. Scale and list as for `placeTags`. */
+export function touchesText(note: Primitive, scale: number, over: readonly Primitive[]): boolean {
+  const boxes = textBoxes(flatOf(over, scale)).map(boxOf);
+  return textBoxes(flatOf([note], scale))
+    .map(boxOf)
+    .some((own) => boxes.some((b) => meet(own, b)));
+}

@@ -39,6 +39,7 @@ export function boundaryWords(ctx: SheetContext, over: Primitive[]): void {
       angle: read,
       align: 'center',
       valign: 'middle',
+      mask: true,
       ...(face && { face }),
     });
     over.push({
@@ -74,6 +75,10 @@ export function cornerElevations(ctx: SheetContext, l: Lettering): void {
       [0, 5.4],
       [0, -5.4],
     ] as const;
-    l.set(ways.map(([x, y]) => word(w, at, h, x * h, y * h)));
+    l.set(
+      w,
+      at,
+      ways.map(([x, y]) => word(w, at, h, x * h, y * h)),
+    );
   });
 }

@@ -1,11 +1,10 @@
 /** House, other buildings and the new roof on the lot, with their sizes; wells, tanks, trees and the like. */
-import { centroid } from '../../../base/plane.js';
 import type { Vec2 } from '../../../base/vec.js';
 import type { SiteItem, SiteItemKind } from '../../../project/model.js';
 import type { Primitive } from '../../ir/index.js';
 import type { SheetContext } from '../contract.js';
 import { extents } from '../parts.js';
-import { feet, type Lettering, readable, roundBox, word } from './words.js';
+import { feet, type Lettering, readable, word } from './words.js';
 
 /** Walls shorter than this are not dimensioned on the lot plan, inches. */
 const SHORT = 24;
@@ -61,37 +60,21 @@ export function buildingWords(ctx: SheetContext, l: Lettering): void {
     const size = `${feet(r.max.x - r.min.x)} x ${feet(r.max.y - r.min.y)}`;
     const name = structure.roofs.length > 1 ? r.mark : `New patio roof ${r.mark}`;
     const b = extents(roofRing(r));
-    l.set(roundBox({ content: `${name}\n${size}`, face: 'bold', mark: r.mark }, b, h));
+    l.box({ content: `${name}\n${size}`, face: 'bold', mark: r.mark }, b);
   }
   const { stories } = project.house;
-  l.set(
-    roundBox(
-      { content: `Existing house\n${stories} ${stories === 1 ? 'story' : 'stories'}` },
-      extents(houseOutline(ctx)),
-      h,
-    ),
-  );
+  l.box({ content: `Existing house\n${stories} ${stories === 1 ? 'story' : 'stories'}` }, extents(houseOutline(ctx)));
   for (const w of project.house.walls) {
     const length = Math.hypot(w.end.x - w.start.x, w.end.y - w.start.y);
     if (length < SHORT) continue;
     const angle = readable(Math.atan2(w.end.y - w.start.y, w.end.x - w.start.x));
-    // Walls run clockwise: the house lies to their right.
-    const inner = { x: (w.end.y - w.start.y) / length, y: -(w.end.x - w.start.x) / length };
-    const at = (t: number): Vec2 => ({
-      x: w.start.x + t * (w.end.x - w.start.x),
-      y: w.start.y + t * (w.end.y - w.start.y),
-    });
-    l.set(
-      [0.5, 0.35, 0.65, 0.22, 0.78].flatMap((t) =>
-        [1.3, -1.3].map((k) =>
-          word({ content: feet(length), angle, path: w.path }, at(t), h, k * h * inner.x, k * h * inner.y),
-        ),
-      ),
-    );
+    // Walls run clockwise: the house lies to their right, so the inner side is tried first.
+    const beside = [-1.3 * h, 1.3 * h];
+    l.along({ content: feet(length), angle, path: w.path }, w.start, w.end, [0.5, 0.35, 0.65, 0.22, 0.78], beside);
   }
   for (const b of project.lot.buildings) {
     const e = extents(b.outline);
-    l.set(roundBox({ content: `${b.name}\n${feet(e.w)} x ${feet(e.h)}` }, e, h));
+    l.box({ content: `${b.name}\n${feet(e.w)} x ${feet(e.h)}` }, e);
   }
 }
 
@@ -151,7 +134,7 @@ export function siteItems(ctx: SheetContext, l: Lettering): void {
   items.forEach((i, k) => {
     const w = { content: named(ctx, i), layer: 'C-UTIL' as const, path: `/lot/items/${k}` };
     if (i.outline) {
-      l.set(roundBox(w, extents(i.outline), h));
+      l.box(w, extents(i.outline));
       return;
     }
     const half = 0.31 * i.label.length * h + 1.6 * h;
@@ -167,9 +150,10 @@ export function siteItems(ctx: SheetContext, l: Lettering): void {
       [half, 3.2],
       [half, -3.2],
     ] as const;
-    l.set(ways.map(([x, y]) => word(w, i.at, h, Math.abs(x) > 0 ? x : 0, y === 0 ? 0 : y * h)));
+    l.set(
+      w,
+      i.at,
+      ways.map(([x, y]) => word(w, i.at, h, Math.abs(x) > 0 ? x : 0, y === 0 ? 0 : y * h)),
+    );
   });
 }
-
-/** Middle of the house, to know which side is out. */
-export const houseMiddle = (ctx: SheetContext): Vec2 => centroid(houseOutline(ctx));

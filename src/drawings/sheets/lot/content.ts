@@ -42,7 +42,7 @@ export function lotContent(
   boundaryWords(ctx, over);
   over.push(...lotDistances(ctx, scale.ratio));
   // A hatch is no line to keep clear of; what is lettered first has its choice of place.
-  const l = lettering(ctx.style.note, scale.ratio, over, items);
+  const l = lettering(ctx.style, scale.ratio, over, items);
   buildingWords(ctx, l);
   cornerElevations(ctx, l);
   groundWords(ctx, l, scale.ratio);

@@ -13,16 +13,39 @@ export interface Measured {
   readonly line: string;
 }
 
+/** A roof edge this far off its outline, a fascia outside it, is the same edge, inches. */
+const EDGE = 12;
+
+/** Places on the same edge at the same distance from a parallel line: the middle of the roof's side. */
+function alike(ctx: SheetContext, from: Vec2, inward: Vec2): Vec2[] {
+  const along = { x: -inward.y, y: inward.x };
+  return ctx.input.structure.roofs.flatMap((r) => {
+    const c = { x: (r.min.x + r.max.x) / 2, y: (r.min.y + r.max.y) / 2 };
+    const s = (c.x - from.x) * along.x + (c.y - from.y) * along.y;
+    const p = { x: from.x + s * along.x, y: from.y + s * along.y };
+    const out = Math.max(r.min.x - p.x, p.x - r.max.x, r.min.y - p.y, p.y - r.max.y);
+    return Math.abs(out) <= EDGE ? [p] : [];
+  });
+}
+
 /** Distances to the lot lines that stand on the plan; one that runs through the house stands in the table only. */
 export function measuredLines(ctx: SheetContext): Measured[] {
   const { lot, project } = ctx.input;
   const house = houseOutline(ctx);
+  const byPost = project.basis.zoning.referenceEdge.value === 'post';
   return lot.distances.flatMap((d) => {
     const line = lot.lines.find((l) => l.name === d.line)!;
-    const from = project.basis.zoning.referenceEdge.value === 'post' ? d.nearestPost : d.nearestEave;
-    const foot = { x: from.x - line.inward.x * d.governing, y: from.y - line.inward.y * d.governing };
-    const through = [0.05, 0.25, 0.5, 0.75, 0.95].some((t) => contains(house, between(from, foot, t)));
-    return through ? [] : [{ from, foot, distance: d.governing, line: d.line }];
+    const nearest = byPost ? d.nearestPost : d.nearestEave;
+    const foot = (p: Vec2): Vec2 => ({ x: p.x - line.inward.x * d.governing, y: p.y - line.inward.y * d.governing });
+    const far = (p: Vec2): number => (p.x - line.start.x) * line.inward.x + (p.y - line.start.y) * line.inward.y;
+    const places = [
+      ...(byPost ? [] : alike(ctx, nearest, line.inward).filter((p) => Math.abs(far(p) - d.governing) < 1 / 8)),
+      nearest,
+    ];
+    const free = places.find(
+      (p) => ![0.05, 0.25, 0.5, 0.75, 0.95].some((t) => contains(house, between(p, foot(p), t))),
+    );
+    return free ? [{ from: free, foot: foot(free), distance: d.governing, line: d.line }] : [];
   });
 }
 

@@ -7,11 +7,11 @@ import { dims, extents, inflate, scaleFor, unique } from '../parts.js';
 import type { PlanView } from '../plans/plan-sheet.js';
 import { houseOutline } from './buildings.js';
 import { measuredLines } from './distances.js';
-import { feet, lettering, roundBox, word } from './words.js';
+import { feet, lettering } from './words.js';
 
 const SCALES: readonly ScaleName[] = ['1/4', '3/16', '1/8'];
 /** Ground shown round the new work, inches. */
-const ROUND = 96;
+const ROUND = 60;
 
 /** View of the new work with a strip of what lies round it. */
 export function enlargedView(ctx: SheetContext, box: Rect): PlanView {
@@ -126,11 +126,12 @@ export function enlargedContent(
   const ry = structure.roofs.flatMap((r) => [r.min.y, r.max.y]);
   const px = posts.map((m) => m.start.x);
   const py = posts.map((m) => m.start.y);
+  const top = Math.max(...ry, ...structure.slabs.flatMap((s) => s.outline.map((p) => p.y)));
   const over: Primitive[] = [
     ...dims(ctx, {
       ...common,
       side: 'above',
-      datum: v.model.y + v.model.h,
+      datum: top + (6 * h) / v.scale.ratio,
       tiers: [
         { stations: unique([...px, Math.min(...rx), Math.max(...rx)]) },
         { stations: [Math.min(...rx), Math.max(...rx)] },
@@ -139,32 +140,24 @@ export function enlargedContent(
     ...dims(ctx, {
       ...common,
       side: 'left',
-      datum: v.model.x,
+      datum: Math.max(v.model.x, Math.min(...rx) - (15 * h) / v.scale.ratio),
       tiers: [{ stations: unique([0, ...py, Math.max(...ry)]) }, { stations: [Math.min(0, ...ry), Math.max(...ry)] }],
     }).items,
     ...measuredLines(ctx).flatMap((m) => wayTo(ctx, m.from, m.foot, `${feet(m.distance)} to ${m.line}`)),
   ];
-  const l = lettering(h, v.scale.ratio, over, items);
+  const l = lettering(ctx.style, v.scale.ratio, over, items);
   for (const r of structure.roofs)
-    l.set(
-      roundBox(
-        { content: `New roof ${r.mark}`, face: 'bold' },
-        { x: r.min.x, y: r.min.y, w: r.max.x - r.min.x, h: r.max.y - r.min.y },
-        h,
-      ),
+    l.box(
+      { content: `New roof ${r.mark}`, face: 'bold' },
+      { x: r.min.x, y: r.min.y, w: r.max.x - r.min.x, h: r.max.y - r.min.y },
     );
-  const seen = clipConvex(houseOutline(ctx), frame);
-  if (seen.length > 2) l.set(roundBox({ content: 'Existing house' }, extents(seen), h));
-  for (const b of project.lot.buildings) {
-    const cut = clipConvex(b.outline, frame);
-    if (cut.length > 2)
-      l.set([
-        word(
-          { content: b.name },
-          { x: extents(cut).x + extents(cut).w / 2, y: extents(cut).y + extents(cut).h / 2 },
-          h,
-        ),
-      ]);
+  const named = [
+    { content: 'Existing house', outline: houseOutline(ctx) },
+    ...project.lot.buildings.map((b) => ({ content: b.name, outline: b.outline })),
+  ];
+  for (const { content, outline } of named) {
+    const cut = clipConvex(outline, frame);
+    if (cut.length > 2) l.box({ content }, extents(cut));
   }
   return { items, over };
 }

@@ -1,9 +1,10 @@
 /** What lies on the ground of the lot: street, easements, setbacks, paving, utilities, drainage. */
+import type { Vec2 } from '../../../base/vec.js';
 import type { UtilityKind } from '../../../project/model.js';
 import type { Primitive } from '../../ir/index.js';
 import type { SheetContext } from '../contract.js';
 import { extents } from '../parts.js';
-import { ALONG, between, feet, type Lettering, middle, readable, roundBox, word } from './words.js';
+import { feet, type Lettering, readable } from './words.js';
 
 /** Short letters on a utility line, explained in the table of the sheet. */
 export const UTILITY_CODE: Readonly<Record<UtilityKind, string>> = {
@@ -82,24 +83,12 @@ export function groundWords(ctx: SheetContext, l: Lettering, ratio: number): voi
       ...(street.rightOfWay === undefined ? [] : [`${feet(street.rightOfWay)} right of way`]),
     ];
     const depth = street.rightOfWay !== undefined ? street.rightOfWay / 2 : streetDepth(ctx);
-    const at = (t: number, d: number) => {
-      const p = between(line.start, line.end, t);
-      return { x: p.x - d * line.inward.x, y: p.y - d * line.inward.y };
-    };
     // Between pavement and center line, but never into the lettering of the street line itself.
     const d = depth > 0 ? ((street.toPavement ?? 0) + depth) / 2 : 0;
-    const beyond = Math.max(0, 5.9 * h - d * ratio);
-    l.set(
-      ALONG.map((t) =>
-        word(
-          { content: words.join(', '), angle, face: 'bold', layer: 'C-ANNO-NOTE', path: '/lot/street' },
-          at(t, d),
-          h,
-          -beyond * line.inward.x,
-          -beyond * line.inward.y,
-        ),
-      ),
-    );
+    const off = Math.max(d, (5.9 * h) / ratio);
+    const away = (p: Vec2): Vec2 => ({ x: p.x - off * line.inward.x, y: p.y - off * line.inward.y });
+    const w = { content: words.join(', '), angle, face: 'bold' as const, path: '/lot/street' };
+    l.along(w, away(line.start), away(line.end));
   }
   for (const [i, e] of lot.easements.entries()) {
     const width = project.lot.easements[i]?.width;
@@ -107,29 +96,30 @@ export function groundWords(ctx: SheetContext, l: Lettering, ratio: number): voi
     const flat = b.w >= b.h;
     const content = width === undefined ? e.name : `${e.name}, ${feet(width)} wide`;
     const w = { content, angle: flat ? 0 : Math.PI / 2, path: `/lot/easements/${i}` };
-    l.set(
-      [0.74, 0.6, 0.4, 0.25, 0.5].map((t) =>
-        word(w, flat ? { x: b.x + t * b.w, y: b.y + b.h / 2 } : { x: b.x + b.w / 2, y: b.y + t * b.h }, h),
-      ),
-    );
+    const [from, to] = flat
+      ? [
+          { x: b.x, y: b.y + b.h / 2 },
+          { x: b.x + b.w, y: b.y + b.h / 2 },
+        ]
+      : [
+          { x: b.x + b.w / 2, y: b.y },
+          { x: b.x + b.w / 2, y: b.y + b.h },
+        ];
+    l.along(w, from!, to!, [0.74, 0.6, 0.4, 0.25, 0.5]);
   }
   for (const s of lot.setbacks) {
     const angle = readable(Math.atan2(s.end.y - s.start.y, s.end.x - s.start.x));
     const w = { content: `${s.yard} setback ${feet(s.required)}`, angle };
-    l.set([0.78, 0.6, 0.4, 0.25, 0.15, 0.88].map((t) => word(w, between(s.start, s.end, t), h)));
+    l.along(w, s.start, s.end, [0.78, 0.6, 0.4, 0.25, 0.15, 0.88]);
   }
-  for (const p of project.lot.paving) l.set(roundBox({ content: p.name }, extents(p.outline), h));
+  for (const p of project.lot.paving) l.box({ content: p.name }, extents(p.outline));
   for (const u of project.lot.utilities) {
     const code = u.overhead ? `OH ${UTILITY_CODE[u.kind]}` : UTILITY_CODE[u.kind];
     const legs = u.points.slice(1).map((b, i) => [u.points[i]!, b] as const);
     const size = ([a, b]: (typeof legs)[number]): number => Math.hypot(b.x - a.x, b.y - a.y);
     const longest = legs.reduce((p, q) => (size(q) > size(p) ? q : p));
     const angle = readable(Math.atan2(longest[1].y - longest[0].y, longest[1].x - longest[0].x));
-    l.set(
-      ALONG.map((t) =>
-        word({ content: code, angle, layer: 'C-UTIL', face: 'condensed-bold' }, between(...longest, t), h),
-      ),
-    );
+    l.along({ content: code, angle, layer: 'C-UTIL', face: 'condensed-bold' }, ...longest);
   }
   for (const d of project.lot.drainage) {
     const angle = Math.atan2(d.to.y - d.from.y, d.to.x - d.from.x);
@@ -157,14 +147,10 @@ export function groundWords(ctx: SheetContext, l: Lettering, ratio: number): voi
     );
     if (d.label === '') continue;
     const w = { content: d.label, angle: readable(angle), layer: 'C-TOPO' as const };
-    l.set(ALONG.map((t) => word(w, between(d.from, d.to, t), h)));
+    l.along(w, d.from, d.to, undefined, [0, 1.5 * h, -1.5 * h]);
   }
   for (const t of project.patio.existing) {
     const b = extents(t.outline);
-    if (t.state === 'existing')
-      l.set([
-        ...roundBox({ content: t.name }, b, h).slice(-4),
-        word({ content: t.name }, middle({ x: b.x, y: b.y }, { x: b.x + b.w, y: b.y + b.h }), h),
-      ]);
+    if (t.state === 'existing') l.box({ content: t.name }, b);
   }
 }

@@ -73,12 +73,9 @@ const separationRows = (ctx: SheetContext): TableRow[] =>
     s.required ? (s.distance >= s.required.distance - 1e-9 ? 'meets' : 'LESS') : '–',
   ]);
 
-const utilityRows = (ctx: SheetContext): TableRow[] =>
-  ctx.input.project.lot.utilities.map((u) => [
-    u.overhead ? `OH ${UTILITY_CODE[u.kind]}` : UTILITY_CODE[u.kind],
-    u.label,
-    u.overhead ? 'overhead' : 'buried',
-  ]);
+/** `W water, OH E overhead service`: what the letters on lines in the ground mean. */
+const utilityWords = (ctx: SheetContext): string =>
+  ctx.input.project.lot.utilities.map((u) => `${u.overhead ? 'OH ' : ''}${UTILITY_CODE[u.kind]} ${u.label}`).join(', ');
 
 function notes(ctx: SheetContext): string[] {
   const { lot, project } = ctx.input;
@@ -102,7 +99,7 @@ function notes(ctx: SheetContext): string[] {
         ]
       : []),
     ...(utilities.length > 0
-      ? ['Lines in the ground are drawn as far as they are known; depth and place are not certain.']
+      ? [`Lines as far as they are known, place and depth not certain: ${utilityWords(ctx)}.`]
       : []),
     'Call the utility locating service before digging. Private lines, septic parts and irrigation are not marked by it: hand dig near them.',
     drainage.length > 0
@@ -128,7 +125,6 @@ export function lotBlocks(ctx: SheetContext): Block[] {
       ],
       rows: yardRows(ctx),
     },
-    { kind: 'gap' },
     {
       kind: 'table',
       whole: true,
@@ -142,7 +138,6 @@ export function lotBlocks(ctx: SheetContext): Block[] {
       ],
       rows: edgeRows(ctx),
     },
-    { kind: 'gap' },
     {
       kind: 'table',
       whole: true,
@@ -156,7 +151,6 @@ export function lotBlocks(ctx: SheetContext): Block[] {
       ],
       rows: coverageRows(ctx),
     },
-    { kind: 'gap' },
     {
       kind: 'table',
       whole: true,
@@ -169,14 +163,6 @@ export function lotBlocks(ctx: SheetContext): Block[] {
         { head: 'Result', grow: true },
       ],
       rows: separationRows(ctx),
-    },
-    { kind: 'gap' },
-    {
-      kind: 'table',
-      whole: true,
-      title: 'Utility lines',
-      columns: [{ head: 'On plan' }, { head: 'What' }, { head: 'How', grow: true }],
-      rows: utilityRows(ctx),
     },
     { kind: 'heading', text: 'Notes' },
     { kind: 'numbered', items: notes(ctx) },

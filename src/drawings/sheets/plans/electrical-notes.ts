@@ -69,7 +69,6 @@ export function electricalBlocks(ctx: SheetContext, devices: readonly Device[]):
     },
     ...(devices.length > 0
       ? [
-          { kind: 'gap' as const },
           {
             kind: 'table' as const,
             whole: true,

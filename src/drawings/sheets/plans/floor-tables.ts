@@ -141,7 +141,6 @@ export function floorBlocks(ctx: SheetContext, shown: readonly Placed[]): Block[
       ],
       rows: openingRows(ctx, shown),
     },
-    { kind: 'gap' },
     {
       kind: 'table',
       whole: true,
@@ -164,7 +163,6 @@ export function floorBlocks(ctx: SheetContext, shown: readonly Placed[]): Block[
           },
         ]
       : []),
-    { kind: 'gap' },
     {
       kind: 'table',
       whole: true,
