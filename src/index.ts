@@ -45,6 +45,15 @@ export type * from './report/path/model.js';
 export { pathText } from './report/path/text.js';
 export { type TrussOrder, trussOrders } from './report/truss-order.js';
 export { type Why, type WhyForce, why, whyText } from './report/why.js';
+export {
+  askedText,
+  type CompletenessRow,
+  completeness,
+  foundText,
+  OFFICE_ROWS,
+  OFFICES_READ,
+  unknownRows,
+} from './review/completeness/index.js';
 export type { Verdict } from './review/model.js';
 export type { SheetFinding } from './review/sheets/contract.js';
 export type { Footing, Joint, Member, Piece, Structure, Surface } from './structure/model.js';

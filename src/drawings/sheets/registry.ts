@@ -10,6 +10,7 @@ import { footingPlan } from './footing-plan.js';
 import { framingPlanSheet } from './framing-plan.js';
 import { loadPathSheet } from './load-path.js';
 import { lotPlan } from './lot-plan.js';
+import { officeList } from './office-list.js';
 import { schedules } from './schedules.js';
 import { sections } from './sections.js';
 import { trusses } from './trusses.js';
@@ -17,6 +18,7 @@ import { trusses } from './trusses.js';
 /** Every sheet kind, in the order of the set. */
 export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   cover,
+  'office-list': officeList,
   'lot-plan': lotPlan,
   'footing-plan': footingPlan,
   'beam-plan': beamPlanSheet,
