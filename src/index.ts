@@ -32,6 +32,15 @@ export { type Drawn, drawJudged } from './drawn.js';
 export { drawOne } from './drawings/sheets/one.js';
 export * from './edit/index.js';
 export { type Remedy, remediesOf } from './remedies/index.js';
+export {
+  askedText,
+  type CompletenessRow,
+  completeness,
+  foundText,
+  OFFICE_ROWS,
+  OFFICES_READ,
+  unknownRows,
+} from './review/completeness/index.js';
 export type { SheetFinding } from './review/sheets/contract.js';
 export { csvOf, type DataTable, parseCsv, xlsxOf } from './tables/index.js';
 export * from './takeoff/index.js';

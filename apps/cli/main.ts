@@ -8,6 +8,7 @@ import { check } from './commands/check.js';
 import type { DrawOptions } from './commands/draw.js';
 import { create } from './commands/new.js';
 import { pathCommand } from './commands/path.js';
+import { review } from './commands/review.js';
 import { whyCommand } from './commands/why.js';
 import { UserFault } from './files.js';
 import { EXIT, type Io } from './io.js';
@@ -97,6 +98,21 @@ Examples:
 What is wrong on a sheet itself (a text on another, a string that does not add up) is listed, and the set stays preliminary.`,
     )
     .action((file: string, o: DrawOptions) => run(draw)(file, o));
+
+  program
+    .command('review')
+    .description('what offices ask of a submittal, and on which sheet this set shows it')
+    .argument('<file>', 'project file, or - for standard input')
+    .option('--json', 'print rows, faults of the sheets and verdict as JSON')
+    .addHelpText(
+      'after',
+      `
+Example:
+  eavewright review patio.json
+
+Rows are taken out and added under submittal.officeChecklist of the project file. Exit 1 while a row is not shown.`,
+    )
+    .action((file: string, o: { json?: boolean }) => run(review)(file, o));
 
   program
     .command('why')

@@ -12,7 +12,7 @@ import type { Project } from '../../project/model.js';
 import type { Verdict } from '../../review/model.js';
 import type { Piece, Structure } from '../../structure/model.js';
 import type { Style } from '../annotate/style.js';
-import type { Discipline, Primitive, Rect, SeparateFile, SheetSize, Viewport } from '../ir/index.js';
+import type { Discipline, Primitive, Rect, SeparateFile, Sheet, SheetSize, Viewport } from '../ir/index.js';
 
 /** Everything derived that a drawing may show. */
 export interface DrawingInput {
@@ -32,6 +32,7 @@ export interface DrawingInput {
 export const SHEET_IDS = {
   cover: 'G-001',
   inspections: 'G-002',
+  'office-list': 'G-601',
   'lot-plan': 'C-101',
   'footing-plan': 'S-101',
   'beam-plan': 'S-102',
@@ -65,8 +66,10 @@ export interface SheetContext {
   len(inches: number): string;
   /** Convex pieces of everything, made once per set. */
   readonly pieces: readonly Piece[];
-  /** Sheets of the set in order, known when the cover is drawn; empty before. */
+  /** Sheets of the set in order, known to kinds that list the set; empty for all others. */
   readonly index: readonly { readonly id: string; readonly title: string }[];
+  /** The same sheets as drawn so far, without their title blocks. */
+  readonly drawn: readonly Sheet[];
 }
 
 export interface SheetBody {
@@ -81,6 +84,8 @@ export interface SheetKind {
   readonly discipline: Discipline;
   /** File of its own in which offices ask for it; absent: with the drawings. */
   readonly file?: SeparateFile;
+  /** Lists the set: drawn again once its sheets are known. */
+  readonly lists?: true;
   needed(input: DrawingInput): boolean;
   /** One body a sheet; more than one when the matter does not fit (ids count up from the kind's own). */
   draw(ctx: SheetContext): readonly SheetBody[];

@@ -198,4 +198,4 @@ function draw(ctx: SheetContext): SheetBody[] {
   return flowSheets(ctx, { title: 'Cover', blocks, columns, layer: 'G-ANNO-NOTE' });
 }
 
-export const cover: SheetKind = { title: 'Cover', discipline: 'G', needed: () => true, draw };
+export const cover: SheetKind = { title: 'Cover', discipline: 'G', lists: true, needed: () => true, draw };

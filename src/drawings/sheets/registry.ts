@@ -16,6 +16,7 @@ import { lotPlan } from './lot/lot-plan.js';
 import { demolition } from './plans/demolition.js';
 import { electricalPlan } from './plans/electrical.js';
 import { floorPlan } from './plans/floor-plan.js';
+import { officeList } from './office-list.js';
 import { schedules } from './schedules.js';
 import { sections } from './sections.js';
 import { trussPapers } from './truss-papers.js';
@@ -25,6 +26,7 @@ import { trusses } from './trusses.js';
 export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   cover,
   inspections,
+  'office-list': officeList,
   'lot-plan': lotPlan,
   'footing-plan': footingPlan,
   'beam-plan': beamPlanSheet,

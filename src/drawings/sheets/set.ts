@@ -48,15 +48,12 @@ export function explainOnce(input: DrawingInput): DrawingInput {
 export interface SetPart {
   readonly id: string;
   readonly kind: SheetKind;
-  /** Lists the set: drawn again once its sheets are known. */
-  readonly lists?: true;
 }
 
 /** The parts of the permit set, in order. */
 export const PERMIT_SET: readonly SetPart[] = (Object.keys(SHEETS) as SheetKindId[]).map((k) => ({
   id: SHEET_IDS[k],
   kind: SHEETS[k],
-  ...(k === 'cover' && { lists: true as const }),
 }));
 
 /** Draws the whole set at the project's sheet size, or at another one. Pure: the same input gives the same sheets. */
@@ -75,34 +72,36 @@ export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly 
     len: (inches: number) => formatLength(inches, { units, glyphs: true }),
     pieces: piecesOf(input.structure, input.project),
     index: [],
+    drawn: [],
   };
   const needed = parts.filter((p) => p.kind.needed(input));
   const drawn = new Map<SetPart, readonly SheetBody[]>();
-  for (const p of needed) if (!p.lists) drawn.set(p, p.kind.draw(blank));
-  // A part that lists the set is drawn once to learn how many sheets it fills, then with the list.
+  for (const p of needed) if (!p.kind.lists) drawn.set(p, p.kind.draw(blank));
   const unlisted: SheetBody = { title: '', scaleNote: '', viewports: [], items: [] };
-  const listing = () => {
-    const all = needed.flatMap((p) =>
-      (drawn.get(p) ?? [unlisted]).map((body) => ({ first: p.id, kind: p.kind, body, title: body.title })),
-    );
-    const ids = idsOf(all.map((s) => s.first));
-    return all.map((s, i) => ({ ...s, id: ids[i]! }));
+  const sheetsOf = (): Sheet[] => {
+    const all = needed.flatMap((p) => (drawn.get(p) ?? [unlisted]).map((body) => ({ part: p, body })));
+    const ids = idsOf(all.map((s) => s.part.id));
+    return all.map(({ part, body }, i) => ({
+      ...body,
+      id: ids[i]!,
+      discipline: part.kind.discipline,
+      size,
+      ...(part.kind.file && { file: part.kind.file }),
+    }));
   };
+  // A part that lists the set is drawn once to learn how many sheets it fills, then with the list.
   for (let turn = 0; turn < 2; turn++)
-    for (const p of needed) if (p.lists) drawn.set(p, p.kind.draw({ ...blank, index: listing() }));
+    for (const p of needed)
+      if (p.kind.lists) {
+        const sheets = sheetsOf();
+        drawn.set(p, p.kind.draw({ ...blank, index: sheets.map(({ id, title }) => ({ id, title })), drawn: sheets }));
+      }
   const set = setData(input);
-  const all = listing();
-  return all.map(({ kind, body, id }, n) => ({
-    id,
-    title: body.title,
-    discipline: kind.discipline,
-    size,
-    viewports: body.viewports,
-    scaleNote: body.scaleNote,
-    ...(kind.file && { file: kind.file }),
+  return sheetsOf().map((s, n, all) => ({
+    ...s,
     items: [
-      ...body.items,
-      ...titleBlock(size, set, { id, title: body.title, scaleNote: body.scaleNote, number: n + 1, of: all.length }),
+      ...s.items,
+      ...titleBlock(size, set, { id: s.id, title: s.title, scaleNote: s.scaleNote, number: n + 1, of: all.length }),
     ],
   }));
 }

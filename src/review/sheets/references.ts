@@ -13,7 +13,7 @@ const ONLY_ID = new RegExp(`^${ID}$`);
 export const index: SheetCheck = {
   title: 'The cover lists the sheets of the set, in order',
   run({ sheets }) {
-    const covers = sheets.filter((s) => s.id.startsWith('G-'));
+    const covers = sheets.filter((s) => s.id.startsWith('G-0'));
     const listed = covers.flatMap((s) =>
       boxesOf(s)
         .filter((b) => !FORM_LAYERS.has(b.layer) && ONLY_ID.test(b.content))
