@@ -12,7 +12,7 @@ import { say } from '../codes/say.js';
 import type { CheckContext } from '../contract.js';
 import { RATIO_CAP, ratioOf } from '../finding.js';
 import { type Raise, raised } from '../hand.js';
-import { type Action, actionsOf, type Cause } from './actions.js';
+import { type Action, type Cause, eachAction } from './actions.js';
 import { bearsOnWood } from './bearing.js';
 import { type Demand, TRACE } from './demands.js';
 import { forceParts } from './force-parts.js';
@@ -108,7 +108,7 @@ interface Case {
 const WAYS_UP = ['up', 'along', 'across'] as const;
 const WAYS_DOWN = ['down', 'along', 'across'] as const;
 
-const forceIn = ({ raise, x, y, z }: Action, way: Way): number =>
+const forceIn = (way: Way, x: number, y: number, z: number, raise: Raise): number =>
   way === 'along' ? Math.abs(x) : way === 'across' ? Math.abs(y) : Math.abs(z) * raise.factor;
 
 /** Neither asked of a product that is not rated this way: rounding, and what wood takes by bearing. */
@@ -116,12 +116,20 @@ const spared = ({ rated, onWood }: Case, way: Way, P: number): boolean =>
   rated[way] === undefined && (P < TRACE || (way === 'down' && onWood));
 
 /** Sum of ratios and of forces at one joint under one combination. Hot: every joint, every combination. */
-function useOf(action: Action, c: Case, out: { ratio: number; total: number }): void {
-  const part = durationPart(action.combination.CD, c.published);
+function addUse(
+  CD: number,
+  x: number,
+  y: number,
+  z: number,
+  raise: Raise,
+  c: Case,
+  out: { ratio: number; total: number },
+): void {
+  const part = durationPart(CD, c.published);
   let ratio = 0;
   let total = 0;
-  for (const way of action.z < 0 ? WAYS_DOWN : WAYS_UP) {
-    const P = forceIn(action, way);
+  for (const way of z < 0 ? WAYS_DOWN : WAYS_UP) {
+    const P = forceIn(way, x, y, z, raise);
     if (spared(c, way, P)) continue;
     const rating = c.rated[way];
     ratio += ratioOf(P, rating === undefined ? 0 : rating * part);
@@ -133,45 +141,43 @@ function useOf(action: Action, c: Case, out: { ratio: number; total: number }): 
 
 /** The same with each direction by itself. */
 function sharesOf(action: Action, c: Case): Worst {
-  const { joint, combination, raise, z } = action;
+  const { joint, combination, raise, x, y, z } = action;
   const part = durationPart(combination.CD, c.published);
   const shares: Share[] = [];
   for (const way of z < 0 ? WAYS_DOWN : WAYS_UP) {
-    const P = forceIn(action, way);
+    const P = forceIn(way, x, y, z, raise);
     if (spared(c, way, P)) continue;
     const rating = c.rated[way];
     const allowed = rating === undefined ? undefined : rating * part;
     shares.push({ way, P, allowed, ratio: ratioOf(P, allowed ?? 0) });
   }
   const use = { ratio: 0, total: 0 };
-  useOf(action, c, use);
+  addUse(combination.CD, x, y, z, raise, c, use);
   return { joint, combination, part, raise, vertical: Math.abs(z), shares, ratio: use.ratio };
 }
 
 /** The joint and combination that ask most of the product; undefined when a joint's forces are not known. */
 export function worstOf(ctx: CheckContext, mark: string, product: JointProduct, lie: Lie): Worst | undefined {
   const rated = ratings(product, lie);
-  const actions = actionsOf(ctx, mark);
-  if (!actions) return undefined;
   const use = { ratio: 0, total: 0 };
   const most = { ratio: 0, total: 0 };
   let worst: { readonly action: Action; readonly at: Case } | undefined;
-  let joint: Joint | undefined;
+  let last: Joint | undefined;
   let at: Case = { rated, published: product.duration, onWood: false };
-  for (const action of actions) {
-    if (action.joint !== joint) {
-      joint = action.joint;
+  const known = eachAction(ctx, mark, (joint, combination, x, y, z, raise) => {
+    if (joint !== last) {
+      last = joint;
       at = { rated, published: product.duration, onWood: bearsOnWood(ctx.structure, joint) };
     }
-    useOf(action, at, use);
+    addUse(combination.CD, x, y, z, raise, at, use);
     // Where no rating exists every ratio is capped: the larger force is the one to name.
-    if (worst && use.ratio < most.ratio) continue;
-    if (worst && use.ratio === most.ratio && use.total <= most.total) continue;
-    worst = { action, at };
+    if (worst && use.ratio < most.ratio) return;
+    if (worst && use.ratio === most.ratio && use.total <= most.total) return;
+    worst = { action: { joint, combination, x, y, z, raise }, at };
     most.ratio = use.ratio;
     most.total = use.total;
-  }
-  return worst && sharesOf(worst.action, worst.at);
+  });
+  return known && worst ? sharesOf(worst.action, worst.at) : undefined;
 }
 
 /** Steps of the worst joint: force, allowable load and their ratio each way; `byBearing` is what the product is spared. */
