@@ -53,7 +53,7 @@ const joints = (ctx: SheetContext, pick: RegExp): string[] =>
       const served = servedBy(ctx.input.project.choices, d.mark, d.kind);
       const how =
         served?.by === 'connection' ? 'calculated connection, fasteners in the joint schedule' : briefly(ctx, d.mark);
-      return `${d.mark}, ${d.count} places: ${how}`;
+      return `${d.mark}, ${d.count} ${d.count > 1 ? 'places' : 'place'}: ${how}`;
     });
 
 function nailing(ctx: SheetContext): string[] {

@@ -1,10 +1,10 @@
 /** Inspections and notes: what each inspector looks at with this project's numbers, what must be at hand, what goes wrong. */
 import { houseFacts } from '../../checks/house/facts.js';
 import { type Block, columnsFlow, measure, splitColumns } from '../annotate/index.js';
-import type { Rect } from '../ir/index.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
+import { fasteningTable } from './fastening-table.js';
 import { stages } from './inspection-stages.js';
-import { flowOn } from './parts.js';
+import { evened, flowOn } from './parts.js';
 import { paperState, trussesDeferred } from './truss-words.js';
 
 /** What is open, deferred or for a professional, each from its own place in the model. */
@@ -129,28 +129,27 @@ function notes(ctx: SheetContext): Block[] {
   ];
 }
 
-/** A large sheet has the table on its left half and the notes in two columns beside it; small ones one after the other. */
+/**
+ * The tables across the sheet, the notes in columns under them where all fit; else on the next sheet, so that no few lines
+ * stand alone.
+ */
 function draw(ctx: SheetContext): SheetBody[] {
   const { area, style } = ctx;
   const title = 'Inspections and notes';
   const more = `${title}, continued`;
   const layer = 'G-ANNO-NOTE';
-  if (area.w > 24) {
-    const [left, right] = splitColumns(area, [1, 1], style.gutter) as [Rect, Rect];
-    const columns = splitColumns(right, [1, 1], style.gutter);
-    const first = columnsFlow(measure(table(ctx), left.w, style, layer), [left]);
-    const second = columnsFlow(measure(notes(ctx), columns[0]!.w, style, layer), columns);
-    const body: SheetBody = { title, scaleNote: 'No scale', viewports: [], items: [...first.items, ...second.items] };
-    return [body, ...flowOn(first.rest, [left], more), ...flowOn(second.rest, columns, more)];
-  }
-  const columns = splitColumns(area, [1, 1], style.gutter);
-  const top = columnsFlow(measure(table(ctx), area.w, style, layer), [area]);
-  const body: SheetBody = { title, scaleNote: 'No scale', viewports: [], items: top.items };
-  return [
-    body,
-    ...flowOn(top.rest, [area], more),
-    ...flowOn(measure(notes(ctx), columns[0]!.w, style, layer), columns, more),
-  ];
+  const tables = columnsFlow(measure([...table(ctx), fasteningTable(ctx)], area.w, style, layer), [area]);
+  const first: SheetBody = { title, scaleNote: 'No scale', viewports: [], items: tables.items };
+  const bodies = [first, ...flowOn(tables.rest, [area], more)];
+  const shares = area.w > 24 ? [1, 1, 1] : [1, 1];
+  const columns = splitColumns(area, shares, style.gutter);
+  const slugs = measure(notes(ctx), columns[0]!.w, style, layer);
+  const room = { ...area, h: (tables.bottoms[0] ?? area.y) - area.y - style.gutter };
+  const under = splitColumns(room, shares, style.gutter);
+  if (bodies.length > 1 || room.h < 0 || columnsFlow(slugs, under).rest.length > 0)
+    return [...bodies, ...flowOn(slugs, evened(slugs, columns), more)];
+  const { items } = columnsFlow(slugs, evened(slugs, under));
+  return [{ ...first, items: [...first.items, ...items] }];
 }
 
 export const inspections: SheetKind = { title: 'Inspections and notes', discipline: 'G', needed: () => true, draw };

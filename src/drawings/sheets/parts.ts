@@ -184,3 +184,19 @@ export function flowOn(slugs: readonly Slug[], columns: readonly Rect[], title: 
   }
   return bodies;
 }
+
+/** Columns cut to the least height at which measured text still fits them, so that they end together; as they are when it does not fit. */
+export function evened(slugs: readonly Slug[], columns: readonly Rect[]): readonly Rect[] {
+  const cut = (h: number): Rect[] => columns.map((c) => ({ ...c, y: c.y + c.h - h, h }));
+  const fits = (h: number): boolean => columnsFlow(slugs, cut(h)).rest.length === 0;
+  const most = columns[0]!.h;
+  if (!fits(most)) return columns;
+  let [low, high] = [0, most];
+  for (let k = 0; k < 8; k++) {
+    const mid = (low + high) / 2;
+    // A piece taller than its column is drawn all the same: such a height is none.
+    if (slugs.every((s) => s.height <= mid) && fits(mid)) high = mid;
+    else low = mid;
+  }
+  return cut(high);
+}

@@ -8,7 +8,7 @@ import { type TrussOrder, trussOrders } from '../../report/truss-order.js';
 import { type Block, columnsFlow, heightOf, measure, pencil, splitColumns, type TableRow } from '../annotate/index.js';
 import type { Primitive, Rect } from '../ir/index.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
-import { flowOn } from './parts.js';
+import { evened, flowOn } from './parts.js';
 import { deferredBy, paperState, papersComplete } from './truss-words.js';
 
 const pitch = (radians: number): string => `${Number((12 * Math.tan(radians)).toFixed(2))}/12`;
@@ -171,7 +171,9 @@ function draw(ctx: SheetContext): SheetBody[] {
         items: [...columnsFlow(slugs, [columns[0]!]).items, ...marks.flatMap((m, i) => frame(ctx, boxes[i]!, m, done))],
       },
     ];
-  return flowOn(slugs, columns, `${TITLE}, continued`).map((b, i) => (i === 0 ? { ...b, title: TITLE } : b));
+  return flowOn(slugs, evened(slugs, columns), `${TITLE}, continued`).map((b, i) =>
+    i === 0 ? { ...b, title: TITLE } : b,
+  );
 }
 
 const TITLE = 'Truss papers';

@@ -4,7 +4,7 @@ import { splitColumns } from '../../annotate/index.js';
 import type { Rect } from '../../ir/index.js';
 import type { SheetBody, SheetContext } from '../contract.js';
 import type { Detail } from './contract.js';
-import { drawDetail, type Measured, measureDetail } from './place.js';
+import { drawDetail, type Measured, measureAt, measureDetail } from './place.js';
 
 /** A detail's place: running number of the sheet, from 0, and its number there. */
 export interface Spot {
@@ -51,6 +51,23 @@ function columnsOf(list: readonly Measured[], n: number, height: number, gap: nu
   return fill(hi);
 }
 
+/** Details of one sort at one scale, the smallest any of them needs. */
+function alike(
+  ctx: SheetContext,
+  details: readonly Detail[],
+  width: number,
+  most: number,
+): readonly (Measured | undefined)[] {
+  const sort = (d: Detail): string => d.id.split(' ')[0]!;
+  const first = details.map((d) => measureDetail(ctx, d, width, most));
+  const least = new Map<string, Measured>();
+  for (const m of first) {
+    const known = m && least.get(sort(m.detail));
+    if (m && (!known || m.scale.ratio < known.scale.ratio)) least.set(sort(m.detail), m);
+  }
+  return first.map((m) => m && (measureAt(ctx, m.detail, width, least.get(sort(m.detail))!.scale) ?? m));
+}
+
 /** The best way to put these details on one sheet; undefined when they do not fit. */
 function arrange(ctx: SheetContext, details: readonly Detail[]): Arrangement | undefined {
   const { area, style } = ctx;
@@ -63,7 +80,7 @@ function arrange(ctx: SheetContext, details: readonly Detail[]): Arrangement | u
       style.gutter,
     );
     for (const cap of CAPS) {
-      const list = details.map((d) => measureDetail(ctx, d, boxes[0]!.w, cap * area.h));
+      const list = alike(ctx, details, boxes[0]!.w, cap * area.h);
       if (list.some((m) => m === undefined)) continue;
       const columns = columnsOf(list as Measured[], n, area.h, style.gutter);
       if (!columns) continue;
