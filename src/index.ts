@@ -5,6 +5,7 @@ export { drawingArea, sheetFrame } from './drawings/annotate/title-block.js';
 export { dxfModelPlan, dxfOf } from './drawings/backends/dxf/index.js';
 export { type FontBytes, type PdfOptions, pdfOf } from './drawings/backends/pdf/index.js';
 export * from './drawings/backends/svg/index.js';
+export { buyPages, hirePages } from './drawings/buying/index.js';
 export {
   emSize,
   FACES,

@@ -4,6 +4,7 @@
  */
 import { Command, CommanderError } from 'commander';
 import { app } from './commands/app.js';
+import { type BuyFlags, buy } from './commands/buy.js';
 import { check } from './commands/check.js';
 import type { DrawOptions } from './commands/draw.js';
 import { create } from './commands/new.js';
@@ -36,6 +37,7 @@ Examples:
   eavewright new gable-attached -o patio.json    a commented project file to start from
   eavewright check patio.json                    every check; exit 0 only when the set can be issued
   eavewright draw patio.json -o out              out/set.pdf and one SVG a sheet in out/sheets
+  eavewright buy patio.json -o out               out/buy.pdf: what to buy, how to cut it; out/hire.pdf: scopes and bids
   eavewright why patio.json B1                   the numbers behind beam B1, step by step
   eavewright path patio.json B1                  the chain from the roof through B1 to the soil
 
@@ -131,6 +133,18 @@ Rows are taken out and added under submittal.officeChecklist of the project file
     .option('--json', 'print the chain as JSON')
     .addHelpText('after', '\nExample:\n  eavewright path patio.json B1')
     .action((file: string, mark: string, o: { json?: boolean }) => run(pathCommand)(file, mark, o));
+
+  program
+    .command('buy')
+    .description('take off, cut list, orders, prices and papers for hiring')
+    .argument('<file>', 'project file, or - for standard input')
+    .requiredOption('-o, --output <dir>', 'folder for buy.pdf, hire.pdf, buy.xlsx, buy.csv, prices.csv and buy.json')
+    .option('--prices <csv>', 'price list to use: item, unit, price; prices.csv is one to fill in')
+    .option('--invented-prices', 'made-up prices, for trying it out; every page says so')
+    .option('--compare', 'also build and price the usual choices: trusses or rafters, built-up or glulam')
+    .option('--json', 'list the files written as JSON')
+    .addHelpText('after', '\nExample:\n  eavewright buy patio.json -o out --prices prices.csv')
+    .action((file: string, o: BuyFlags) => run(buy)(file, o));
 
   program
     .command('start')
