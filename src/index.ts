@@ -31,6 +31,7 @@ export {
   type SheetSize,
 } from './drawings/ir/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
+export { drawSiteBooklet } from './drawings/sheets/lot/booklet.js';
 export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
 export type { Combination, LoadBasis, LoadCase, Loads } from './loads/model.js';
 export type { LotResult } from './lot/model.js';

@@ -10,7 +10,8 @@ export const SHEET_SIZE_NAMES = ['ARCH D', 'ARCH C', 'ANSI B', 'ANSI D'] as cons
 
 const CAUTION = 'Prepared with a program that certifies nothing. The authority having jurisdiction decides.';
 
-function setData(input: DrawingInput): SetData {
+/** What all sheets of a set say of the job. */
+export function setData(input: DrawingInput): SetData {
   const { job, log } = input.project;
   return {
     project: job.title,
@@ -36,21 +37,23 @@ function explainOnce(input: DrawingInput): DrawingInput {
   return { ...input, explain };
 }
 
+/** What kinds draw from at one sheet size; the index is empty until the set is known. */
+export const sheetContext = (input: DrawingInput, size: SheetSize): SheetContext => ({
+  input,
+  size,
+  style: styleFor(size),
+  area: drawingArea(size),
+  len: (inches: number) => formatLength(inches, { units: input.project.job.units, glyphs: true }),
+  pieces: piecesOf(input.structure, input.project),
+  index: [],
+});
+
 /** Draws the whole set at the project's sheet size, or at another one. Pure: the same input gives the same sheets. */
 export function drawSet(given: DrawingInput, size: SheetSize = given.project.job.sheetSize): Sheet[] {
   const input = explainOnce(given);
-  const units = input.project.job.units;
-  const base = {
-    input,
-    size,
-    style: styleFor(size),
-    area: drawingArea(size),
-    len: (inches: number) => formatLength(inches, { units, glyphs: true }),
-    pieces: piecesOf(input.structure, input.project),
-  };
+  const blank = sheetContext(input, size);
   const drawn = new Map<SheetKindId, readonly SheetBody[]>();
   const kinds = (Object.keys(SHEETS) as SheetKindId[]).filter((k) => SHEETS[k].needed(input));
-  const blank: SheetContext = { ...base, index: [] };
   for (const k of kinds) if (k !== 'cover') drawn.set(k, SHEETS[k].draw(blank));
   // The cover lists the set, itself included; it is drawn once to learn how many sheets it fills, then with the list.
   const listing = (covers: readonly SheetBody[]) =>
@@ -58,7 +61,7 @@ export function drawSet(given: DrawingInput, size: SheetSize = given.project.job
       (k === 'cover' ? covers : drawn.get(k)!).map((b, i) => ({ id: idAt(SHEET_IDS[k], i), title: b.title })),
     );
   let covers: readonly SheetBody[] = [{ title: 'Cover', scaleNote: '', viewports: [], items: [] }];
-  for (let turn = 0; turn < 2; turn++) covers = SHEETS.cover.draw({ ...base, index: listing(covers) });
+  for (let turn = 0; turn < 2; turn++) covers = SHEETS.cover.draw({ ...blank, index: listing(covers) });
   drawn.set('cover', covers);
   const set = setData(input);
   const all = kinds.flatMap((k) => drawn.get(k)!.map((body, i) => ({ kind: k, body, id: idAt(SHEET_IDS[k], i) })));
