@@ -11,7 +11,7 @@ export interface Rect {
 }
 
 /**
- * Trimmed sheet sizes, landscape, inches. ARCH and ANSI sizes per a plan room's published list; ISO A
+ * Trimmed sheet sizes, landscape but for the upright letter sheet, inches. ARCH and ANSI sizes per a plan room's published list; ISO A
  * sizes converted from millimetres.
  */
 export const SHEET_SIZES = {
@@ -22,6 +22,7 @@ export const SHEET_SIZES = {
   'ARCH E1': { w: 42, h: 30 },
   'ARCH E': { w: 48, h: 36 },
   'ANSI A': { w: 11, h: 8.5 },
+  'ANSI A portrait': { w: 8.5, h: 11 },
   'ANSI B': { w: 17, h: 11 },
   'ANSI C': { w: 22, h: 17 },
   'ANSI D': { w: 34, h: 22 },

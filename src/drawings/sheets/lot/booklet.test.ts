@@ -21,8 +21,9 @@ describe.each([
   const set = drawnSet(sheets, input.structure);
 
   it('is letter size, numbered among itself, the lot at an engineer’s scale', () => {
-    expect(new Set(sheets.map((s) => s.size))).toEqual(new Set(['ANSI A']));
-    expect(SHEET_SIZES['ANSI A']).toEqual({ w: 11, h: 8.5 });
+    expect(new Set(sheets.map((s) => s.size)).size).toBe(1);
+    const { w, h } = SHEET_SIZES[sheets[0]!.size];
+    expect([w, h].sort((a, b) => a - b)).toEqual([8.5, 11]);
     expect(sheets[0]!.scaleNote).toMatch(/^1" = [1-6]0'$/);
     expect(sheets.map((s) => s.id)).toEqual(sheets.map((_, i) => `C-10${i + 1}`));
   });

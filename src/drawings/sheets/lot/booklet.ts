@@ -12,7 +12,8 @@ import { lotContent, lotView } from './content.js';
 import { enlargedContent, enlargedView } from './enlarged.js';
 import { lotBlocks } from './tables.js';
 
-export const BOOKLET_SIZE: SheetSize = 'ANSI A';
+/** Letter size lying and upright: the one that draws the lot larger, lying where both do alike. */
+const LETTER = ['ANSI A', 'ANSI A portrait'] as const satisfies readonly SheetSize[];
 
 function page<V extends PlanView>(
   ctx: SheetContext,
@@ -36,11 +37,13 @@ function page<V extends PlanView>(
 
 /** Sheets of the booklet, numbered among themselves. Pure: the same input gives the same sheets. */
 export function drawSiteBooklet(input: DrawingInput): Sheet[] {
-  const ctx = sheetContext(input, BOOKLET_SIZE);
+  const ctx = LETTER.map((s) => sheetContext(input, s)).reduce((a, b) =>
+    lotView(b, b.area).scale.ratio > lotView(a, a.area).scale.ratio + 1e-9 ? b : a,
+  );
   const bodies = [
     page(ctx, 'Lot plan', '1', lotView(ctx, ctx.area), lotContent),
     page(ctx, 'New roof, enlarged', '2', enlargedView(ctx, ctx.area), enlargedContent),
-    ...flowSheets(ctx, { title: 'Yards, coverage, notes', blocks: lotBlocks(ctx), columns: 2 }),
+    ...flowSheets(ctx, { title: 'Yards, coverage, notes', blocks: lotBlocks(ctx), columns: ctx.area.w > 6 ? 2 : 1 }),
   ];
   const set = setData(input);
   return bodies.map((body, i) => {
@@ -50,10 +53,10 @@ export function drawSiteBooklet(input: DrawingInput): Sheet[] {
       id,
       title: body.title,
       discipline: 'C',
-      size: BOOKLET_SIZE,
+      size: ctx.size,
       viewports: body.viewports,
       scaleNote: body.scaleNote,
-      items: [...body.items, ...titleBlock(BOOKLET_SIZE, set, data)],
+      items: [...body.items, ...titleBlock(ctx.size, set, data)],
     };
   });
 }

@@ -10,7 +10,7 @@ import { houseOutline } from './buildings.js';
 import { measuredLines } from './distances.js';
 import { feet, lettering } from './words.js';
 
-const SCALES: readonly ScaleName[] = ['1/2', '3/8', '1/4', '3/16', '1/8'];
+const SCALES: readonly ScaleName[] = ['1/2', '3/8', '1/4', '3/16', '1/8', '1:10', '1:20'];
 /** Ground shown round the new work, inches. */
 const ROUND = 60;
 
