@@ -28,6 +28,7 @@ export {
 export { PAPER_STYLE, PAPER_WIDTH, type Paper, type PaperData, papersOf } from './drawings/papers/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
 export { type SetFile, separateFiles } from './drawings/sheets/files.js';
+export { drawSiteBooklet } from './drawings/sheets/lot/booklet.js';
 export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
 export { type Drawn, drawJudged } from './drawn.js';
 export { drawOne } from './drawings/sheets/one.js';

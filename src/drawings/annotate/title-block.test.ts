@@ -26,7 +26,8 @@ describe('titleBlock', () => {
       expect(overlaps(boxes)).toEqual([]);
       const room = drawingArea(size, stamp);
       for (const b of boxes) expect(b.x - b.w / 2).toBeGreaterThan(room.x + room.w);
-      expect(room.w / SHEET_SIZES[size].w).toBeGreaterThan(0.6);
+      // An upright letter sheet gives the strip more of its width than the lying ones.
+      expect(room.w / SHEET_SIZES[size].w).toBeGreaterThan(SHEET_SIZES[size].w < 9 ? 0.55 : 0.6);
     }
   });
 

@@ -1,11 +1,9 @@
 /** One sheet of a set by itself: what a screen needs while something is dragged, without paying for all the others. */
-import { formatLength } from '../../base/quantity/index.js';
-import { piecesOf } from '../../structure/pieces/index.js';
-import { drawingArea, styleFor, titleBlock } from '../annotate/index.js';
+import { titleBlock } from '../annotate/index.js';
 import type { Sheet } from '../ir/index.js';
 import { type DrawingInput, idAt, SHEET_IDS, type SheetContext, type SheetKindId } from './contract.js';
 import { SHEETS } from './registry.js';
-import { explainOnce, setData } from './set.js';
+import { explainOnce, setData, sheetContext } from './set.js';
 
 /** What the title block and the cover say of the set round the sheet; taken from the last whole drawing of it. */
 export interface SetPlace {
@@ -19,16 +17,7 @@ export interface SetPlace {
 export function drawOne(given: DrawingInput, id: string, { index }: SetPlace): Sheet | undefined {
   const input = explainOnce(given);
   const size = input.project.job.sheetSize;
-  const units = input.project.job.units;
-  const ctx: SheetContext = {
-    input,
-    size,
-    style: styleFor(size),
-    area: drawingArea(size),
-    len: (inches) => formatLength(inches, { units, glyphs: true }),
-    pieces: piecesOf(input.structure, input.project),
-    index,
-  };
+  const ctx: SheetContext = { ...sheetContext(input, size), index };
   // Ids of one kind count up from its own: the kind is the one with the greatest id that is not past the one asked for.
   const near = (Object.keys(SHEETS) as SheetKindId[])
     .filter((k) => SHEET_IDS[k][0] === id[0] && SHEET_IDS[k] <= id && SHEETS[k].needed(input))

@@ -18,6 +18,7 @@ export const SHEET_SIZE_NAMES = ['ARCH D', 'ARCH C', 'ANSI B', 'ANSI D'] as cons
 
 const CAUTION = 'Prepared with a program that certifies nothing. The authority having jurisdiction decides.';
 
+/** What all sheets of a set say of the job. */
 export function setData(input: DrawingInput): SetData {
   const { job, log } = input.project;
   return {
@@ -56,6 +57,18 @@ export const PERMIT_SET: readonly SetPart[] = (Object.keys(SHEETS) as SheetKindI
   kind: SHEETS[k],
 }));
 
+/** What kinds draw from at one sheet size; index and sheets are empty until the set is known. */
+export const sheetContext = (input: DrawingInput, size: SheetSize): SheetContext => ({
+  input,
+  size,
+  style: styleFor(size),
+  area: drawingArea(size),
+  len: (inches: number) => formatLength(inches, { units: input.project.job.units, glyphs: true }),
+  pieces: piecesOf(input.structure, input.project),
+  index: [],
+  drawn: [],
+});
+
 /** Draws the whole set at the project's sheet size, or at another one. Pure: the same input gives the same sheets. */
 export const drawSet = (given: DrawingInput, size: SheetSize = given.project.job.sheetSize): Sheet[] =>
   drawParts(given, size, PERMIT_SET);
@@ -63,17 +76,7 @@ export const drawSet = (given: DrawingInput, size: SheetSize = given.project.job
 /** Draws, frames and numbers the parts of a set that are needed; parts that list the set see all of it. */
 export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly SetPart[]): Sheet[] {
   const input = explainOnce(given);
-  const units = input.project.job.units;
-  const blank: SheetContext = {
-    input,
-    size,
-    style: styleFor(size),
-    area: drawingArea(size),
-    len: (inches: number) => formatLength(inches, { units, glyphs: true }),
-    pieces: piecesOf(input.structure, input.project),
-    index: [],
-    drawn: [],
-  };
+  const blank = sheetContext(input, size);
   const needed = parts.filter((p) => p.kind.needed(input));
   const drawn = new Map<SetPart, readonly SheetBody[]>();
   for (const p of needed) if (!p.kind.lists) drawn.set(p, p.kind.draw(blank));

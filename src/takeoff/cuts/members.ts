@@ -20,6 +20,8 @@ const PHASE: Readonly<Record<MemberRole, Phase>> = {
   outlooker: 'framing',
   barge: 'framing',
   blocking: 'framing',
+  'fill-rafter': 'framing',
+  'valley-plate': 'framing',
   fascia: 'framing',
   gutter: 'finish',
 };

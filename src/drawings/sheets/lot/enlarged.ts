@@ -1,6 +1,7 @@
 /** The new roof on its lot, enlarged: its own dimensions and the way to every line, for large sheets. */
 import { clipConvex } from '../../../base/plane.js';
 import type { Vec2 } from '../../../base/vec.js';
+import { placeNote } from '../../annotate/index.js';
 import type { Primitive, Rect, ScaleName } from '../../ir/index.js';
 import type { SheetContext } from '../contract.js';
 import { dims, extents, inflate, scaleFor, unique } from '../parts.js';
@@ -9,7 +10,7 @@ import { houseOutline } from './buildings.js';
 import { measuredLines } from './distances.js';
 import { feet, lettering } from './words.js';
 
-const SCALES: readonly ScaleName[] = ['1/4', '3/16', '1/8'];
+const SCALES: readonly ScaleName[] = ['1/2', '3/8', '1/4', '3/16', '1/8', '1:10', '1:20'];
 /** Ground shown round the new work, inches. */
 const ROUND = 60;
 
@@ -34,46 +35,59 @@ const ring = (r: Rect): Vec2[] => [
   { x: r.x, y: r.y + r.h },
 ];
 
-/** The way to a lot line: an arrow off the edge it is measured from, with the distance. */
-function wayTo(ctx: SheetContext, from: Vec2, foot: Vec2, text: string): Primitive[] {
+/** The way to a lot line: an arrow off the edge it is measured from, with the distance outside that edge or inside it. */
+function waysTo(ctx: SheetContext, from: Vec2, foot: Vec2, text: string): Primitive[] {
   const h = ctx.style.note;
   const size = Math.hypot(foot.x - from.x, foot.y - from.y);
   if (size === 0) return [];
   const u = { x: (foot.x - from.x) / size, y: (foot.y - from.y) / size };
   const reach = 5 * h;
   const upright = Math.abs(u.y) > Math.abs(u.x);
-  return [
+  const line: Primitive[] = [
+    { kind: 'line', layer: 'C-ANNO-DIMS', pen: 'leader', a: { x: 0, y: 0 }, b: { x: u.x * reach, y: u.y * reach } },
+    { kind: 'circle', layer: 'C-ANNO-DIMS', center: { x: 0, y: 0 }, radius: 0.2 * h, fill: 'ink' },
     {
-      kind: 'symbol',
+      kind: 'polyline',
       layer: 'C-ANNO-DIMS',
-      at: from,
-      items: [
-        { kind: 'line', layer: 'C-ANNO-DIMS', pen: 'leader', a: { x: 0, y: 0 }, b: { x: u.x * reach, y: u.y * reach } },
-        { kind: 'circle', layer: 'C-ANNO-DIMS', center: { x: 0, y: 0 }, radius: 0.2 * h, fill: 'ink' },
-        {
-          kind: 'polyline',
-          layer: 'C-ANNO-DIMS',
-          closed: true,
-          fill: 'ink',
-          points: [
-            { x: u.x * reach, y: u.y * reach },
-            { x: u.x * (reach - h) - 0.25 * h * u.y, y: u.y * (reach - h) + 0.25 * h * u.x },
-            { x: u.x * (reach - h) + 0.25 * h * u.y, y: u.y * (reach - h) - 0.25 * h * u.x },
-          ],
-        },
-        {
-          kind: 'text',
-          layer: 'C-ANNO-DIMS',
-          at: upright ? { x: 0.9 * h, y: u.y * 0.55 * reach } : { x: u.x * 0.5 * reach, y: 0.5 * h },
-          content: text,
-          height: h,
-          align: upright ? 'left' : u.x > 0 ? 'left' : 'right',
-          valign: upright ? 'middle' : 'baseline',
-          mask: true,
-        },
+      closed: true,
+      fill: 'ink',
+      points: [
+        { x: u.x * reach, y: u.y * reach },
+        { x: u.x * (reach - h) - 0.25 * h * u.y, y: u.y * (reach - h) + 0.25 * h * u.x },
+        { x: u.x * (reach - h) + 0.25 * h * u.y, y: u.y * (reach - h) - 0.25 * h * u.x },
       ],
     },
   ];
+  const spots = upright
+    ? ([
+        [0.9, 2.7 * u.y, 'left'],
+        [-0.9, 2.7 * u.y, 'right'],
+        [0.9, -2 * u.y, 'left'],
+      ] as const)
+    : ([
+        [2.5 * u.x, 1, u.x > 0 ? 'left' : 'right'],
+        [-1.2 * u.x, 0, u.x > 0 ? 'right' : 'left'],
+        [-1.2 * u.x, 2.5, u.x > 0 ? 'right' : 'left'],
+        [-1.2 * u.x, -2.5, u.x > 0 ? 'right' : 'left'],
+      ] as const);
+  return spots.map(([x, y, align]) => ({
+    kind: 'symbol',
+    layer: 'C-ANNO-DIMS',
+    at: from,
+    items: [
+      ...line,
+      {
+        kind: 'text',
+        layer: 'C-ANNO-DIMS',
+        at: { x: x * h, y: y * h },
+        content: text,
+        height: h,
+        align,
+        valign: 'middle',
+        mask: true,
+      },
+    ],
+  }));
 }
 
 export function enlargedContent(
@@ -140,11 +154,14 @@ export function enlargedContent(
     ...dims(ctx, {
       ...common,
       side: 'left',
-      datum: Math.max(v.model.x, Math.min(...rx) - (15 * h) / v.scale.ratio),
+      datum: Math.max(v.model.x, Math.min(...rx) - (9 * h) / v.scale.ratio),
       tiers: [{ stations: unique([0, ...py, Math.max(...ry)]) }, { stations: [Math.min(0, ...ry), Math.max(...ry)] }],
     }).items,
-    ...measuredLines(ctx).flatMap((m) => wayTo(ctx, m.from, m.foot, `${feet(m.distance)} to ${m.line}`)),
   ];
+  for (const m of measuredLines(ctx)) {
+    const [first, ...rest] = waysTo(ctx, m.from, m.foot, `${feet(m.distance)} to ${m.line}`);
+    if (first) over.push(placeNote([first, ...rest], 0.4 * h, v.scale.ratio, over, []));
+  }
   const l = lettering(ctx.style, v.scale.ratio, over, items);
   for (const r of structure.roofs)
     l.box(

@@ -117,7 +117,8 @@ function onLeader(
     dx,
     dy,
     text: content.replaceAll('\n', ', '),
-    width: 1.02 * width + style.note,
+    // A short word stays on one line.
+    width: content.length < 28 ? Infinity : 1.02 * width + style.note,
     layer: layer ?? 'C-ANNO-NOTE',
     style,
     mask: true,
