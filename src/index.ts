@@ -45,6 +45,31 @@ export { pathText } from './report/path/text.js';
 export { type TrussOrder, trussOrders } from './report/truss-order.js';
 export { type Why, type WhyForce, why, whyText } from './report/why.js';
 export type { Verdict } from './review/model.js';
+export * from './site.js';
+export {
+  type ApprovalStep,
+  type AsBuilt,
+  approvalsOf,
+  asBuiltOf,
+  asMeasured,
+  type Bar,
+  type Change,
+  changesBetween,
+  type FitFinding,
+  type Layout,
+  layoutOf,
+  OFFICES,
+  type ReadReading,
+  type Rerun,
+  reopened,
+  type Sequence,
+  STAGES,
+  type StageCard,
+  type StageItem,
+  type StakePoint,
+  sequenceOf,
+  stageCards,
+} from './sitework/index.js';
 export type { Footing, Joint, Member, Piece, Structure, Surface } from './structure/model.js';
 export { piecesOf } from './structure/pieces/index.js';
 export * from './takeoff/index.js';
