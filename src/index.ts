@@ -45,4 +45,29 @@ export {
 } from './review/completeness/index.js';
 export type { SheetFinding } from './review/sheets/contract.js';
 export { csvOf, type DataTable, parseCsv, xlsxOf } from './tables/index.js';
+export * from './site.js';
+export {
+  type ApprovalStep,
+  type AsBuilt,
+  approvalsOf,
+  asBuiltOf,
+  asMeasured,
+  type Bar,
+  type Change,
+  changesBetween,
+  type FitFinding,
+  type Layout,
+  layoutOf,
+  OFFICES,
+  type ReadReading,
+  type Rerun,
+  reopened,
+  type Sequence,
+  STAGES,
+  type StageCard,
+  type StageItem,
+  type StakePoint,
+  sequenceOf,
+  stageCards,
+} from './sitework/index.js';
 export * from './takeoff/index.js';

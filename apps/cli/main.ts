@@ -10,6 +10,7 @@ import type { DrawOptions } from './commands/draw.js';
 import { create } from './commands/new.js';
 import { pathCommand } from './commands/path.js';
 import { review } from './commands/review.js';
+import { asBuilt, stages, stake } from './commands/site.js';
 import { whyCommand } from './commands/why.js';
 import { UserFault } from './files.js';
 import { EXIT, type Io } from './io.js';
@@ -145,6 +146,36 @@ Rows are taken out and added under submittal.officeChecklist of the project file
     .option('--json', 'list the files written as JSON')
     .addHelpText('after', '\nExample:\n  eavewright buy patio.json -o out --prices prices.csv')
     .action((file: string, o: BuyFlags) => run(buy)(file, o));
+
+  program
+    .command('stake')
+    .description('set out the footings: scaled plan, points, strings, diagonals, levels, post lengths')
+    .argument('<file>', 'project file, or - for standard input')
+    .requiredOption('-o, --output <dir>', 'folder for stake.pdf, stake.csv and stake.json')
+    .option('--json', 'list the files written as JSON')
+    .addHelpText('after', '\nExample:\n  eavewright stake patio.json -o out')
+    .action((file: string, o: { output: string; json?: boolean }) => run(stake)(file, o));
+
+  program
+    .command('stages')
+    .description('approvals with their clock, build order, and a card for each inspection')
+    .argument('<file>', 'project file, or - for standard input')
+    .requiredOption('-o, --output <dir>', 'folder for stages.pdf, stages.csv and stages.json')
+    .option('--today <day>', 'day for the permit clock, e.g. 2026-05-01; the clock of this machine when left out')
+    .option('--approved <file>', 'the project as it was approved: tells what changed and who must be asked again')
+    .option('--json', 'list the files written as JSON')
+    .addHelpText('after', '\nExample:\n  eavewright stages patio.json -o out --approved approved.json')
+    .action((file: string, o: { output: string; today?: string; approved?: string; json?: boolean }) =>
+      run(stages)(file, o),
+    );
+
+  program
+    .command('asbuilt')
+    .description('adjust what was measured: true places, the bad reading, what still fits, every check again')
+    .argument('<file>', 'project file with log.asBuilt, or - for standard input')
+    .option('--json', 'print points, readings, findings and changed results as JSON')
+    .addHelpText('after', '\nExample:\n  eavewright asbuilt patio.json --json | jq .bad')
+    .action((file: string, o: { json?: boolean }) => run(asBuilt)(file, o));
 
   program
     .command('start')

@@ -33,7 +33,7 @@ export interface StringLine {
 }
 
 /** A batter board with the nail of one string. */
-export interface Board {
+export interface BatterBoard {
   readonly nail: string;
   readonly along: number;
   readonly out: number;
@@ -109,7 +109,7 @@ export interface Layout {
   readonly stringLevel: number;
   readonly points: readonly StakePoint[];
   readonly strings: readonly StringLine[];
-  readonly boards: readonly Board[];
+  readonly boards: readonly BatterBoard[];
   readonly rectangles: readonly DiagonalPair[];
   /** Lengths from the two ends of the house wall that fix points which are in no rectangle. */
   readonly ties: readonly Diagonal[];

@@ -2,7 +2,7 @@
 import type { Vec2 } from '../../base/vec.js';
 import { heightAt, slabAt } from '../../structure/ground.js';
 import type { Footing, Structure } from '../../structure/model.js';
-import type { Board, StringLine } from './model.js';
+import type { BatterBoard, StringLine } from './model.js';
 import { BOARD_REACH } from './words.js';
 
 /** Centers this near one line share its string. */
@@ -35,7 +35,7 @@ export const groundAt = (structure: Structure, p: Vec2): number =>
 
 export interface Strings {
   readonly strings: readonly StringLine[];
-  readonly boards: readonly Board[];
+  readonly boards: readonly BatterBoard[];
   readonly level: number;
 }
 

@@ -1,6 +1,22 @@
+import type { Member } from '../../structure/model.js';
 import { liftOf } from '../sequence/lifting.js';
 import type { Stage } from './contract.js';
 import { jointTable, NOT_AS_DRAWN } from './parts.js';
+
+/** Equal pieces in one row. */
+function pieces(members: readonly Member[], len: (v: number) => string): string[][] {
+  const groups = new Map<string, Member[]>();
+  for (const m of members) {
+    const key = `${m.section.label}|${m.length.toFixed(3)}`;
+    groups.set(key, [...(groups.get(key) ?? []), m]);
+  }
+  return [...groups.values()].map((all) => {
+    const m = all[0]!;
+    const lift = liftOf(m);
+    const marks = [...new Set(all.map((o) => o.mark))].join(', ');
+    return [marks, m.section.label, String(all.length), len(m.length), `${Math.round(lift.pounds)} lb`, lift.words];
+  });
+}
 
 /** Beams, ledgers and cross members, with their connectors, before they are covered. */
 export const beams: Stage = {
@@ -18,11 +34,8 @@ export const beams: Stage = {
       tables: [
         {
           title: 'Pieces',
-          heads: ['Piece', 'Section', 'Length', 'Weight', 'Lift'],
-          rows: own.map((m) => {
-            const lift = liftOf(m);
-            return [m.id, m.section.label, len(m.length), `${Math.round(lift.pounds)} lb`, lift.words];
-          }),
+          heads: ['Pieces', 'Section', 'Count', 'Length', 'Weight each', 'Lift'],
+          rows: pieces(own, len),
         },
         ...jointTable(ctx, [
           'ledger-to-house',

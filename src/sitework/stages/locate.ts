@@ -17,7 +17,7 @@ export const locate: Stage = {
       tables: [
         {
           title: 'What to tell the locating service',
-          heads: ['', ''],
+          heads: ['They ask', 'You say'],
           rows: [
             ['Address', project.job.address],
             [

@@ -1,5 +1,9 @@
+import type { DiagonalPair } from '../layout/index.js';
 import type { Stage } from './contract.js';
 import { NOT_AS_DRAWN, PAPERS } from './parts.js';
+
+const outer = (all: readonly DiagonalPair[]): readonly DiagonalPair[] =>
+  [...all].sort((a, b) => b.first.length - a.first.length).slice(0, 1);
 
 /** Distances to the lot lines, while moving still costs nothing. */
 export const setback: Stage = {
@@ -27,9 +31,9 @@ export const setback: Stage = {
             ]
           : []),
         {
-          title: 'Diagonals, center to center',
+          title: 'Diagonals of the largest rectangle; the others stand on the stake-out sheet',
           heads: ['First', 'Second', 'Both', 'May differ by'],
-          rows: layout.rectangles.map((r) => [
+          rows: outer(layout.rectangles).map((r) => [
             `${r.first.from} – ${r.first.to}`,
             `${r.second.from} – ${r.second.to}`,
             len(r.first.length),
