@@ -1,12 +1,9 @@
-/** Fastening schedule: every nail, screw, bolt and tie of the set in one list, for whoever drives and whoever counts them. */
+/** Fastening schedule: nails of sheathing, blocks and plies, and the ledger's fasteners, for whoever drives and whoever counts them. */
 import { findFastener } from '../../catalog/index.js';
 import { shankText } from '../../checks/house/calculated.js';
-import { jointDemands } from '../../checks/joints/demands.js';
-import { JOINT_WORDS } from '../../structure/joint-words.js';
+import { markList } from '../../report/path/table.js';
 import type { Block, TableRow } from '../annotate/index.js';
-import type { SheetContext } from './contract.js';
-import { madeOf } from './joint-text.js';
-import { tieRows } from './tie-rows.js';
+import { SHEET_IDS, type SheetContext } from './contract.js';
 
 const name = (id: string): string => findFastener(id)?.name ?? id;
 
@@ -63,29 +60,35 @@ function ledgers({ input, len }: SheetContext): TableRow[] {
   });
 }
 
-/** Joints whose fasteners a product or a calculation names; trim by the code's own list. */
-function joints(ctx: SheetContext): TableRow[] {
-  return jointDemands(ctx.input)
-    .filter((d) => d.kind !== 'ledger-to-house')
-    .map((d): TableRow => [`${d.mark}: ${JOINT_WORDS[d.kind]}, ${d.count}`, madeOf(ctx, d), '']);
+/** Joints have their fasteners on the joint plan, each with its loads: named here so that nobody looks for them in vain. */
+function joints({ input }: SheetContext): TableRow[] {
+  const marks = [
+    ...new Set(input.structure.joints.filter((j) => j.kind !== 'fascia-to-framing').map((j) => j.mark)),
+    ...(input.project.cover.houseTies ?? []).map((t) => t.mark),
+  ];
+  const trim = [...new Set(input.structure.joints.filter((j) => j.kind === 'fascia-to-framing').map((j) => j.mark))];
+  return [
+    [
+      `${markList(marks)}: joints`,
+      `joint plan, sheet ${SHEET_IDS['joint-plan']}`,
+      'only the fasteners the loads were published or calculated with',
+    ],
+    ...(trim.length > 0
+      ? [[`${markList(trim)}: fascia to tails`, 'the code’s fastening schedule', 'at every tail'] as const]
+      : []),
+  ];
 }
 
 export function fasteningTable(ctx: SheetContext): Block {
   const h = ctx.style.note;
-  const rows: TableRow[] = [...sheathing(ctx), ...plies(ctx), ...ledgers(ctx)];
-  const made = joints(ctx).map((r): TableRow => [r[0]!, r[1]!, 'at every joint of the mark']);
-  const ties = tieRows(ctx).map((r): TableRow => {
-    const mark = r[0]!;
-    return [`${typeof mark === 'string' ? mark : mark.text}: tie to the house`, r[8]!, 'all in one line'];
-  });
   return {
     kind: 'table',
     title: 'Fastening schedule of this set',
     columns: [
-      { head: 'What is fastened', max: 30 * h },
-      { head: 'With', grow: true },
-      { head: 'How', max: 34 * h },
+      { head: 'What is fastened', max: 34 * h },
+      { head: 'With', max: 44 * h },
+      { head: 'How', grow: true },
     ],
-    rows: [...rows, ...made, ...ties],
+    rows: [...sheathing(ctx), ...plies(ctx), ...ledgers(ctx), ...joints(ctx)],
   };
 }

@@ -1,9 +1,9 @@
 /** What each inspector looks at, in the order of the work, with this project's own sizes, counts and products. */
 import { findFastener } from '../../catalog/index.js';
-import { GRADE_DISTANCE, GRADE_FALL } from '../../checks/codes/irc-2018/index.js';
 import { housePlaces } from '../../checks/house/places.js';
 import { jointDemands } from '../../checks/joints/demands.js';
 import { servedBy } from '../../checks/joints/serving.js';
+import { GROUND } from '../../checks/roof/slab-fall.js';
 import { markList } from '../../report/path/table.js';
 import type { TableRow } from '../annotate/index.js';
 import type { SheetContext } from './contract.js';
@@ -184,7 +184,7 @@ export function stages(ctx: SheetContext): TableRow[] {
       'before use',
       join([
         'All trades final; covering, flashing and gutter as drawn',
-        `Ground falling ${len(GRADE_FALL)} in ${len(GRADE_DISTANCE)} away from the house (IRC 2018 R401.3)`,
+        `Ground falling ${len(GROUND.fall)} in ${len(GROUND.over)} away from the house (IRC 2018 R401.3)`,
         'Approved sheets on site',
       ]),
     ],

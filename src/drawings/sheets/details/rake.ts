@@ -30,7 +30,7 @@ function rakes(ctx: SheetContext): Rake[] {
   const { structure, project } = ctx.input;
   return project.cover.roofs.flatMap((roof): Rake[] => {
     const surface = structure.surfaces.find((s) => s.roof === roof.mark);
-    if (!surface || roof.kind === 'hip' || roof.rake <= 0) return [];
+    if (!surface || surface.shape === 'hipped' || roof.rake <= 0) return [];
     const frames = structure.members
       .filter((m) => m.roof === roof.mark && m.strips.some((t) => t.surface === surface.id) && m.role !== 'outlooker')
       .sort((p, q) => at(surface, p) - at(surface, q));
@@ -63,7 +63,7 @@ function merged(all: readonly Rake[]): Rake[] {
   const groups = new Map<string, Rake>();
   for (const r of all) {
     const key = [
-      r.roof.kind,
+      r.surface.shape,
       r.roof.rake,
       JSON.stringify(r.roof.finish),
       r.roof.framing.spacing,
@@ -186,7 +186,7 @@ function detailOf(ctx: SheetContext, r: Rake): Detail {
       roof.finish.gableEnd === 'open'
         ? 'Gable end left open below the rake, as the loads have it.'
         : 'Gable end closed below the rake, as the loads have it: framing and cladding on the end frame.',
-    ].slice(roof.kind === 'gable' ? 0 : 1),
+    ].slice(surface.shape === 'pitched' ? 0 : 1),
     scales: ['3', '1-1/2', '1', '3/4'],
     call: { at: { ...edgeAt, z: edgeAt.z - 2 }, radius: 9 },
   };

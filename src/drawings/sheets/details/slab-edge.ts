@@ -1,5 +1,6 @@
 /** Outer edge of each slab: thickness, fall, what is new and what is kept; joints and thickened edge of a new one. */
 import { formatSlope } from '../../../base/quantity/index.js';
+import { GROUND } from '../../../checks/roof/slab-fall.js';
 import { heightAt } from '../../../structure/ground.js';
 import type { SlabPlaced } from '../../../structure/model.js';
 import type { Primitive, Rect } from '../../ir/index.js';
@@ -14,8 +15,6 @@ const JOINTS = 30;
 const JOINT_DEPTH = 1 / 4;
 /** A new slab's edge is made this deep and wide where it is not shuttered against something. Common practice, no source. */
 const EDGE = 8;
-/** Ground falls this much over the first ten feet, inches (IRC 2018 R401.3). */
-const GRADE_FALL = 6;
 
 function detailOf(ctx: SheetContext, slab: SlabPlaced): Detail {
   const { len } = ctx;
@@ -119,7 +118,7 @@ function detailOf(ctx: SheetContext, slab: SlabPlaced): Detail {
           },
           {
             at: { x: y1 + 10, y: heightAt(structure.grade, { x, y: y1 + 10 }) },
-            text: `Ground below the slab’s edge, falling ${len(GRADE_FALL)} in the first 10 ft where the lot allows (IRC 2018 R401.3); water may not run to the neighbour.`,
+            text: `Ground below the slab’s edge, falling ${len(GROUND.fall)} in the first ${len(GROUND.over)} where the lot allows (IRC 2018 R401.3); water may not run to the neighbour.`,
             off: { x: 2, y: 4 },
           },
           ...(fresh

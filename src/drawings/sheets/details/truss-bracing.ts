@@ -201,14 +201,17 @@ function sideView(ctx: SheetContext, r: TrussRoof, notes: Notes): DetailView {
         first: 3.4 * ctx.style.note,
         tiers: [{ stations }],
       }).items,
-      ...dims(ctx, {
-        scale,
-        layer: 'S-ANNO-DIMS',
-        side: 'left',
-        datum: frame.x,
-        first: 3 * ctx.style.note,
-        tiers: [{ stations: [foot, deck] }],
-      }).items,
+      // Where the string is too short for its text, the note alone gives the height.
+      ...((deck - foot) * scale < 9 * ctx.style.note
+        ? []
+        : dims(ctx, {
+            scale,
+            layer: 'S-ANNO-DIMS',
+            side: 'left',
+            datum: frame.x,
+            first: 3 * ctx.style.note,
+            tiers: [{ stations: [foot, deck] }],
+          }).items),
     ],
     keys: [
       { at: { x: (lo.x + hi.x) / 2, y: (lo.y + hi.y) / 2 }, text: notes.brace, off: { x: 4, y: 2 } },
