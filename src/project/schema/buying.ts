@@ -6,7 +6,9 @@ import { length, percent } from './quantities.js';
 
 const phase = given(choice('Activity it belongs to.', PHASES, 'framing'));
 const money = (what: string, example: number) => number(`${what}, in your currency.`, example, 0, 1e7);
-const lengths = list('Lengths sold.', given(length('A length.', '16 ft', 24, 720))).min(1).max(30);
+const lengths = list('Lengths sold.', given(length('A length.', '16 ft', 24, 720)))
+  .min(1)
+  .max(30);
 
 const concrete = part('How concrete comes.', {
   by: given(choice('In bags, or from a plant.', ['bags', 'ready-mix'])),
