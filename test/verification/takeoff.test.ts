@@ -131,7 +131,10 @@ describe('concrete', () => {
       provenance: 'read',
       published,
       ours: slab(thickness) / bag.yield,
-      tolerance: { abs: 0.95, reason: 'printed to whole bags, some up and some down, 4 in taken as 0.33 ft; we round up' },
+      tolerance: {
+        abs: 0.95,
+        reason: 'printed to whole bags, some up and some down, 4 in taken as 0.33 ft; we round up',
+      },
       unit: 'bags',
     });
   });

@@ -15,7 +15,7 @@ function standing(g: CutGroup): string {
       ? `proved the least ${g.priced ? 'cost' : 'length'} there is`
       : `no other plan can be more than ${percent(plan.gap)} ${g.priced ? 'cheaper' : 'shorter'}`;
   const saved =
-    plan.baseline > plan.cost + 1e-6
+    plan.cost < 0.999 * plan.baseline
       ? `; ${percent(1 - plan.cost / plan.baseline)} less than cutting longest first`
       : '';
   return `${g.cuts.length} pieces, ${feet(used)}, from ${plan.boards.length} boards, ${feet(bought)}: ${proof}${saved}. Lengths sold: ${g.lengthsFrom}.`;

@@ -1,53 +1,63 @@
 /** One board as a bar to scale, with its pieces. */
 import type { Vec2 } from '../../base/vec.js';
 import type { Board, Cut } from '../../takeoff/index.js';
+import { marks } from '../../takeoff/line.js';
 import { type Block, pencil } from '../annotate/index.js';
 import { type Primitive, textWidth } from '../ir/index.js';
 import { PAPER_STYLE } from '../papers/index.js';
-import { len } from './words.js';
+import { len, ranges } from './words.js';
 
 const N = PAPER_STYLE.note;
 const LEFT = 0.5;
 const RIGHT = 0.55;
 const BAR = 0.21;
 
-/** Boards cut alike, drawn once. */
+/** One length on a board, with the marks it is cut for on the boards that are alike. */
+interface Place {
+  readonly length: number;
+  readonly marks: readonly string[];
+}
+
+/** Boards cut to the same lengths, drawn once. */
 export interface Alike {
   readonly board: Board;
   readonly count: number;
-  readonly numbers: readonly number[];
+  readonly places: readonly Place[];
 }
 
-const likeness = (b: Board): string =>
-  `${b.stock.length}|${b.cuts.map((c) => `${c.mark} ${len(c.length)} ${c.what.replace(/^ply \d+ of \d+/, 'ply')}`).join('|')}`;
+const likeness = (b: Board): string => `${b.stock.length}|${b.cuts.map((c) => len(c.length)).join('|')}`;
 
 export function alikeBoards(boards: readonly Board[]): Alike[] {
-  const groups = new Map<string, { board: Board; numbers: number[] }>();
-  boards.forEach((board, i) => {
-    const key = likeness(board);
-    const g = groups.get(key);
-    if (g) g.numbers.push(i + 1);
-    else groups.set(key, { board, numbers: [i + 1] });
-  });
-  return [...groups.values()].map((g) => ({ ...g, count: g.numbers.length }));
+  const groups = new Map<string, Board[]>();
+  for (const b of boards) groups.set(likeness(b), [...(groups.get(likeness(b)) ?? []), b]);
+  return [...groups.values()].map((list) => ({
+    board: list[0]!,
+    count: list.length,
+    places: list[0]!.cuts.map((c, i) => ({ length: c.length, marks: marksOf(list.map((b) => b.cuts[i]!)) })),
+  }));
 }
 
-/** `9 BL 1'-10 1/2"`: equal pieces of one board together. */
-function pieceList(cuts: readonly Cut[]): string {
-  const groups = new Map<string, number>();
-  for (const c of cuts) {
-    const key = `${c.mark} ${len(c.length)}`;
-    groups.set(key, (groups.get(key) ?? 0) + 1);
+const marksOf = (cuts: readonly Cut[]): string[] => marks(cuts.map((c) => c.mark));
+
+/** `9 × BL 1'-10 1/2"`: equal pieces of one board together. */
+function pieceList(places: readonly Place[]): string {
+  const groups = new Map<string, { n: number; marks: Set<string> }>();
+  for (const p of places) {
+    const g = groups.get(len(p.length)) ?? { n: 0, marks: new Set() };
+    for (const m of p.marks) g.marks.add(m);
+    groups.set(len(p.length), { n: g.n + 1, marks: g.marks });
   }
-  return [...groups].map(([text, n]) => (n > 1 ? `${n} × ${text}` : text)).join(',  ');
+  return [...groups]
+    .map(([length, g]) => `${g.n > 1 ? `${g.n} × ` : ''}${ranges(marks([...g.marks]))} ${length}`)
+    .join(',  ');
 }
 
 /** First of the labels that fits a width. */
 const firstFitting = (width: number, ...labels: readonly string[]): string =>
   labels.find((l) => textWidth(l, N, 'condensed') <= width - 0.06) ?? '';
 
-export function boardBlock({ board, count }: Alike, longest: number, kerf: number): Block {
-  const height = BAR + 2.5 * N;
+export function boardBlock({ board, count, places }: Alike, longest: number, kerf: number): Block {
+  const height = BAR + 2.1 * N;
   return {
     kind: 'drawing',
     height,
@@ -77,7 +87,7 @@ export function boardBlock({ board, count }: Alike, longest: number, kerf: numbe
         ),
       ];
       let x = x0;
-      for (const c of board.cuts) {
+      for (const c of places) {
         const w = c.length * scale;
         items.push(
           p.shape(
@@ -91,13 +101,13 @@ export function boardBlock({ board, count }: Alike, longest: number, kerf: numbe
             'paper',
           ),
         );
-        const label = firstFitting(w, `${c.mark}  ${len(c.length)}`, c.mark);
+        const label = firstFitting(w, `${ranges(c.marks)}  ${len(c.length)}`, ranges(c.marks));
         if (label !== '')
           items.push(p.text(x + w / 2, y + (BAR - N) / 2, label, N, { face: 'condensed', align: 'center' }));
         x += w + kerf * scale;
       }
       const left = board.offcut > 1 / 16 ? `;  left ${len(board.offcut)}` : '';
-      items.push(p.text(x0, y - 1.75 * N, `${pieceList(board.cuts)}${left}`, N, { face: 'condensed' }));
+      items.push(p.text(x0, y - 1.75 * N, `${pieceList(places)}${left}`, N, { face: 'condensed' }));
       return items;
     },
   };

@@ -1,17 +1,22 @@
 /** Sheathing as laid on each surface, and the sheets that are cut up. */
 import type { Vec2 } from '../../base/vec.js';
 import type { Surface } from '../../structure/model.js';
-import type { Buy, PanelLayout } from '../../takeoff/index.js';
+import type { Buy, PanelLayout, PanelPiece } from '../../takeoff/index.js';
 import { framesOn } from '../../takeoff/panels/frames.js';
 import { type Block, pencil } from '../annotate/index.js';
 import { type Primitive, textWidth } from '../ir/index.js';
 import { PAPER_STYLE, PAPER_WIDTH, type Paper } from '../papers/index.js';
-import { len, number, percent } from './words.js';
+import { inches, len, number, percent } from './words.js';
 
 const N = PAPER_STYLE.note;
-const TALL = 2.9;
+const TALL = 2.55;
 
-const short = (id: string): string => id.slice(id.lastIndexOf(' ') + 1);
+/** `A2.3`: a letter for the surface, row, place in the row. */
+const label = (layout: PanelLayout, piece: PanelPiece): string =>
+  `${letter(layout, piece.surface)}${piece.id.slice(piece.id.lastIndexOf(' ') + 1)}`;
+
+const letter = (layout: PanelLayout, surface: string): string =>
+  'ABCDEFGHIJKLMNOPQRSTUVWXYZ'[layout.surfaces.indexOf(surface) % 26]!;
 
 function surfaceBlock(b: Buy, s: Surface, layout: PanelLayout): Block {
   const us = s.outline.map((p) => p.x);
@@ -30,7 +35,7 @@ function surfaceBlock(b: Buy, s: Surface, layout: PanelLayout): Block {
         p.text(
           at.x,
           at.y - N,
-          `${s.mark}: ${len(u1 - u0)} along the eave, ${len(v1 - v0)} up the slope; the eave is below`,
+          `${letter(layout, s.id)}: ${s.mark}, ${len(u1 - u0)} along the eave, ${len(v1 - v0)} up the slope; the eave is below`,
           N,
           { face: 'condensed-bold' },
         ),
@@ -42,7 +47,7 @@ function surfaceBlock(b: Buy, s: Surface, layout: PanelLayout): Block {
       for (const piece of layout.pieces.filter((x) => x.surface === s.id)) {
         for (const part of piece.parts) items.push(p.shape(part.map(point), 'new'));
         const [x, y] = point({ x: (piece.u0 + piece.u1) / 2, y: (piece.v0 + piece.v1) / 2 });
-        items.push(p.text(x, y - N / 2, short(piece.id), N, { face: 'condensed', align: 'center', mask: true }));
+        items.push(p.text(x, y - N / 2, label(layout, piece), N, { face: 'condensed', align: 'center', mask: true }));
       }
       items.push(p.shape(s.outline.map(point), 'profile'));
       return items;
@@ -79,14 +84,13 @@ function sheetRows(layout: PanelLayout): Block[] {
             ...sheet.pieces.flatMap(({ piece, x, y }): Primitive[] => {
               const [w, t] = [Math.min(96 - x, piece.u1 - piece.u0), Math.min(48 - y, piece.v1 - piece.v0)];
               const [cx, cy] = [x0 + (x + w / 2) * scale, y0 + (y + t / 2) * scale];
-              const size = `${number(piece.u1 - piece.u0)} x ${number(piece.v1 - piece.v0)}`;
+              const size = `${inches(piece.u1 - piece.u0)} x ${inches(piece.v1 - piece.v0)}`;
               const both = t * scale > 3 * N && textWidth(size, N, 'condensed') < w * scale - 0.04;
-              const label = piece.id.length > 8 ? short(piece.id) : piece.id;
               return [
                 p.shape(rect(x, y, w, t), 'new-fine', 'paper'),
                 ...(t * scale > 1.3 * N
                   ? [
-                      p.text(cx, cy - N / 2 + (both ? 0.8 * N : 0), label, N, {
+                      p.text(cx, cy - N / 2 + (both ? 0.8 * N : 0), label(layout, piece), N, {
                         face: 'condensed-bold',
                         align: 'center',
                       }),
@@ -108,7 +112,7 @@ export function panelPaper(b: Buy): Paper | undefined {
   if (panels.length === 0) return undefined;
   return {
     title: 'Sheathing layout',
-    sub: 'Each panel numbered by row from the eave and place in the row',
+    sub: 'Each panel by its surface’s letter, its row from the eave and its place in the row',
     blocks: [
       {
         kind: 'para',
@@ -123,7 +127,7 @@ export function panelPaper(b: Buy): Paper | undefined {
         },
         ...layout.surfaces.map((id) => surfaceBlock(b, b.structure.surfaces.find((s) => s.id === id)!, layout)),
         ...(layout.cut.length > 0
-          ? [{ kind: 'para' as const, keep: true, text: 'Sheets to cut up, sizes in inches, shaded parts left over:' }]
+          ? [{ kind: 'para' as const, keep: true, text: 'Sheets to cut up, shaded parts left over:' }]
           : []),
         ...sheetRows(layout),
       ]),

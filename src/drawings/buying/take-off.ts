@@ -2,9 +2,7 @@
 import { type Buy, type Line, PHASE_NAMES, PHASES } from '../../takeoff/index.js';
 import type { Block } from '../annotate/index.js';
 import type { Paper } from '../papers/index.js';
-import { number, percent, ranges } from './words.js';
-
-const quantity = (l: Line): string => `${number(l.buy.quantity)} ${l.buy.unit === 'each' ? '' : l.buy.unit}`.trim();
+import { number, percent, ranges, sold } from './words.js';
 
 const waste = (l: Line): string => (l.waste.fraction < 5e-4 ? '–' : percent(l.waste.fraction));
 
@@ -27,13 +25,15 @@ function phaseBlocks(b: Buy): Block[] {
           l.item,
           `${number(l.net)} ${l.unit === 'each' ? '' : l.unit}`.trim(),
           waste(l),
-          quantity(l),
+          sold(l.buy.quantity, l.buy.unit),
           ranges(l.serves),
         ]),
       },
     ];
   });
 }
+
+const sentence = (text: string): string => `${text[0]!.toUpperCase()}${text.slice(1)}.`;
 
 /** Lines with the same rule, waste and note stand together. */
 function ruleBlocks(b: Buy): Block[] {
@@ -42,7 +42,7 @@ function ruleBlocks(b: Buy): Block[] {
     const rule = l.buy.rule.replace(/^(board|piece|bar|tube)s of [\d.]+ ft/, '$1s');
     const key = [rule, l.waste.rule, l.waste.source, l.note].join('|');
     const g = groups.get(key) ?? { items: [], line: { ...l, buy: { ...l.buy, rule } } };
-    g.items.push(l.item);
+    if (!g.items.includes(l.item)) g.items.push(l.item);
     groups.set(key, g);
   }
   return [
@@ -50,16 +50,12 @@ function ruleBlocks(b: Buy): Block[] {
     {
       kind: 'table',
       columns: [
-        { head: 'Item', width: 2.05 },
-        { head: 'Sold', width: 1.75 },
-        { head: 'Waste', width: 1.6 },
-        { head: 'Note', grow: true },
+        { head: 'Item', width: 2.3 },
+        { head: 'Sold; waste and its source; note', grow: true },
       ],
       rows: [...groups.values()].map(({ items, line: l }) => [
         items.length > 3 ? `${items.slice(0, 2).join('; ')}; and ${items.length - 2} more` : items.join('; '),
-        l.buy.rule,
-        `${l.waste.rule}; ${l.waste.source}`,
-        l.note,
+        `${sentence(l.buy.rule)} Waste: ${l.waste.rule}${l.waste.fraction > 0 ? ` (${l.waste.source})` : ''}. ${l.note}`.trim(),
       ]),
     },
   ];

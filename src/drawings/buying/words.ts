@@ -2,6 +2,9 @@ import { formatLength } from '../../base/quantity/index.js';
 
 export const len = (inches: number): string => formatLength(inches);
 
+/** Sizes that are never split into feet: `37 5/8"`. */
+export const inches = (x: number): string => formatLength(x, { style: 'inches' });
+
 /** Two decimals and thousands: `1,234.50`. */
 export const money = (x: number): string => {
   const [whole, cents] = Math.abs(x).toFixed(2).split('.');
@@ -43,3 +46,7 @@ export function ranges(marks: readonly string[]): string {
   close();
   return out.join(', ');
 }
+
+/** `62 bag`, `6 × 10 ft piece`, `4` of what is sold by the piece. */
+export const sold = (quantity: number, unit: string): string =>
+  unit === 'each' ? number(quantity) : `${number(quantity)} ${/^\d/.test(unit) ? '× ' : ''}${unit}`;

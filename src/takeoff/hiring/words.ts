@@ -5,6 +5,9 @@ import type { ScopeInput } from './model.js';
 
 export const len = (x: number): string => formatLength(x);
 
+/** Spacings and thicknesses: never split into feet. */
+export const inch = (x: number): string => formatLength(x, { style: 'inches' });
+
 /** `F1, F2, F3`. */
 export const list = (marks: readonly string[]): string => [...new Set(marks)].sort(byMark).join(', ');
 

@@ -1,5 +1,5 @@
 import type { ScopeInput, ScopeLine, Trade } from '../model.js';
-import { alike, bought, len, list } from '../words.js';
+import { alike, bought, inch, len, list } from '../words.js';
 
 function lines(input: ScopeInput): Omit<ScopeLine, 'id'>[] {
   const { project, structure } = input;
@@ -11,7 +11,7 @@ function lines(input: ScopeInput): Omit<ScopeLine, 'id'>[] {
     put(`Beams and braces ${g.marks}: ${g.label}.`, `${g.count} each`);
   for (const spec of project.cover.ledgers)
     put(
-      `Ledger ${spec.mark} on the house framing, cladding removed and flashed as detailed; ${spec.fastening ? `fasteners at ${len(spec.fastening.spacing)}` : 'fasteners as the plans say'}.`,
+      `Ledger ${spec.mark} on the house framing, cladding removed and flashed as detailed; ${spec.fastening ? `fasteners at ${inch(spec.fastening.spacing)}` : 'fasteners as the plans say'}.`,
       len(spec.to - spec.from),
     );
   const trusses = structure.members.filter((m) => m.truss);
@@ -33,7 +33,7 @@ function lines(input: ScopeInput): Omit<ScopeLine, 'id'>[] {
     const roof = project.cover.roofs.find((r) => r.mark === p.roof);
     const n = roof?.finish.nailing;
     put(
-      `Sheathing of ${p.roof}: ${p.item}${n ? `, nailed at ${len(n.edge)} along edges and ${len(n.field)} within` : ''}, gaps left as the panels are stamped.`,
+      `Sheathing of ${p.roof}: ${p.item}${n ? `, nailed at ${inch(n.edge)} along edges and ${inch(n.field)} within` : ''}, gaps left as the panels are stamped.`,
       `${p.sheets} sheets`,
     );
   }
