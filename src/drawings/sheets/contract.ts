@@ -40,8 +40,10 @@ export const SHEET_IDS = {
   trusses: 'S-502',
   'at-house': 'S-511',
   'brace-details': 'S-521',
+  'tie-in': 'S-531',
   schedules: 'S-601',
   calculations: 'S-701',
+  'roof-plan': 'A-121',
   elevations: 'A-201',
   sections: 'A-301',
 } as const satisfies Record<string, string>;

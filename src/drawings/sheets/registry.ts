@@ -10,8 +10,10 @@ import { footingPlan } from './footing-plan.js';
 import { framingPlanSheet } from './framing-plan.js';
 import { loadPathSheet } from './load-path.js';
 import { lotPlan } from './lot-plan.js';
+import { roofPlan } from './roof-plan.js';
 import { schedules } from './schedules.js';
 import { sections } from './sections.js';
+import { tieIn } from './tie-in.js';
 import { trusses } from './trusses.js';
 
 /** Every sheet kind, in the order of the set. */
@@ -26,8 +28,10 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   trusses,
   'at-house': atHouse,
   'brace-details': braceDetails,
+  'tie-in': tieIn,
   schedules,
   calculations,
+  'roof-plan': roofPlan,
   elevations,
   sections,
 };
