@@ -1,7 +1,9 @@
 /** What each edge of the new roofs is, and where the leaders of their gutters stand. */
 
-import { flat, type Vec2 } from '../../base/vec.js';
+import { clipConvex, signedArea } from '../../base/plane.js';
+import { flat, type Vec2, type Vec3 } from '../../base/vec.js';
 import { gutterOf } from '../../checks/roof/gutter.js';
+import { planeAt } from '../../structure/house/profile.js';
 import type { Structure, Surface } from '../../structure/model.js';
 import { onSurface } from '../../structure/surfaces.js';
 import { slopeOf } from '../../structure/tie-in/old-slope.js';
@@ -83,9 +85,15 @@ export interface LeaderPlace {
   readonly roof: string;
   readonly surface: string;
   readonly at: Vec2;
-  /** Level unit vector from the eave outward. */
+  /** Level unit vectors from the eave outward, and along it toward its middle. */
   readonly out: Vec2;
+  readonly along: Vec2;
 }
+
+const toward = (s: Surface, u: number, middle: number): Vec2 => {
+  const k = u < middle ? 1 : -1;
+  return { x: s.u.x * k, y: s.u.y * k };
+};
 
 /** From the end of a gutter to its leader, inches. Common practice, no source. */
 const FROM_END = 6;
@@ -111,7 +119,14 @@ export function leaderPlaces(input: DrawingInput): LeaderPlace[] {
       choice.count === 1
         ? [far + step * FROM_END]
         : Array.from({ length: choice.count }, (_, i) => far + step * (FROM_END + (length * i) / (choice.count - 1)));
-    return places.map((u) => ({ mark: `DS${++n}`, roof: s.roof, surface: s.id, at: at(u), out: s.downhill }));
+    return places.map((u) => ({
+      mark: `DS${++n}`,
+      roof: s.roof,
+      surface: s.id,
+      at: at(u),
+      out: s.downhill,
+      along: toward(s, u, (u0 + u1) / 2),
+    }));
   });
 }
 
@@ -138,4 +153,39 @@ export function houseEdges({ structure, project }: DrawingInput): {
       return level(high) && roof?.kind !== 'shed' ? [{ ...ends, text: 'existing ridge' }] : [];
     });
   });
+}
+
+/** Lines on plan in which slopes of two roofs of the house run into each other. */
+export function houseValleys(structure: Structure): { readonly a: Vec2; readonly b: Vec2 }[] {
+  const roofOf = (id: string): string => id.slice(0, id.indexOf('-'));
+  const out: { a: Vec2; b: Vec2 }[] = [];
+  structure.housePlanes.forEach((p, i) => {
+    for (const q of structure.housePlanes.slice(i + 1)) {
+      if (roofOf(p.id) === roofOf(q.id)) continue;
+      const line = crossing(p.outline, q.outline);
+      if (line) out.push(line);
+    }
+  });
+  return out;
+}
+
+/** Where two planes meet within both outlines, on plan: the common outline cut along the line of equal height. */
+function crossing(p: readonly Vec3[], q: readonly Vec3[]): { a: Vec2; b: Vec2 } | undefined {
+  const ring = (o: readonly Vec3[]): Vec2[] => {
+    const r = o.map(flat);
+    return signedArea(r) < 0 ? r.reverse() : r;
+  };
+  const common = clipConvex(ring(p), ring(q));
+  const over = (o: Vec2): number => planeAt(p, o) - planeAt(q, o);
+  const ends: Vec2[] = [];
+  common.forEach((a, i) => {
+    const b = common[(i + 1) % common.length]!;
+    const [ha, hb] = [over(a), over(b)];
+    if (ha * hb > 0 || Math.abs(ha - hb) < 1e-9) return;
+    const t = ha / (ha - hb);
+    ends.push({ x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) });
+  });
+  const a = ends[0];
+  const b = ends.find((e) => a && !near(e, a, SAME));
+  return a && b ? { a, b } : undefined;
 }

@@ -6,16 +6,18 @@ import { contains } from '../../base/plane.js';
 import { flat, type Vec2 } from '../../base/vec.js';
 import { findCovering } from '../../catalog/index.js';
 import { GUTTER_SIZE } from '../../structure/constants.js';
-import type { Structure } from '../../structure/model.js';
+import type { Piece, Structure } from '../../structure/model.js';
 import { cornersOf } from '../../structure/surfaces.js';
 import { slopeOf } from '../../structure/tie-in/old-slope.js';
 import { type Block, measure, placeNote, slopeArrow, type TableRow, textBlock } from '../annotate/index.js';
-import type { PenName, Primitive } from '../ir/index.js';
+import type { Primitive } from '../ir/index.js';
+import { CAMERAS } from '../views/camera.js';
+import { picture } from '../views/picture.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { dims, extents, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { drainageRows } from './roof-drainage.js';
-import { type EdgeKind, edgesOf, houseEdges, leaderPlaces, type RoofEdge } from './roof-edges.js';
-import { oldRoofItems, seams } from './tie-in-plan.js';
+import { edgesOf, houseEdges, houseValleys, leaderPlaces, type RoofEdge } from './roof-edges.js';
+import { standingItems, valleyLines, wallLines } from './tie-in-plan.js';
 import { flashingTable } from './tie-in-words.js';
 
 const per12 = (k: number): string => `${Number((12 * k).toFixed(2))}/12`;
@@ -32,44 +34,20 @@ function outlines(
   ];
 }
 
-const PENS: Readonly<Record<EdgeKind, PenName | undefined>> = {
-  eave: 'new',
-  rake: 'new',
-  ridge: 'new',
-  'high edge': 'new',
-  hip: 'new',
-  valley: 'profile',
-  joint: undefined,
-};
-
-function edgeItems(edges: readonly RoofEdge[]): Primitive[] {
-  return edges.flatMap((e): Primitive[] => {
-    const pen = PENS[e.kind];
-    return pen === undefined ? [] : [{ kind: 'line', layer: 'A-ROOF', pen, a: e.a, b: e.b, role: e.kind }];
-  });
+/** Roofs and gutters from above with what lies under others left out, and the lines in which roofs run into each other. */
+function roofItems(ctx: SheetContext): Primitive[] {
+  const pieces = ctx.pieces.filter((p) => SEEN.has(p.role));
+  const { items } = picture(pieces, CAMERAS.plan, { layers: { fresh: 'A-ROOF', existing: 'A-ROOF-EXST' } });
+  return [
+    ...items,
+    ...houseValleys(ctx.input.structure).map(
+      ({ a, b }): Primitive => ({ kind: 'line', layer: 'A-ROOF-EXST', pen: 'existing', a, b, role: 'valley' }),
+    ),
+    ...(ctx.input.structure.overlays ?? []).flatMap(valleyLines),
+  ];
 }
 
-/** Gutters stand beside their eaves, leaders are dots on them. */
-function gutterItems(ctx: SheetContext): Primitive[] {
-  const gutters = ctx.pieces.filter((p) => p.role === 'gutter');
-  return gutters.map((p): Primitive => {
-    const e = extents(p.solid.vertices.map(flat));
-    return {
-      kind: 'polyline',
-      layer: 'A-ROOF',
-      pen: 'new-fine',
-      closed: true,
-      fill: 'tint',
-      role: 'gutter',
-      points: [
-        { x: e.x, y: e.y },
-        { x: e.x + e.w, y: e.y },
-        { x: e.x + e.w, y: e.y + e.h },
-        { x: e.x, y: e.y + e.h },
-      ],
-    };
-  });
-}
+const SEEN = new Set<Piece['role']>(['house-roof', 'roof-surface', 'gutter']);
 
 interface Worded {
   readonly a: Vec2;
@@ -129,6 +107,12 @@ function fall(ctx: SheetContext, ring: readonly Vec2[], downhill: Vec2, text: st
     );
 }
 
+/** True where the middle of an edge lies under a roof of the house. */
+const underHouse = (structure: Structure, e: RoofEdge): boolean => {
+  const m = { x: (e.a.x + e.b.x) / 2, y: (e.a.y + e.b.y) / 2 };
+  return structure.housePlanes.some((p) => contains(p.outline, m));
+};
+
 /** Way out of the roof at an eave. */
 function outOf(structure: Structure, e: RoofEdge): { readonly out?: Vec2 } {
   const m = { x: (e.a.x + e.b.x) / 2, y: (e.a.y + e.b.y) / 2 };
@@ -166,7 +150,8 @@ function annotations(
   // One word a kind and roof is enough to read the rest by.
   const said = new Set<string>();
   for (const e of edges) {
-    const text = e.kind === 'valley' ? `valley ${e.mark ?? ''}`.trim() : e.kind;
+    const below = e.kind === 'high edge' && underHouse(structure, e) ? ' below' : '';
+    const text = e.kind === 'valley' ? `valley ${e.mark ?? ''}`.trim() : `${e.kind}${below}`;
     const key = `${e.roof} ${text}`;
     if (e.kind === 'joint' || e.kind === 'rake' || said.has(key)) continue;
     said.add(key);
@@ -232,7 +217,7 @@ function leaderItems(ctx: SheetContext): Primitive[] {
       {
         kind: 'text' as const,
         layer: 'A-ANNO-SYMB' as const,
-        at: { x: l.out.x * 2.9 * h, y: l.out.y * 2.2 * h },
+        at: { x: l.out.x * 2.9 * h + l.along.x * 2.6 * h, y: l.out.y * 1.9 * h + l.along.y * 1.2 * h },
         content: l.mark,
         height: h,
         face: 'bold' as const,
@@ -251,6 +236,8 @@ function dimensions(
   const { structure } = ctx.input;
   const roofs = structure.roofs;
   const beams = structure.members.filter((m) => m.role === 'beam');
+  // With several roofs their edges are enough for one string; overhangs stand in the table.
+  const several = roofs.length > 1;
   const xs = (r: (typeof roofs)[number]): number[] => [r.min.x, r.max.x];
   const bx = beams.flatMap((m) =>
     Math.abs(m.end.x - m.start.x) < 1 ? outer(m.start.x, m.section.width, roofs.flatMap(xs)) : [],
@@ -286,14 +273,17 @@ function dimensions(
       ...common,
       side: 'above',
       datum: model.y + model.h,
-      tiers: [{ stations: unique([...roofs.flatMap(xs), ...bx]) }, { stations: unique(roofs.flatMap(xs)) }],
+      tiers: [
+        { stations: unique([...roofs.flatMap(xs), ...(several ? [] : bx)]) },
+        { stations: [Math.min(...roofs.flatMap(xs)), Math.max(...roofs.flatMap(xs))] },
+      ],
     }).items,
     ...dims(ctx, {
       ...common,
       side: 'right',
       first: beside,
       datum: model.x + model.w,
-      tiers: [{ stations: unique([...ys, ...by]) }],
+      tiers: [{ stations: apart([...ys, ...(several ? [] : by)]) }],
     }).items,
     ...dims(ctx, {
       ...common,
@@ -317,6 +307,9 @@ function dimensions(
     }).items,
   ];
 }
+
+/** Stations in order, those nearer to the wall line than a ledger is thick taken as on it. */
+const apart = (ys: readonly number[]): number[] => unique(ys.map((y) => (Math.abs(y) < 4 ? 0 : y)));
 
 /** Outer face of a beam, from which the overhang is measured: the one nearer to the roof's edge. */
 function outer(at: number, width: number, edges: readonly number[]): number[] {
@@ -407,23 +400,12 @@ function draw(ctx: SheetContext): SheetBody[] {
   const scale = scaleFor(ctx, model, main, margin, [...PLAN_SCALES, '1:10', '1:20']);
   const edges = edgesOf(structure);
   const items: Primitive[] = [
-    ...oldRoofItems(ctx),
+    ...wallLines(structure),
+    ...standingItems(ctx),
     ...structure.slabs.map(
       (s): Primitive => ({ kind: 'polyline', layer: 'S-SLAB-EXST', pen: 'hidden', points: s.outline, closed: true }),
     ),
-    ...all.map(
-      (o): Primitive => ({
-        kind: 'polyline',
-        layer: 'A-ROOF',
-        points: o.points,
-        closed: true,
-        fill: 'paper',
-        mark: o.mark,
-      }),
-    ),
-    ...edgeItems(edges),
-    ...(structure.overlays ?? []).flatMap(seams),
-    ...gutterItems(ctx),
+    ...roofItems(ctx),
     ...structure.members
       .filter((m) => m.role === 'post')
       .map((m): Primitive => {

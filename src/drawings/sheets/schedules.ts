@@ -15,6 +15,7 @@ import { durabilityBlocks } from './durability.js';
 import { footingSize, pierSize } from './footing-words.js';
 import { isStatement } from './governing.js';
 import { flowSheets } from './parts.js';
+import { overlaySchedule } from './tie-in-parts.js';
 import { tieRows } from './tie-rows.js';
 
 const first = (members: readonly Member[]): Member[] =>
@@ -247,6 +248,7 @@ function draw(ctx: SheetContext): SheetBody[] {
           { kind: 'gap' as const },
         ]
       : []),
+    ...overlaySchedule(ctx),
     ...(trusses.length
       ? [
           {

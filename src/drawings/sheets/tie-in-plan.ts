@@ -1,7 +1,7 @@
 /** Plan of a roof over the old roof: valleys, plates, fill rafters with their marks, and the dimensions they are set out by. */
 import type { Vec2 } from '../../base/vec.js';
 import { flat } from '../../base/vec.js';
-import type { Member } from '../../structure/model.js';
+import type { Member, Structure } from '../../structure/model.js';
 import { type OverlayPlaced, overlayPoint } from '../../structure/tie-in/model.js';
 import { overlaySolid } from '../../structure/tie-in/pieces.js';
 import { placeNote, placeTags, sectionMark, slopeArrow, type TagWish } from '../annotate/index.js';
@@ -39,38 +39,41 @@ export const along = (o: OverlayPlaced, x: number): number => {
   return o.frame.origin[axis] + o.frame.into[axis] * x;
 };
 
-/** Old roof, what stands on it, and the wall below it. */
-export function oldRoofItems(ctx: SheetContext, planes: readonly string[] | undefined = undefined): Primitive[] {
-  const { structure, project } = ctx.input;
-  const shown = structure.housePlanes.filter((p) => planes === undefined || planes.includes(p.id));
-  return [
-    ...shown.map((p) => poly(p.outline.map(flat), 'A-ROOF-EXST', 'existing', p.id)),
-    ...structure.walls.map(
-      (w): Primitive => ({ kind: 'line', layer: 'A-WALL-EXST', pen: 'hidden', a: w.start, b: w.end }),
-    ),
-    ...project.house.roofs.flatMap((r) =>
-      (r.standing ?? []).map((t): Primitive => {
-        const [w, d] = [t.width / 2, t.depth / 2];
-        return poly(
-          [
-            { x: t.at.x - w, y: t.at.y - d },
-            { x: t.at.x + w, y: t.at.y - d },
-            { x: t.at.x + w, y: t.at.y + d },
-            { x: t.at.x - w, y: t.at.y + d },
-          ],
-          'A-ROOF-EXST',
-          'existing-cut',
-          t.name,
-          'paper',
-        );
-      }),
-    ),
-  ];
+/** Walls of the house below its roof. */
+export const wallLines = (structure: Structure): Primitive[] =>
+  structure.walls.map((w): Primitive => ({ kind: 'line', layer: 'A-WALL-EXST', pen: 'hidden', a: w.start, b: w.end }));
+
+/** Chimneys, vents and skylights. */
+export function standingItems(ctx: SheetContext): Primitive[] {
+  return ctx.input.project.house.roofs.flatMap((r) =>
+    (r.standing ?? []).map((t): Primitive => {
+      const [w, d] = [t.width / 2, t.depth / 2];
+      return poly(
+        [
+          { x: t.at.x - w, y: t.at.y - d },
+          { x: t.at.x + w, y: t.at.y - d },
+          { x: t.at.x + w, y: t.at.y + d },
+          { x: t.at.x - w, y: t.at.y + d },
+        ],
+        'A-ROOF-EXST',
+        'existing-cut',
+        t.name,
+        'paper',
+      );
+    }),
+  );
 }
 
-/** Ridge and valleys as heavy lines. */
-export const seams = (o: OverlayPlaced): Primitive[] => [
-  ...o.valleys.map(
+/** Old roof, what stands on it, and the wall below it. */
+const oldRoofItems = (ctx: SheetContext): Primitive[] => [
+  ...ctx.input.structure.housePlanes.map((p) => poly(p.outline.map(flat), 'A-ROOF-EXST', 'existing', p.id)),
+  ...wallLines(ctx.input.structure),
+  ...standingItems(ctx),
+];
+
+/** Valleys as heavy lines. */
+export const valleyLines = (o: OverlayPlaced): Primitive[] =>
+  o.valleys.map(
     (v): Primitive => ({
       kind: 'line',
       layer: 'A-ROOF',
@@ -80,7 +83,11 @@ export const seams = (o: OverlayPlaced): Primitive[] => [
       mark: v.mark,
       role: 'valley',
     }),
-  ),
+  );
+
+/** Ridge and valleys. */
+const seams = (o: OverlayPlaced): Primitive[] => [
+  ...valleyLines(o),
   {
     kind: 'line',
     layer: 'A-ROOF',
@@ -150,7 +157,7 @@ function valleyWords(ctx: SheetContext, o: OverlayPlaced): Primitive[] {
     out.push({
       kind: 'symbol',
       layer: 'S-ANNO-NOTE',
-      at: { x: v.foot.x + 0.3 * (v.head.x - v.foot.x), y: v.foot.y + 0.3 * (v.head.y - v.foot.y) },
+      at: { x: v.foot.x + 0.42 * (v.head.x - v.foot.x), y: v.foot.y + 0.42 * (v.head.y - v.foot.y) },
       mark: v.mark,
       path: o.path,
       items: [
@@ -256,26 +263,28 @@ function labels(
   }
   const level = axisOf(o) === 'y' ? 0 : Math.PI / 2;
   const name = (x: number, content: string): void => {
-    const [first, ...more] = [0.82, -0.82, 0.6, -0.6].map(
-      (k): Primitive => ({
-        kind: 'symbol',
-        layer: 'A-ANNO-NOTE',
-        at: at(x, k * o.half),
-        items: [
-          {
-            kind: 'text',
-            layer: 'A-ANNO-NOTE',
-            at: level === 0 ? { x: 0, y: -1.1 * h } : { x: 1.1 * h, y: 0 },
-            content,
-            height: h,
-            angle: level,
-            align: 'center',
-            valign: 'middle',
-            mask: true,
-          },
-        ],
-      }),
-    );
+    const [first, ...more] = [0.82, -0.82, 0.6, -0.6, 0.35, -0.35]
+      .flatMap((k) => [-1.1, 1.1].map((up) => ({ k, up })))
+      .map(
+        ({ k, up }): Primitive => ({
+          kind: 'symbol',
+          layer: 'A-ANNO-NOTE',
+          at: at(x, k * o.half),
+          items: [
+            {
+              kind: 'text',
+              layer: 'A-ANNO-NOTE',
+              at: level === 0 ? { x: 0, y: up * h } : { x: up * h, y: 0 },
+              content,
+              height: h,
+              angle: level,
+              align: 'center',
+              valign: 'middle',
+              mask: true,
+            },
+          ],
+        }),
+      );
     put(first!, ...more);
   };
   name(0, 'old eave edge');
