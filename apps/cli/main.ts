@@ -39,6 +39,8 @@ Examples:
   eavewright check patio.json                    every check; exit 0 only when the set can be issued
   eavewright draw patio.json -o out              out/set.pdf and one SVG a sheet in out/sheets
   eavewright buy patio.json -o out               out/buy.pdf: what to buy, how to cut it; out/hire.pdf: scopes and bids
+  eavewright stake patio.json -o out             where the holes go: stake-out pages and points
+  eavewright stages patio.json -o out            approvals, build order, a card for each inspection
   eavewright why patio.json B1                   the numbers behind beam B1, step by step
   eavewright path patio.json B1                  the chain from the roof through B1 to the soil
 

@@ -152,6 +152,15 @@ function sequencePaper(s: Sequence): Paper {
 const itemWords = (i: InspectedItem): string =>
   [i.measured, i.note, i.photo && `picture ${i.photo}`].filter((t) => t !== '').join('; ');
 
+/** Lines that the log has and this card has not: nothing that was written down is lost. */
+function strangers(c: StageCard): Block[] {
+  const known = new Set(c.items.map((i) => i.id));
+  const rest = c.log.flatMap((l) => l.items).filter((i) => !known.has(i.item));
+  return rest.map((i) =>
+    tickBlock({ text: `Also in the log: ${i.item}`, done: i.done, written: itemWords(i) }, PAPER_WIDTH),
+  );
+}
+
 function cardPaper(c: StageCard, number: number, of: number): Paper {
   const filled = new Map(c.log.flatMap((l) => l.items).map((i) => [i.item, i]));
   const visits: Block[] =
@@ -187,6 +196,7 @@ function cardPaper(c: StageCard, number: number, of: number): Paper {
           PAPER_WIDTH,
         );
       }),
+      ...strangers(c),
       { kind: 'heading', text: 'At hand' },
       { kind: 'bullets', items: c.atHand },
       { kind: 'heading', text: 'Usually failed for' },
