@@ -30,6 +30,7 @@ export {
   type Sheet,
   type SheetSize,
 } from './drawings/ir/index.js';
+export { drawAssociation } from './drawings/sheets/association/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
 export { type SetFile, separateFiles } from './drawings/sheets/files.js';
 export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';

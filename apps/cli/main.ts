@@ -3,6 +3,7 @@
  * script can trust: 0 issuable, 1 not issuable, 2 bad input, 3 our own fault.
  */
 import { Command, CommanderError } from 'commander';
+import { association } from './commands/association.js';
 import { check } from './commands/check.js';
 import { type DrawOptions, draw } from './commands/draw.js';
 import { create } from './commands/new.js';
@@ -107,6 +108,23 @@ Example:
 Rows are taken out and added under submittal.officeChecklist of the project file. Exit 1 while a row is not shown.`,
     )
     .action((file: string, o: { json?: boolean }) => run(review)(file, o));
+
+  program
+    .command('association')
+    .description('write the packet an association’s committee wants: application, plot plan, elevations, perspectives')
+    .argument('<file>', 'project file, or - for standard input')
+    .requiredOption('-o, --output <dir>', 'folder for association.pdf')
+    .option('--size <name>', 'sheet size; 11 by 17 in (ANSI B) when left out')
+    .option('--json', 'list the files written as JSON')
+    .addHelpText(
+      'after',
+      `
+Example:
+  eavewright association patio.json -o out
+
+Colors, schedule and neighbors stand under submittal.association of the project file.`,
+    )
+    .action((file: string, o: { output: string; size?: string; json?: boolean }) => run(association)(file, o));
 
   program
     .command('why')

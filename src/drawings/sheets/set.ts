@@ -18,7 +18,7 @@ export const SHEET_SIZE_NAMES = ['ARCH D', 'ARCH C', 'ANSI B', 'ANSI D'] as cons
 
 const CAUTION = 'Prepared with a program that certifies nothing. The authority having jurisdiction decides.';
 
-export function setData(input: DrawingInput): SetData {
+export function setData(input: DrawingInput, purpose = 'For permit'): SetData {
   const { job, log } = input.project;
   return {
     project: job.title,
@@ -28,7 +28,7 @@ export function setData(input: DrawingInput): SetData {
     preparedBy: [job.preparedBy],
     date: job.date,
     revisions: log.revisions.map((r) => ({ mark: r.number, date: r.date, text: r.note })),
-    status: input.verdict.issuable ? { kind: 'issued', purpose: 'For permit' } : { kind: 'preliminary' },
+    status: input.verdict.issuable ? { kind: 'issued', purpose } : { kind: 'preliminary' },
     cautions: [CAUTION],
   };
 }
@@ -60,8 +60,11 @@ export const PERMIT_SET: readonly SetPart[] = (Object.keys(SHEETS) as SheetKindI
 export const drawSet = (given: DrawingInput, size: SheetSize = given.project.job.sheetSize): Sheet[] =>
   drawParts(given, size, PERMIT_SET);
 
-/** Draws, frames and numbers the parts of a set that are needed; parts that list the set see all of it. */
-export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly SetPart[]): Sheet[] {
+/**
+ * Draws, frames and numbers the parts of a set that are needed; parts that list the set see all of it.
+ * @param purpose what an issuable set is issued for
+ */
+export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly SetPart[], purpose?: string): Sheet[] {
   const input = explainOnce(given);
   const units = input.project.job.units;
   const blank: SheetContext = {
@@ -95,7 +98,7 @@ export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly 
         const sheets = sheetsOf();
         drawn.set(p, p.kind.draw({ ...blank, index: sheets.map(({ id, title }) => ({ id, title })), drawn: sheets }));
       }
-  const set = setData(input);
+  const set = setData(input, purpose);
   return sheetsOf().map((s, n, all) => ({
     ...s,
     items: [
