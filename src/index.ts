@@ -26,6 +26,7 @@ export {
   type Viewport,
 } from './drawings/ir/index.js';
 export { PAPER_STYLE, PAPER_WIDTH, type Paper, type PaperData, papersOf } from './drawings/papers/index.js';
+export { drawAssociation } from './drawings/sheets/association/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
 export { type SetFile, separateFiles } from './drawings/sheets/files.js';
 export { drawSiteBooklet } from './drawings/sheets/lot/booklet.js';

@@ -5,6 +5,7 @@
 import { Command, CommanderError } from 'commander';
 import { app } from './commands/app.js';
 import { type BuyFlags, buy } from './commands/buy.js';
+import { association } from './commands/association.js';
 import { check } from './commands/check.js';
 import type { DrawOptions } from './commands/draw.js';
 import { create } from './commands/new.js';
@@ -118,6 +119,23 @@ Example:
 Rows are taken out and added under submittal.officeChecklist of the project file. Exit 1 while a row is not shown.`,
     )
     .action((file: string, o: { json?: boolean }) => run(review)(file, o));
+
+  program
+    .command('association')
+    .description('write the packet an association’s committee wants: application, plot plan, elevations, perspectives')
+    .argument('<file>', 'project file, or - for standard input')
+    .requiredOption('-o, --output <dir>', 'folder for association.pdf')
+    .option('--size <name>', 'sheet size; 11 by 17 in (ANSI B) when left out')
+    .option('--json', 'list the files written as JSON')
+    .addHelpText(
+      'after',
+      `
+Example:
+  eavewright association patio.json -o out
+
+Colors, schedule and neighbors stand under submittal.association of the project file.`,
+    )
+    .action((file: string, o: { output: string; size?: string; json?: boolean }) => run(association)(file, o));
 
   program
     .command('why')
