@@ -187,7 +187,7 @@ function cardPaper(c: StageCard, number: number, of: number): Paper {
       ...c.cautions.map(
         (text, i): Block => ({ kind: 'para', face: 'bold', text: i === 0 ? `CAUTION  ${text}` : text }),
       ),
-      ...tables.flatMap((t): Block[] => [t, { kind: 'gap', height: 0.08 }]),
+      ...tables,
       { kind: 'heading', text: 'Tick each before you call' },
       ...c.items.map((i) => {
         const f = filled.get(i.id);
@@ -197,8 +197,7 @@ function cardPaper(c: StageCard, number: number, of: number): Paper {
         );
       }),
       ...strangers(c),
-      { kind: 'heading', text: 'At hand' },
-      { kind: 'bullets', items: c.atHand },
+      { kind: 'para', text: `At hand: ${c.atHand.join('; ')}.` },
       { kind: 'heading', text: 'Usually failed for' },
       { kind: 'bullets', items: c.failures.map((f) => `${f.text} (${f.source})`) },
       ...visits,
