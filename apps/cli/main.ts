@@ -4,8 +4,8 @@
  */
 import { Command, CommanderError } from 'commander';
 import { app } from './commands/app.js';
-import { type BuyFlags, buy } from './commands/buy.js';
 import { association } from './commands/association.js';
+import { type BuyFlags, buy } from './commands/buy.js';
 import { check } from './commands/check.js';
 import type { DrawOptions } from './commands/draw.js';
 import { create } from './commands/new.js';
