@@ -22,7 +22,6 @@ export const SHEET_SIZES = {
   'ARCH E1': { w: 42, h: 30 },
   'ARCH E': { w: 48, h: 36 },
   'ANSI A': { w: 11, h: 8.5 },
-  'ANSI A portrait': { w: 8.5, h: 11 },
   'ANSI B': { w: 17, h: 11 },
   'ANSI C': { w: 22, h: 17 },
   'ANSI D': { w: 34, h: 22 },

@@ -13,7 +13,7 @@ import { enlargedContent, enlargedView } from './enlarged.js';
 import { lotBlocks } from './tables.js';
 
 /** Letter size lying and upright: the one that draws the lot larger, lying where both do alike. */
-const LETTER = ['ANSI A', 'ANSI A portrait'] as const satisfies readonly SheetSize[];
+const LETTER = ['ANSI A', 'Letter'] as const satisfies readonly SheetSize[];
 
 function page<V extends PlanView>(
   ctx: SheetContext,
