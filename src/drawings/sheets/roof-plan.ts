@@ -8,6 +8,7 @@ import { findCovering } from '../../catalog/index.js';
 import { GUTTER_SIZE } from '../../structure/constants.js';
 import type { Piece, Structure } from '../../structure/model.js';
 import { cornersOf } from '../../structure/surfaces.js';
+import { type Cricket, crickets } from '../../structure/tie-in/crickets.js';
 import { slopeOf } from '../../structure/tie-in/old-slope.js';
 import { type Block, measure, placeNote, slopeArrow, type TableRow, textBlock } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
@@ -44,7 +45,17 @@ function roofItems(ctx: SheetContext): Primitive[] {
       ({ a, b }): Primitive => ({ kind: 'line', layer: 'A-ROOF-EXST', pen: 'existing', a, b, role: 'valley' }),
     ),
     ...(ctx.input.structure.overlays ?? []).flatMap(valleyLines),
+    ...crickets(ctx.input.structure).flatMap(cricketLines),
   ];
+}
+
+/** Not built by this set: dashed, where water would stand against a wall. */
+function cricketLines(c: Cricket): Primitive[] {
+  const foot = { x: (c.from.x + c.to.x) / 2, y: (c.from.y + c.to.y) / 2 };
+  const head = { x: foot.x + c.up.x * c.shape.run, y: foot.y + c.up.y * c.shape.run };
+  return [foot, flat(c.from), flat(c.to)].map(
+    (a): Primitive => ({ kind: 'line', layer: 'A-ROOF', pen: 'hidden', a, b: head, role: 'cricket' }),
+  );
 }
 
 const SEEN = new Set<Piece['role']>(['house-roof', 'roof-surface', 'gutter']);
@@ -81,6 +92,7 @@ function word(ctx: SheetContext, e: Worded, text: string, mark?: string): Primit
             angle: read,
             align: 'center',
             valign: 'middle',
+            mask: true,
           },
         ],
       }),
@@ -317,6 +329,19 @@ function outer(at: number, width: number, edges: readonly number[]): number[] {
   return [at + (Math.sign(at - mid) * width) / 2];
 }
 
+type Extreme = (...z: number[]) => number;
+
+/** Height of the lowest or highest corner of a roof's plane, at the top of its sheathing, above the finished floor. */
+const level = (structure: Structure, roof: string, pick: Extreme): number =>
+  pick(...structure.surfaces.filter((s) => s.roof === roof).flatMap((s) => cornersOf(s).map((p) => p.z)));
+
+const houseLevel = (structure: Structure, index: number, pick: Extreme): number =>
+  pick(
+    ...structure.housePlanes
+      .filter((p) => p.id.startsWith(`HR${index + 1}-`))
+      .flatMap((p) => p.outline.map((q) => q.z)),
+  );
+
 function words(ctx: SheetContext): Block[] {
   const { structure, project } = ctx.input;
   const { len } = ctx;
@@ -331,6 +356,8 @@ function words(ctx: SheetContext): Block[] {
         name(r.finish.covering),
         len(r.eave),
         r.kind === 'hip' ? '–' : len(r.rake),
+        len(level(structure, r.mark, Math.min)),
+        len(level(structure, r.mark, Math.max)),
       ];
     }),
     ...project.house.roofs.map(
@@ -341,6 +368,8 @@ function words(ctx: SheetContext): Block[] {
         name(r.covering),
         len(r.overhang),
         r.kind === 'hip' ? '–' : len(r.rake),
+        len(houseLevel(structure, i, Math.min)),
+        len(houseLevel(structure, i, Math.max)),
       ],
     ),
   ];
@@ -356,6 +385,8 @@ function words(ctx: SheetContext): Block[] {
         { head: 'Covering', grow: true },
         { head: 'Eave', align: 'right' },
         { head: 'Rake', align: 'right' },
+        { head: 'Eave at', align: 'right' },
+        { head: 'Top at', align: 'right' },
       ],
       rows,
     },
@@ -372,7 +403,7 @@ function words(ctx: SheetContext): Block[] {
     {
       kind: 'numbered',
       items: [
-        'Arrows point down the slope; slopes are rise in 12. New edges heavy, the house’s thin, its walls dashed. Overhangs are level, from the outer face of beams and the end frames, and from the walls of the house.',
+        'Arrows point down the slope; slopes are rise in 12. New edges heavy, the house’s thin, its walls dashed. Overhangs are level, from the outer face of beams and the end frames, and from the walls of the house. Heights are of the roof plane above the finished floor.',
         'Leaders discharge onto a splash block or into a drain that falls away from the house; nothing drains onto a neighbor, a walk or the foot of a post.',
         'Underlayment laps drip edge at eaves and lies under it at rakes; valleys are lined before either covering is laid.',
         ...(structure.overlays?.length
