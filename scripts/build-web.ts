@@ -116,7 +116,12 @@ async function oneFile(files: Map<string, Uint8Array>): Promise<void> {
     ...single({
       outDir: join(temp, 'worker'),
       emptyOutDir: true,
-      lib: { entry: join(web, 'core/thorough.worker.ts'), formats: ['iife'], name: 'core', fileName: () => 'worker.js' },
+      lib: {
+        entry: join(web, 'core/thorough.worker.ts'),
+        formats: ['iife'],
+        name: 'core',
+        fileName: () => 'worker.js',
+      },
     }),
     define: { 'process.env.NODE_ENV': '"production"' },
   });

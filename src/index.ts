@@ -26,14 +26,16 @@ export {
   type Viewport,
 } from './drawings/ir/index.js';
 export { PAPER_STYLE, PAPER_WIDTH, type Paper, type PaperData, papersOf } from './drawings/papers/index.js';
+export { drawAssociation } from './drawings/sheets/association/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
 export { type SetFile, separateFiles } from './drawings/sheets/files.js';
 export { drawSiteBooklet } from './drawings/sheets/lot/booklet.js';
+export { drawOne } from './drawings/sheets/one.js';
 export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
 export { type Drawn, drawJudged } from './drawn.js';
-export { drawOne } from './drawings/sheets/one.js';
 export * from './edit/index.js';
 export { type Remedy, remediesOf } from './remedies/index.js';
+
 export {
   askedText,
   type CompletenessRow,
@@ -44,7 +46,7 @@ export {
   unknownRows,
 } from './review/completeness/index.js';
 export type { SheetFinding } from './review/sheets/contract.js';
-export { csvOf, type DataTable, parseCsv, xlsxOf } from './tables/index.js';
+export * from './scene/index.js';
 export * from './site.js';
 export {
   type ApprovalStep,
@@ -70,4 +72,5 @@ export {
   sequenceOf,
   stageCards,
 } from './sitework/index.js';
+export { csvOf, type DataTable, parseCsv, xlsxOf } from './tables/index.js';
 export * from './takeoff/index.js';

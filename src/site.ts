@@ -70,7 +70,8 @@ export function stagesOf(
   const { project, structure, lot } = d;
   if (!project || !structure) return undefined;
   const ctx = contextOf(d);
-  const cards = stageCards({ project, structure, lot, demands: ctx ? jointDemands(ctx) : [] });
+  const built = asBuiltOf(project, structure).value;
+  const cards = stageCards({ project, structure, lot, built, demands: ctx ? jointDemands(ctx) : [] });
   const sequence = sequenceOf(project, structure);
   const approvals = approvalsOf(project, structure, o.today);
   const changes = o.approved && changesBetween(o.approved, project);
@@ -88,7 +89,10 @@ export function stagesOf(
 function cardsCsv(cards: readonly StageCard[]): string {
   const rows = cards.flatMap((c) => {
     const filled = new Map(c.log.flatMap((l) => l.items).map((i) => [i.item, i]));
-    return c.items.map((i) => {
+    const strangers = [...filled.keys()]
+      .filter((k) => c.items.every((i) => i.id !== k))
+      .map((id) => ({ id, text: '' }));
+    return [...c.items, ...strangers].map((i) => {
       const f = filled.get(i.id);
       return [c.id, c.result, i.id, i.text, f?.done ? 'yes' : 'no', f?.measured ?? '', f?.note ?? '', f?.photo ?? ''];
     });

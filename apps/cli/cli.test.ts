@@ -222,6 +222,32 @@ describe('draw in separate files', () => {
   });
 });
 
+describe('association and review', () => {
+  it('writes the packet as one file', async () => {
+    const dir = folder();
+    const r = await run('association', GABLE, '-o', dir, '--json');
+    expect(r.code).toBe(0);
+    expect(filesUnder(dir)).toEqual(['association.pdf']);
+    expect(JSON.parse(r.out).files).toEqual([join(dir, 'association.pdf')]);
+    expect((await run('association', BROKEN, '-o', join(dir, 'no'))).code).toBe(2);
+    expect(existsSync(join(dir, 'no'))).toBe(false);
+  });
+
+  it('lists every row an office asks for, and refuses to take out one that is not there', async () => {
+    const r = await run('review', GABLE, '--json');
+    const { rows, findings } = JSON.parse(r.out);
+    expect(findings).toEqual([]);
+    expect(rows.length).toBeGreaterThan(60);
+    expect(r.code).toBe(rows.some((x: { found: { state: string } }) => x.found.state === 'missing') ? 1 : 0);
+    const file = join(folder(), 'own.json');
+    const own = '"submittal": { "officeChecklist": { "remove": ["lot-treez"] } }';
+    writeFileSync(file, readFileSync(GABLE, 'utf8').replace(/\}\s*$/, `, ${own} }`));
+    const bad = await run('review', file);
+    expect(bad.code).toBe(2);
+    expect(bad.err).toContain('no row is named "lot-treez"');
+  });
+});
+
 describe('draw --dxf', () => {
   const ends = (file: string): [string, string] => {
     const text = readFileSync(file, 'utf8');

@@ -4,6 +4,7 @@
  */
 import { Command, CommanderError } from 'commander';
 import { app } from './commands/app.js';
+import { association } from './commands/association.js';
 import { type BuyFlags, buy } from './commands/buy.js';
 import { check } from './commands/check.js';
 import type { DrawOptions } from './commands/draw.js';
@@ -39,6 +40,8 @@ Examples:
   eavewright check patio.json                    every check; exit 0 only when the set can be issued
   eavewright draw patio.json -o out              out/set.pdf and one SVG a sheet in out/sheets
   eavewright buy patio.json -o out               out/buy.pdf: what to buy, how to cut it; out/hire.pdf: scopes and bids
+  eavewright stake patio.json -o out             where the holes go: stake-out pages and points
+  eavewright stages patio.json -o out            approvals, build order, a card for each inspection
   eavewright why patio.json B1                   the numbers behind beam B1, step by step
   eavewright path patio.json B1                  the chain from the roof through B1 to the soil
 
@@ -116,6 +119,23 @@ Example:
 Rows are taken out and added under submittal.officeChecklist of the project file. Exit 1 while a row is not shown.`,
     )
     .action((file: string, o: { json?: boolean }) => run(review)(file, o));
+
+  program
+    .command('association')
+    .description('write the packet an association’s committee wants: application, plot plan, elevations, perspectives')
+    .argument('<file>', 'project file, or - for standard input')
+    .requiredOption('-o, --output <dir>', 'folder for association.pdf')
+    .option('--size <name>', 'sheet size; 11 by 17 in (ANSI B) when left out')
+    .option('--json', 'list the files written as JSON')
+    .addHelpText(
+      'after',
+      `
+Example:
+  eavewright association patio.json -o out
+
+Colors, schedule and neighbors stand under submittal.association of the project file.`,
+    )
+    .action((file: string, o: { output: string; size?: string; json?: boolean }) => run(association)(file, o));
 
   program
     .command('why')

@@ -77,7 +77,7 @@ describe('asbuilt', () => {
     const r = await run('asbuilt', BUILT);
     expect(r.out).toContain('BAD READING  F1 to F4');
     expect(r.out).toContain('Pack 1/4"');
-    // Piers F2 and F3 came out lower than drawn: their post ends stand too near the slab.
+    // Pier F2 came out lower than drawn: its post’s end stands too near the slab.
     expect(r.out).toContain('As measured the set is not issuable');
     expect(r.code).toBe(1);
     const j = JSON.parse((await run('asbuilt', BUILT, '--json')).out);

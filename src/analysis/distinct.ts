@@ -41,18 +41,32 @@ function workOutTwins(effects: MemberEffects): Int32Array {
     }
     return sum;
   };
-  return twinsOf(effects.m.length, print, (a, b) => curves.every((curve) => sameRow(curve[a]!, curve[b]!)));
+  const same = (a: number, b: number): boolean => {
+    for (const curve of curves) if (!sameRow(curve[a]!, curve[b]!)) return false;
+    return true;
+  };
+  return twinsOf(effects.m.length, print, same);
 }
 
 /** `rows`: force, and moment where there is one. */
 function vectorTwins(rows: readonly (readonly Vec3[])[]): Int32Array {
   const print = (c: number): number => {
     let sum = 0;
-    for (const row of rows) sum += row[c]!.x + 2 * row[c]!.y + 3 * row[c]!.z;
+    for (let r = 0; r < rows.length; r++) {
+      const f = rows[r]![c]!;
+      sum += f.x + 2 * f.y + 3 * f.z;
+    }
     return sum;
   };
-  const same = (p: Vec3, q: Vec3): boolean => p.x === q.x && p.y === q.y && p.z === q.z;
-  return twinsOf(rows[0]?.length ?? 0, print, (a, b) => rows.every((row) => same(row[a]!, row[b]!)));
+  const same = (a: number, b: number): boolean => {
+    for (let r = 0; r < rows.length; r++) {
+      const p = rows[r]![a]!;
+      const q = rows[r]![b]!;
+      if (p !== q && (p.x !== q.x || p.y !== q.y || p.z !== q.z)) return false;
+    }
+    return true;
+  };
+  return twinsOf(rows[0]?.length ?? 0, print, same);
 }
 
 /** What a combination is to the sums of one part. */

@@ -23,9 +23,9 @@ export const rowAt = (rows: Rows, at: number): Vec3 => ({
   z: rows[3 * at + 2]!,
 });
 
-const NOTHING: Vec3 = { x: 0, y: 0, z: 0 };
-
 /** Most cases put nothing on most parts of a large cover: these share one vector. */
+export const NOTHING: Vec3 = { x: 0, y: 0, z: 0 };
+
 export function toVectors(rows: Rows): readonly Vec3[] {
   const out: Vec3[] = new Array(rows.length / 3);
   for (let c = 0; c < out.length; c++) {

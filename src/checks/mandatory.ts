@@ -68,7 +68,14 @@ const EVERY: readonly string[] = [
 ];
 
 const BY_ATTACHMENT: Readonly<Record<Cover['attachment'], readonly string[]>> = {
-  attached: ['wind-attached', 'ledger-strength', 'ledger-fasteners', 'house-connection', 'existing-building'],
+  attached: [
+    'wind-attached',
+    'ledger-strength',
+    'ledger-fasteners',
+    'house-connection',
+    'existing-building',
+    'water-at-wall',
+  ],
   'free-standing': [],
 };
 
@@ -145,6 +152,8 @@ const GUTTERED: readonly string[] = ['gutter'];
 
 /** Asked of a roof that goes on over the house. */
 const OVERLAY: readonly string[] = [
+  'overlay-rafter',
+  'overlay-rafter-deflection',
   'overlay-load',
   'overlay-point',
   'overlay-uplift',

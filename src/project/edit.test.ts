@@ -19,7 +19,8 @@ describe('editText', () => {
     expect(edit('/a/b/-', 4)).toContain('[1, 2, 3, 4]');
     expect(edit('/d/x', 1)).toContain('"d": { "x": 1 }');
   });
-  it('makes objects on the way', () => {
+  it('makes objects and lists on the way', () => {
+    expect(treeOf(edit('/d/list/-', 1)!)).toMatchObject({ d: { list: [1] } });
     expect(treeOf(edit('/d/x/y', 1)!)).toMatchObject({ d: { x: { y: 1 } } });
   });
   it('takes out a key and an item with their commas', () => {

@@ -64,9 +64,12 @@ function applied(text: string, root: Node, { path, value }: TextEdit): string | 
   if (last === undefined) return undefined;
   const parent = find(root, way.slice(0, -1));
   if (!parent.exact) {
-    // Objects on the way that are not there yet are made with the value inside.
+    // Objects and lists on the way that are not there yet are made with the value inside.
     if (value === undefined) return text;
-    return applied(text, root, { path: path.slice(0, path.lastIndexOf('/')), value: { [last]: value } });
+    return applied(text, root, {
+      path: path.slice(0, path.lastIndexOf('/')),
+      value: last === '-' ? [value] : { [last]: value },
+    });
   }
   const here = find(root, way);
   if (!here.exact) return value === undefined ? text : insert(text, parent.node, last, value);

@@ -26,7 +26,7 @@ describe('remedies', () => {
     expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
   });
   it('cure a footing that is too small', () => {
-    const text = weaker('/choices/footings/pier/width', '18 in');
+    const text = weaker('/choices/footings/pier/width', '16 in');
     const before = derive(text);
     const failed = before.results.find((r) => r.status === 'fail' && r.check === 'soil-bearing')!;
     const cures = remediesOf(text, before, failed.id, derive);

@@ -1,6 +1,6 @@
 /** The built app served on a free port, and a Chromium of the system's to look at it with. */
 import { execFileSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, rmdirSync, statSync } from 'node:fs';
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
@@ -31,9 +31,44 @@ export function chromiumPath(): string {
 export const launch = (): Promise<Browser> =>
   chromium.launch({ executablePath: chromiumPath(), headless: true, args: ARGS });
 
-/** Builds the app when a source is newer than it. */
-export function built(): void {
-  execFileSync(process.execPath, ['--import', 'tsx', join(root, 'scripts/build-web.ts'), '--quiet'], { cwd: root });
+const SOURCES = ['apps/web', 'apps/cli/commands', 'src', 'scripts/build-web.ts', 'examples', 'schema'];
+
+function newest(path: string): number {
+  const s = statSync(path);
+  if (!s.isDirectory()) return /\.(test|testing)\.tsx?$/.test(path) ? 0 : s.mtimeMs;
+  return Math.max(0, ...readdirSync(path).map((f) => (f === 'expected' ? 0 : newest(join(path, f)))));
+}
+
+/** Builds the app when a source is newer than it. Test files run side by side: one builds, the others wait. */
+export async function built(): Promise<void> {
+  const made = join(root, 'dist/web/sw.js');
+  const single = join(root, 'dist/eavewright.html');
+  const fresh = (): boolean => {
+    if (!existsSync(made) || !existsSync(single)) return false;
+    return (
+      Math.min(statSync(made).mtimeMs, statSync(single).mtimeMs) >
+      Math.max(...SOURCES.map((p) => newest(join(root, p))))
+    );
+  };
+  const lock = join(root, 'dist/web.lock');
+  mkdirSync(join(root, 'dist'), { recursive: true });
+  for (let wait = 0; wait < 600; wait++) {
+    if (!existsSync(lock) && fresh()) return;
+    try {
+      mkdirSync(lock);
+    } catch {
+      await new Promise((r) => setTimeout(r, 200));
+      continue;
+    }
+    try {
+      if (!fresh())
+        execFileSync(process.execPath, ['--import', 'tsx', join(root, 'scripts/build-web.ts'), '--quiet'], {
+          cwd: root,
+        });
+    } finally {
+      rmdirSync(lock);
+    }
+  }
 }
 
 export interface Site {
@@ -73,3 +108,28 @@ export async function example(page: Page, name: string): Promise<void> {
 }
 
 export const drawn = (page: Page): Promise<unknown> => page.waitForSelector('main[aria-busy="false"] canvas');
+
+/** Puts a text on the desk as if picked in the file dialog. */
+export async function opened(page: Page, name: string, text: string): Promise<void> {
+  await page.setInputFiles('[data-testid="open-file"]', {
+    name,
+    mimeType: 'application/json',
+    buffer: Buffer.from(text),
+  });
+}
+
+/** The thing of that name on the sheet, as a keyboard reaches it. */
+export const thing = (page: Page, label: string | RegExp) =>
+  page.locator('.sheet-things button', { hasText: label }).first();
+
+export const panel = (page: Page, name: string): Promise<void> =>
+  page.locator('.panel-keys button', { hasText: name }).click();
+
+/** Waits until a change has been worked out, shown and kept. */
+export async function settled(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () =>
+      document.querySelector('main')?.getAttribute('aria-busy') === 'false' &&
+      document.querySelector('.kept')?.classList.contains('saved') === true,
+  );
+}

@@ -4,8 +4,8 @@
  * others together, are drawn for every tenth cover only; marks that point to them are followed there.
  */
 import { describe, expect, it } from 'vitest';
-import { drawingInput, type SheetSize } from '../../src/index.js';
 import { drawParts, PERMIT_SET } from '../../src/drawings/sheets/set.js';
+import { drawingInput, type SheetSize } from '../../src/index.js';
 import { sheetFindings } from '../../src/review/sheets/registry.js';
 import { drawnSet } from '../../src/review/sheets/set.js';
 import { draws, KINDS, type Worked } from './covers.js';

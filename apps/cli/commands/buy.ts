@@ -22,7 +22,7 @@ import { readText, UserFault, writeWhole } from '../files.js';
 import type { Io } from '../io.js';
 import { loadSolver } from '../solver.js';
 import { exitOf, load, printIssue } from './check.js';
-import { fonts } from './draw.js';
+import { fonts } from './fonts.js';
 
 export interface BuyFlags {
   readonly output: string;

@@ -8,6 +8,8 @@ import type {
   PathAnswer,
   Question,
   Remedy,
+  Scene,
+  SceneState,
   TextEdit,
   TraceLine,
   Verdict,
@@ -108,6 +110,10 @@ export interface Quick {
 
 export interface Thorough extends Quick {
   remedies(result: string): readonly Remedy[];
+  scene(): Scene | undefined;
+  /** Ids of the combinations, in order. */
+  combinations(): readonly string[];
+  sceneState(combination: string): SceneState | undefined;
   export(
     kind: ExportKind,
     fonts: Readonly<Record<string, Uint8Array>>,

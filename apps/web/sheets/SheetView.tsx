@@ -18,6 +18,14 @@ interface Drag {
   readonly by: number;
 }
 
+/** How far an arrow key moves the paper, pixels. */
+const PANS: Readonly<Record<string, Point>> = {
+  ArrowLeft: { x: 60, y: 0 },
+  ArrowRight: { x: -60, y: 0 },
+  ArrowUp: { x: 0, y: 60 },
+  ArrowDown: { x: 0, y: -60 },
+};
+
 /** Reach of a pointer on the screen, pixels: fingers need more room. */
 const reachOf = (type: string): number => (type === 'mouse' ? 7 : 22);
 
@@ -172,14 +180,7 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
 
   const keys = (e: React.KeyboardEvent): void => {
     if (!camera) return;
-    const step = 60;
-    const pans: Readonly<Record<string, Point>> = {
-      ArrowLeft: { x: step, y: 0 },
-      ArrowRight: { x: -step, y: 0 },
-      ArrowUp: { x: 0, y: step },
-      ArrowDown: { x: 0, y: -step },
-    };
-    const pan = pans[e.key];
+    const pan = PANS[e.key];
     const middle = { x: size.w / 2, y: size.h / 2 };
     if (pan && e.altKey) nudge(e, pan);
     else if (pan) setCamera(panned(camera, pan.x, pan.y));
@@ -193,15 +194,17 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
     e.preventDefault();
   };
 
-  /** Moves the picked part by one step, for hands that use no pointer. */
+  /** Moves a grip by one step for an arrow key, for hands that use no pointer. */
+  const step = (g: Grip, e: React.KeyboardEvent, pan: Point): void => {
+    const across = g.handle.axis.y * pan.y - g.handle.axis.x * pan.x;
+    if (Math.abs(across) < 1) return;
+    void drop(g.handle.id, Math.sign(across) * (e.shiftKey ? 0.5 : 1), `${g.handle.mark} moved`);
+  };
   const nudge = (e: React.KeyboardEvent, pan: Point): void => {
     const g = grips.find(
-      (x) => x.handle.mark === picked && Math.abs(x.handle.axis.x * pan.x - x.handle.axis.y * pan.y) > 1,
+      (x) => x.handle.mark === picked && Math.abs(x.handle.axis.y * pan.y - x.handle.axis.x * pan.x) > 1,
     );
-    if (!g) return;
-    const way = -Math.sign(g.handle.axis.x * pan.x - g.handle.axis.y * pan.y);
-    const by = way * (e.shiftKey ? 0.5 : 1);
-    void drop(g.handle.id, by, `${g.handle.mark} moved`);
+    if (g) step(g, e, pan);
   };
 
   const length = (inches: number): string => formatLength(inches, { units, glyphs: true });
@@ -241,6 +244,26 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
             onClick={() => choose(t.hit, camera ? toScreen(camera, size, t.at) : { x: 0, y: 0 })}
           >
             {t.label}
+          </button>
+        ))}
+        {grips.map((g) => (
+          <button
+            type="button"
+            key={g.handle.id}
+            onFocus={() => {
+              setGrip(g);
+              pick(g.handle.mark);
+              setCamera((c) => c && inSight(c, size, g.at));
+            }}
+            onBlur={() => setGrip(undefined)}
+            onKeyDown={(e) => {
+              const pan = PANS[e.key];
+              if (!pan) return;
+              step(g, e, pan);
+              e.preventDefault();
+            }}
+          >
+            Move {g.handle.what} (arrow keys)
           </button>
         ))}
       </nav>

@@ -119,6 +119,8 @@ function Answer() {
       text: `${len(lot.highest)} high above the floor; ${asks('/basis/zoning/heightLimit') ? 'ask for the limit' : `limit ${String((height as { value?: string })?.value ?? height)}`}`,
     });
   }
+  if (rows.length === 0)
+    return <p className="asked">Nothing can be said before the file is right: see the list beside.</p>;
   const no = rows.some((r) => r.state === 'no');
   const ask = rows.filter((r) => r.state === 'ask').length;
   const shape = { yes: '●', no: '✕', ask: '?' } as const;

@@ -3,7 +3,7 @@
  * tie must hold it, which the joint schedule takes up. The inside of a truss belongs to the truss plant's engineer.
  */
 
-import { distinctCombinations, jointEnvelope } from '../../analysis/index.js';
+import { distinctCombinations, jointEnvelope, mostOf, OVER } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import { isOutOfScope } from '../../loads/codes/asce7/index.js';
 import { memberOf, membersOf } from '../../structure/lookup.js';
@@ -12,7 +12,7 @@ import { fb, RB_LIMIT } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext, Finding, Subject } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope, RATIO_CAP } from '../finding.js';
 import { type ComponentUplift, componentUplifts } from '../joints/component-uplift.js';
-import { bendingCapacity } from '../members/bending.js';
+import { bendingCapacity, leastCapacity } from '../members/bending.js';
 import { WET_REFUSED } from '../members/design.js';
 import { place } from '../members/ends.js';
 import { combineInto, feetText } from '../members/scan.js';
@@ -117,6 +117,8 @@ function worstBending(ctx: CheckContext, loaded: readonly Loaded[], spacing: num
     const S = (member.section.b * member.section.d ** 2) / 6;
     const units = unitMoments(on, load, [span.from, tied?.hinge ?? span.to], tied);
     const capacity = capacityOf(ctx, on, capacities);
+    const least = leastCapacity(ctx, on);
+    const mostUnit = units.reduce((most, u) => Math.max(most, Math.abs(u)), 0);
     const combinations = distinctCombinations(effects, componentCombinations(ctx.loads));
     const others = new Float64Array(effects.stations.length);
     for (const sign of ['plus', 'minus'] as const) {
@@ -125,6 +127,8 @@ function worstBending(ctx: CheckContext, loaded: readonly Loaded[], spacing: num
       if (isOutOfScope(pressure)) return outsideScope(pressure.clause, beyond(pressure));
       const line = (pressure / 144) * load.width;
       for (const combination of combinations) {
+        const most = mostOf(effects.m, combination) + Math.abs(combination.wind * line) * mostUnit * OVER;
+        if (worst && most / S < worst.ratio * least(combination.CD)) continue;
         combineInto(others, effects.m, combination);
         for (let i = 0; i < others.length; i++) {
           const at = effects.spanOf[i] ?? index;

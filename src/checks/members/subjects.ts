@@ -23,6 +23,7 @@ export interface Loaded {
 const SAME = 1e-9;
 
 function sameRow(a: Float64Array, b: Float64Array): boolean {
+  if (a === b) return true;
   if (a.length !== b.length) return false;
   for (let i = 0; i < a.length; i++) {
     const x = a[i]!;

@@ -9,12 +9,10 @@ const feet = (x: number): string => `${(x / 12).toFixed(1)} ft`;
 export const waterAtWall: Check = {
   id: 'water-at-wall',
   title: 'Roof water against the house wall',
-  // Asked only where it arises.
-  subjects: (ctx) =>
-    [...new Map(crickets(ctx.structure).map((c) => [c.roof, c])).values()].map((c) => ({ id: c.roof, path: c.path })),
+  subjects: (ctx) => ctx.project.cover.roofs.map((r) => ({ id: r.mark, path: r.path })),
   run(subject, ctx) {
     const c = crickets(ctx.structure).find((x) => x.roof === subject.id);
-    if (!c) return notApplicable(SOURCE, 'no eave falls against a wall');
+    if (!c) return notApplicable(SOURCE, 'no slope of this roof falls against a wall');
     const built = c.fits
       ? `A cricket before it would stand ${feet(c.shape.rise)} high at the wall, its ridge ${feet(c.shape.run)} long, both valleys ${feet(c.shape.valley)} at ${((c.shape.planAngle * 180) / Math.PI).toFixed(0)} degrees on plan, ${(c.area / 144).toFixed(0)} sq ft`
       : `A cricket before it would be longer than the slope it stands on (${feet(c.shape.run)})`;

@@ -10,6 +10,7 @@ import type { CheckContext } from '../contract.js';
 import { mandatoryOf } from '../mandatory.js';
 import { LOT } from '../testing.js';
 import { TRIGGERS } from '../triggers/registry.js';
+import { fillForces } from './fill-rafter.js';
 import { OVERLAY_CHECKS } from './index.js';
 import { overlayLoads } from './overlay-loads.js';
 
@@ -73,10 +74,34 @@ describe('the overlay on the old roof', () => {
     for (const id of ['overlay-load', 'overlay-point', 'overlay-uplift', 'overlay-side'])
       expect(run(id, bare).status, id).toBe('outside-scope');
     const rec = makeRecorder();
-    const check = OVERLAY_CHECKS[0]!;
+    const check = OVERLAY_CHECKS.find((k) => k.id === 'overlay-load')!;
     check.run(check.subjects(bare)[0]!, bare, rec);
     const share = rec.lines.find((l) => l.kind === 'step' && l.symbol === 'share');
     expect(share?.kind === 'step' && share.value).toBeCloseTo(q.dead / (12 + 20), 9);
+  });
+
+  it('fill rafter: forces of a pair by the statics of a three-hinged frame', () => {
+    // Run 96, rise 48, 24 in wide, 30 psf: w = 5 lb/in on plan, V = 480; H = w r² / 2h = 5 · 96² / 96 = 480.
+    const f = fillForces(96, 0.5, 24, 30, 0);
+    expect(f.M).toBeCloseTo((5 * 96 ** 2) / 8, 9);
+    const [cos, sin] = [2 / Math.sqrt(5), 1 / Math.sqrt(5)];
+    expect(f.N).toBeCloseTo(480 * cos + 240 * sin, 9);
+    // 10 psf square to the slope: p = 10 · 24 / 144 a running inch over L = 96 / cos; about the foot p L²/2 = H · 48.
+    const L = 96 / cos;
+    const p = (10 * 24) / 144;
+    const g = fillForces(96, 0.5, 24, 0, 10);
+    expect(g.M).toBeCloseTo((p * L * L) / 8, 9);
+    expect(g.N).toBeCloseTo(((p * L * L) / 2 / 48) * cos, 9);
+  });
+
+  it('fill rafter passes, and fails where it is too shallow for its run', () => {
+    expect(run('overlay-rafter').status).toBe('pass');
+    expect(run('overlay-rafter-deflection').status).toBe('pass');
+    const sections = overlayProject.choices.sections;
+    const small = change(overlayProject, {
+      choices: { sections: { ...sections, fill: { ...sections.fill!, size: '2x3' } as never } },
+    });
+    expect(run('overlay-rafter-deflection', contextOf(small)).status).toBe('fail');
   });
 
   it('says what the old roof and its eave must be', () => {

@@ -332,7 +332,9 @@ export function slopeArrow(
   const h = o.style.note;
   const p = pencil(o.layer, 'leader');
   const length = textWidth(o.text, h) + 2 * h;
-  const flip = Math.cos(o.angle) < -1e-9;
+  // Never read from the left of the sheet: an arrow straight down carries its text turned.
+  const down = Math.abs(Math.cos(o.angle)) < 1e-9 && Math.sin(o.angle) < 0;
+  const flip = Math.cos(o.angle) < -1e-9 || down;
   return {
     ...symbol(
       o.layer,

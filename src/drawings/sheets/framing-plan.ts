@@ -19,6 +19,7 @@ import { framingNotes } from './framing-notes.js';
 import { nailingNotes } from './nailing-words.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { housePlan, planMargin, roofExtents, standsOff } from './plan-base.js';
+import { overlayOnPlan } from './tie-in-parts.js';
 import { houseNotes, tiesOnPlan } from './tie-rows.js';
 import { paperState } from './truss-words.js';
 
@@ -66,6 +67,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const framing = structure.members.filter((m) => FRAMING_TAG[m.role] !== undefined && m.role !== 'fascia');
   items.push(...framing.map((m) => bar(m, 'S-FRAM', 'new')));
   items.push(...structure.members.filter((m) => PLAIN_BARS.has(m.role)).map((m) => bar(m, 'S-FRAM', 'new-fine')));
+  items.push(...overlayOnPlan(structure));
   // One tag and one spread for each run of equal frames.
   const marks = [...new Set(framing.map((m) => m.mark))];
   const center = (m: Member): Vec2 => ({ x: (m.start.x + m.end.x) / 2, y: (m.start.y + m.end.y) / 2 });

@@ -17,8 +17,10 @@ import { officeList } from './office-list.js';
 import { demolition } from './plans/demolition.js';
 import { electricalPlan } from './plans/electrical.js';
 import { floorPlan } from './plans/floor-plan.js';
+import { roofPlan } from './roof-plan.js';
 import { schedules } from './schedules.js';
 import { sections } from './sections.js';
+import { tieIn } from './tie-in.js';
 import { trussPapers } from './truss-papers.js';
 import { trusses } from './trusses.js';
 
@@ -39,10 +41,12 @@ export const SHEETS: Readonly<Record<SheetKindId, SheetKind>> = {
   'at-house': atHouse,
   'brace-details': braceDetails,
   'joint-details': jointDetails,
+  'tie-in': tieIn,
   schedules,
   calculations,
   demolition,
   'floor-plan': floorPlan,
+  'roof-plan': roofPlan,
   elevations,
   sections,
   'edge-details': edgeDetails,

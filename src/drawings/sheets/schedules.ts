@@ -11,6 +11,7 @@ import { footingSize, pierSize } from './footing-words.js';
 import { isStatement } from './governing.js';
 import { madeOf, pounds, tied } from './joint-text.js';
 import { flowSheets } from './parts.js';
+import { overlaySchedule } from './tie-in-parts.js';
 import { tieRows } from './tie-rows.js';
 
 const first = (members: readonly Member[]): Member[] =>
@@ -205,6 +206,7 @@ function draw(ctx: SheetContext): SheetBody[] {
           { kind: 'gap' as const },
         ]
       : []),
+    ...overlaySchedule(ctx),
     ...(trusses.length
       ? [
           {

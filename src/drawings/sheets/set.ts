@@ -19,7 +19,7 @@ export const SHEET_SIZE_NAMES = ['ARCH D', 'ARCH C', 'ANSI B', 'ANSI D'] as cons
 const CAUTION = 'Prepared with a program that certifies nothing. The authority having jurisdiction decides.';
 
 /** What all sheets of a set say of the job. */
-export function setData(input: DrawingInput): SetData {
+export function setData(input: DrawingInput, purpose = 'For permit'): SetData {
   const { job, log } = input.project;
   return {
     project: job.title,
@@ -29,7 +29,7 @@ export function setData(input: DrawingInput): SetData {
     preparedBy: [job.preparedBy],
     date: job.date,
     revisions: log.revisions.map((r) => ({ mark: r.number, date: r.date, text: r.note })),
-    status: input.verdict.issuable ? { kind: 'issued', purpose: 'For permit' } : { kind: 'preliminary' },
+    status: input.verdict.issuable ? { kind: 'issued', purpose } : { kind: 'preliminary' },
     cautions: [CAUTION],
   };
 }
@@ -73,8 +73,11 @@ export const sheetContext = (input: DrawingInput, size: SheetSize): SheetContext
 export const drawSet = (given: DrawingInput, size: SheetSize = given.project.job.sheetSize): Sheet[] =>
   drawParts(given, size, PERMIT_SET);
 
-/** Draws, frames and numbers the parts of a set that are needed; parts that list the set see all of it. */
-export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly SetPart[]): Sheet[] {
+/**
+ * Draws, frames and numbers the parts of a set that are needed; parts that list the set see all of it.
+ * @param purpose what an issuable set is issued for
+ */
+export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly SetPart[], purpose?: string): Sheet[] {
   const input = explainOnce(given);
   const blank = sheetContext(input, size);
   const needed = parts.filter((p) => p.kind.needed(input));
@@ -99,7 +102,7 @@ export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly 
         const sheets = sheetsOf();
         drawn.set(p, p.kind.draw({ ...blank, index: sheets.map(({ id, title }) => ({ id, title })), drawn: sheets }));
       }
-  const set = setData(input);
+  const set = setData(input, purpose);
   return sheetsOf().map((s, n, all) => ({
     ...s,
     items: [

@@ -1,4 +1,4 @@
-import type { AsBuilt } from '../../sitework/asbuilt/index.js';
+import { type AsBuilt, SIGMA_SOURCE } from '../../sitework/asbuilt/index.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { Paper } from '../papers/index.js';
 
@@ -73,7 +73,9 @@ export function asBuiltPaper(b: AsBuilt, len: (inches: number) => string): Paper
         title: 'Readings',
         columns: [
           { head: 'Reading', grow: true },
+          { head: 'With' },
           { head: 'Read', align: 'right' },
+          { head: 'Sigma', align: 'right' },
           { head: 'Adjusted less read', align: 'right' },
           { head: 'Normalized', align: 'right' },
           { head: 'Redundancy', align: 'right' },
@@ -82,13 +84,19 @@ export function asBuiltPaper(b: AsBuilt, len: (inches: number) => string): Paper
         rows: b.readings.map(
           (r): TableRow => [
             r.words,
+            r.instrument,
             len(r.value),
+            `${len(r.sigma)}${r.usualSigma ? ' *' : ''}`,
             r.state === 'unused' ? '–' : len(r.residual),
             r.state === 'unused' ? '–' : r.normalized.toFixed(1),
             r.state === 'unused' ? '–' : r.redundancy.toFixed(2),
             r.state,
           ],
         ),
+      },
+      {
+        kind: 'para',
+        text: `* Sigma ${SIGMA_SOURCE}. Redundancy: share of a reading’s own error that its residual shows.`,
       },
     ],
   };

@@ -152,6 +152,15 @@ function sequencePaper(s: Sequence): Paper {
 const itemWords = (i: InspectedItem): string =>
   [i.measured, i.note, i.photo && `picture ${i.photo}`].filter((t) => t !== '').join('; ');
 
+/** Lines that the log has and this card has not: nothing that was written down is lost. */
+function strangers(c: StageCard): Block[] {
+  const known = new Set(c.items.map((i) => i.id));
+  const rest = c.log.flatMap((l) => l.items).filter((i) => !known.has(i.item));
+  return rest.map((i) =>
+    tickBlock({ text: `Also in the log: ${i.item}`, done: i.done, written: itemWords(i) }, PAPER_WIDTH),
+  );
+}
+
 function cardPaper(c: StageCard, number: number, of: number): Paper {
   const filled = new Map(c.log.flatMap((l) => l.items).map((i) => [i.item, i]));
   const visits: Block[] =
@@ -178,7 +187,7 @@ function cardPaper(c: StageCard, number: number, of: number): Paper {
       ...c.cautions.map(
         (text, i): Block => ({ kind: 'para', face: 'bold', text: i === 0 ? `CAUTION  ${text}` : text }),
       ),
-      ...tables.flatMap((t): Block[] => [t, { kind: 'gap', height: 0.08 }]),
+      ...tables,
       { kind: 'heading', text: 'Tick each before you call' },
       ...c.items.map((i) => {
         const f = filled.get(i.id);
@@ -187,8 +196,8 @@ function cardPaper(c: StageCard, number: number, of: number): Paper {
           PAPER_WIDTH,
         );
       }),
-      { kind: 'heading', text: 'At hand' },
-      { kind: 'bullets', items: c.atHand },
+      ...strangers(c),
+      { kind: 'para', text: `At hand: ${c.atHand.join('; ')}.` },
       { kind: 'heading', text: 'Usually failed for' },
       { kind: 'bullets', items: c.failures.map((f) => `${f.text} (${f.source})`) },
       ...visits,

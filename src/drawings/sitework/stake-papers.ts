@@ -36,6 +36,19 @@ export const paperData = (project: Project, prefix: string, issuable = true): Pa
   date: project.job.date,
 });
 
+type Len = (inches: number) => string;
+
+/** What was read of a pier's top, where it was: the column is for the pencil otherwise. */
+function levelRead({ built }: StakeInput, footing: string, len: Len): string {
+  const height = built?.points.find((p) => p.name === footing)?.height;
+  return height ? len(height.level) : '';
+}
+
+function lengthNow({ built }: StakeInput, post: string, len: Len): string {
+  const now = built?.posts.find((p) => p.post === post)?.now;
+  return now === undefined ? '' : len(now);
+}
+
 /** Pages of the stake-out: the first is a scaled plan. */
 export function stakeSheets(input: StakeInput): Sheet[] {
   const { project, structure } = input;
@@ -220,7 +233,7 @@ export function stakeSheets(input: StakeInput): Sheet[] {
               len(p.top),
               len(p.bottom),
               len(p.depth),
-              '',
+              levelRead(input, p.footing, len),
             ],
           ),
         },
@@ -245,7 +258,7 @@ export function stakeSheets(input: StakeInput): Sheet[] {
               len(p.bears),
               len(p.standoff),
               len(p.length),
-              '',
+              lengthNow(input, p.post, len),
             ],
           ),
         },

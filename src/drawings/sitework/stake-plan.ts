@@ -119,7 +119,11 @@ function stringItems(layout: Layout): Primitive[] {
 }
 
 /** Values along one tape that is hooked once at home base: each at its place, in rows so that none overlaps. */
-function runningRow(i: PlanInput, strings: readonly StringLine[], at: number): Primitive[] {
+function runningRow(
+  i: PlanInput,
+  strings: readonly StringLine[],
+  at: number,
+): { readonly items: Primitive[]; readonly rows: number } {
   const h = i.style.note;
   const p = pencil(LAYER, 'dimension');
   const far = strings.reduce((m, s) => (Math.abs(s.at) > Math.abs(m) ? s.at : m), 0);
@@ -145,7 +149,7 @@ function runningRow(i: PlanInput, strings: readonly StringLine[], at: number): P
   };
   put(0, '0');
   for (const s of strings) put(s.at, i.len(s.at));
-  return out;
+  return { items: out, rows: rows.length };
 }
 
 /** The same up one side, from the wall. */
@@ -249,7 +253,8 @@ export function stakePlan(i: PlanInput): {
   const up = dims('right', view.x + view.w, [0, ...runsAlong!.map((s) => s.at)]);
   over.push(...across.items, ...up.items);
   over.push(...bubbles(i, runsOut!, across.depth), ...bubbles(i, runsAlong!, up.depth));
-  over.push(...runningRow(i, runsOut!, -WALL - (1.6 * h) / scale));
+  const running = runningRow(i, runsOut!, -WALL - (1.6 * h) / scale);
+  over.push(...running.items);
   over.push(...runningColumn(i, runsAlong!, view.x - (1.2 * h) / scale));
   const wishes = structure.footings.flatMap((f): TagWish[] => {
     const p = layout.points.find((q) => q.name === f.mark);
@@ -283,7 +288,7 @@ export function stakePlan(i: PlanInput): {
     leader({
       at: { x: 0, y: 0 },
       dx: 2.5 * h,
-      dy: -6.6 * h,
+      dy: -(6.6 + 1.75 * (running.rows - 1)) * h,
       text: 'HOME BASE, 0 and 0, and the benchmark’s mark',
       layer: 'C-ANNO-NOTE',
       style,

@@ -10,6 +10,8 @@ export interface PostSpec {
   readonly section: string;
   readonly footing: string;
   readonly footingMark: string;
+  /** Footing it was drawn with, where one as measured stands in for it: its joints stay alike, and keep their marks. */
+  readonly drawnFooting?: string | undefined;
   /** How the foot is held; left out: pinned. */
   readonly base?: PostBase | undefined;
   /** Knee braces from this post up to its own beam. */

@@ -7,6 +7,8 @@ import type { DrawnSet } from './contract.js';
 /** All sheets of one size; an empty set has nothing to judge. */
 export function drawnSet(sheets: readonly Sheet[], structure: Structure): DrawnSet {
   const size = sheets[0]?.size ?? 'ARCH D';
-  const marks = new Set([...structure.members, ...structure.footings, ...structure.joints].map((p) => p.mark));
+  const over = (structure.overlays ?? []).flatMap((o) => o.members);
+  const placed = [...structure.members, ...over, ...structure.footings, ...structure.joints];
+  const marks = new Set(placed.map((p) => p.mark));
   return { sheets, marks, frame: sheetFrame(size), area: drawingArea(size), stamp: stampSpace(size) };
 }

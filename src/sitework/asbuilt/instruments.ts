@@ -6,7 +6,7 @@ import type { Instrument } from '../../project/model.js';
  */
 export const INSTRUMENTS: Readonly<Record<Instrument, { readonly words: string; readonly sigma: number }>> = {
   tape: { words: 'pocket tape', sigma: 1 / 8 },
-  'steel-tape': { words: 'long steel tape, pulled tight', sigma: 1 / 16 },
+  'steel-tape': { words: 'long steel tape', sigma: 1 / 16 },
   'laser-distance': { words: 'laser distance meter', sigma: 1 / 16 },
   'line-laser': { words: 'line laser and rod', sigma: 1 / 8 },
   'water-level': { words: 'water level', sigma: 1 / 16 },

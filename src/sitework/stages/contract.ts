@@ -6,6 +6,7 @@ import type { JointDemand } from '../../checks/joints/demands.js';
 import type { LotResult } from '../../lot/model.js';
 import type { Inspection, Project, StageId } from '../../project/model.js';
 import type { Structure } from '../../structure/model.js';
+import type { AsBuilt } from '../asbuilt/index.js';
 import type { Layout } from '../layout/index.js';
 
 /** An outlet, light or other electrical device, where the project lists any. */
@@ -24,6 +25,8 @@ export interface StageInput {
   /** What each joint must carry; empty while the forces are not known. */
   readonly demands: readonly JointDemand[];
   readonly devices?: readonly StageDevice[] | undefined;
+  /** What was measured, to fill the cards' columns. */
+  readonly built?: AsBuilt | undefined;
 }
 
 export interface StageContext extends StageInput {

@@ -42,7 +42,10 @@ export const footing: Stage = {
         {
           title: 'Levels from the benchmark (finished floor)',
           heads: ['Footing', 'Top of concrete', 'Bottom', 'Measured top'],
-          rows: layout.piers.map((p) => [p.footing, len(p.top), len(p.bottom), '']),
+          rows: layout.piers.map((p) => {
+            const read = ctx.built?.points.find((q) => q.name === p.footing)?.height;
+            return [p.footing, len(p.top), len(p.bottom), read ? len(read.level) : ''];
+          }),
         },
       ],
       atHand: [

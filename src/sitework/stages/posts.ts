@@ -1,6 +1,11 @@
 import { ANCHOR_SOURCE, HEIGHT_SOURCE } from '../layout/index.js';
-import type { Stage } from './contract.js';
+import type { Stage, StageContext } from './contract.js';
 import { jointTable, NOT_AS_DRAWN } from './parts.js';
+
+const nowOf = ({ built, len }: StageContext, post: string): string => {
+  const now = built?.posts.find((q) => q.post === post)?.now;
+  return now === undefined ? '' : len(now);
+};
 
 /** Posts on their bases. */
 export const posts: Stage = {
@@ -22,7 +27,7 @@ export const posts: Stage = {
             len(p.bears),
             p.standoff > 0 ? len(p.standoff) : 'in the ground',
             len(p.length),
-            '',
+            nowOf(ctx, p.post),
           ]),
         },
         ...jointTable(ctx, ['post-to-footing', 'post-to-house'], 'Post bases'),

@@ -1,6 +1,6 @@
 import { liftOf } from '../sequence/lifting.js';
 import type { Stage, StageContext, StageTable } from './contract.js';
-import { jointTable, NO_PAPERS, NOT_AS_DRAWN, NOT_READY, PAPERS } from './parts.js';
+import { jointTable, NO_PAPERS, NOT_AS_DRAWN, PAPERS } from './parts.js';
 import { BRACING, settingOf } from './setting.js';
 
 const framed = ({ structure }: StageContext) =>
@@ -93,7 +93,6 @@ export const roofFraming: Stage = {
         },
         { text: 'Damaged or cut trusses without a repair drawing.', source: 'association job-site checklist' },
         NOT_AS_DRAWN,
-        NOT_READY,
       ],
       cautions:
         trusses.length > 0

@@ -93,7 +93,7 @@ export function placePost(
       ...('slabHolds' in choice && choice.slabHolds ? { slabHolds: true } : {}),
       fc: choice.fc,
       steel: choice.steel,
-      choice: spec.footing,
+      choice: spec.drawnFooting ?? spec.footing,
       path: footingPath,
     },
   };

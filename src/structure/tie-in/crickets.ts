@@ -2,7 +2,7 @@
  * Places where a roof's water runs against a wall, and the cricket that would turn it aside: a small gable whose ridge runs
  * level from the wall up the slope that falls on it, so that its valleys lead the water past both ends of the wall's stretch.
  */
-import type { Vec3 } from '../../base/vec.js';
+import type { Vec2, Vec3 } from '../../base/vec.js';
 import { edgesAtWalls } from '../describe.js';
 import type { Structure } from '../model.js';
 import { type OverlayShape, overlayShape } from './overlay-shape.js';
@@ -15,6 +15,8 @@ export interface Cricket {
   readonly width: number;
   readonly from: Vec3;
   readonly to: Vec3;
+  /** Level unit vector from the wall up the slope. */
+  readonly up: Vec2;
   /** As an overlay: its rise is the height of its ridge at the wall over the eave there. */
   readonly shape: OverlayShape;
   /** Both slopes, in². */
@@ -55,6 +57,7 @@ export function crickets(structure: Structure): Cricket[] {
         width: b - a,
         from: at(a),
         to: at(b),
+        up: { x: -s.downhill.x + 0, y: -s.downhill.y + 0 },
         shape,
         area: cricketArea(shape),
         fits: shape.run <= depth + 1e-6,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { volume } from '../../base/geometry/index.js';
 import { area as areaOf } from '../../base/plane.js';
 import { dot, flat, sub, unit, type Vec3 } from '../../base/vec.js';
-import type { Project } from '../../project/model.js';
+import type { GableRoof, Project } from '../../project/model.js';
 import { planeAt } from '../house/profile.js';
 import { piecesOf } from '../pieces/index.js';
 import { place } from '../place.js';
@@ -173,5 +173,50 @@ describe('what does not go', () => {
     } as const;
     const sections = { ...project.choices.sections, thin: { ...thin, incised: false, service: 'dry' as const } };
     expect(codes({ ...project, choices: { ...project.choices, sections } })).toContain(code);
+  });
+});
+
+describe('beside the house', () => {
+  /** The same house roof with its ridge along y, the cover turned to the right or left of it. */
+  const beside = (sign: 1 | -1): Project => {
+    const at = (q: number): number => sign * (264 + q);
+    const [near, far] = [at(24), at(192)];
+    return change(overlayProject, {
+      house: { roofs: (old) => old.map((r) => ({ ...r, ridge: 'y' as const })) },
+      patio: { slabs: [] },
+      cover: {
+        beams: (old) =>
+          old.map((b, i) => ({
+            ...b,
+            from: { x: Math.min(at(22), at(194)), y: i === 0 ? -92 : -308 },
+            to: { x: Math.max(at(22), at(194)), y: i === 0 ? -92 : -308 },
+            posts: b.posts.map((p, k) => ({ ...p, at: k === 0 ? 12 : 160 })),
+          })),
+        roofs: (old) =>
+          old.map((r) => {
+            const g = r as GableRoof;
+            return {
+              ...g,
+              ridge: 'x' as const,
+              from: Math.min(near, far),
+              to: Math.max(near, far),
+              meetsHouse: { ...g.meetsHouse!, plane: sign > 0 ? 'HR1-2' : 'HR1-1' },
+            };
+          }),
+      },
+    });
+  };
+
+  it.each([1, -1] as const)('to the %i side: the same figures turned', (sign) => {
+    const turned = placed(beside(sign));
+    expect(turned.issues.filter((i) => i.severity === 'error')).toEqual([]);
+    const t = turned.overlay!;
+    expect(t.frame.into).toEqual({ x: -sign, y: 0 });
+    for (const key of ['start', 'head', 'ridge', 'eave', 'half', 'last', 'edge'] as const)
+      expect(t[key]).toBeCloseTo(o[key], 6);
+    expect(t.fills.map((f) => f.long)).toEqual(o.fills.map((f) => expect.closeTo(f.long, 6)));
+    for (const v of t.valleys)
+      for (const p of [v.foot, v.head])
+        expect(p.z).toBeCloseTo(planeAt(turned.structure!.housePlanes.find((h) => h.id === t.plane)!.outline, p), 6);
   });
 });

@@ -27,7 +27,13 @@ function heightAt(parts: readonly (readonly Vec2[])[], u: number): number {
   return sum;
 }
 
-function onPiece(p: PanelPiece, n: Nailing, frames: readonly number[], outer: readonly [number, number]): number {
+/** Nails of one panel: `frames` by their place along the eave, `outer` the roof's two ends. */
+export function nailsOn(
+  p: PanelPiece,
+  n: Nailing,
+  frames: readonly number[],
+  outer: readonly [number, number],
+): number {
   let count = 0;
   for (const f of frames) {
     if (f < p.u0 - SAME || f > p.u1 + SAME) continue;
@@ -58,7 +64,7 @@ function ofLayout(ctx: TakeoffContext, roof: CoverRoof, n: Nailing, layout: Pane
     // Without a barge there is nothing past the end frame to nail to.
     const barge = ctx.structure.members.some((m) => m.role === 'barge' && m.roof === roof.mark);
     const outer = barge ? ([Math.min(...us), Math.max(...us)] as const) : ([-1e9, -1e9] as const);
-    for (const p of layout.pieces) if (p.surface === id) count += onPiece(p, n, frames, outer);
+    for (const p of layout.pieces) if (p.surface === id) count += nailsOn(p, n, frames, outer);
   }
   return count;
 }

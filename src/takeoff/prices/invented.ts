@@ -52,7 +52,7 @@ const UNIT: Readonly<Record<string, number>> = {
 const EACH: Partial<Record<GroupId, number>> = { trusses: 165, connectors: 6.5, anchors: 9.5, gutter: 6, roofing: 4 };
 
 function linePrice(l: Line): number {
-  const small = /nut|washer|clip|screw/.test(l.item) && !/base|cap|plate/.test(l.item);
+  const small = /nut|washer|clip|screw/.test(l.item) && !/base|cap|plate|anchor/.test(l.item);
   if (l.buy.unit === 'each') {
     if (small) return 0.45;
     const long = /long$/.test(l.item) ? 38 : 0;

@@ -104,7 +104,7 @@ export function contentOf(flats: readonly Flat[], res: Resources, black = false)
     }
     if (f.pen === undefined && f.fill === undefined) continue;
     if (f.pen !== undefined) setPen(f.pen);
-    if (f.fill !== undefined) setFill(FILLS[f.fill]);
+    if (f.fill !== undefined) setFill(f.fill.startsWith('shade') && black ? 1 : FILLS[f.fill]);
     let d = '';
     let closed = false;
     if (f.kind === 'arc') {

@@ -70,6 +70,8 @@ export function alongFrame(ctx: SheetContext, s: Seat, p: SeatPlace, notes: Seat
   const depth = see(camera, joint.at).depth + frame.section.b / 2 + 0.05;
   const ends = [see(camera, frame.start).a, see(camera, frame.end).a];
   const tail = Math.max(...ends);
+  // Held at the face a hand can reach: inside at the eave, outside at a ridge or high beam.
+  const heldAt = spot(camera, beam.start).x + (s.high ? 0.5 : -0.5) * beam.section.width;
   const items: Primitive[] = [
     ...nearPicture(ctx, {
       camera,
@@ -78,7 +80,7 @@ export function alongFrame(ctx: SheetContext, s: Seat, p: SeatPlace, notes: Seat
       cutAt: depth,
       keep: (q) => q.part === frame.id || q.part === beam.id || isEdge(ctx, s, q),
     }),
-    ...holder(ctx, s, c.x - beam.section.width / 2, c.y),
+    ...holder(ctx, s, heldAt, c.y),
   ];
   if (s.roof.finish.nailing?.heel)
     items.push(
@@ -125,7 +127,7 @@ export function alongFrame(ctx: SheetContext, s: Seat, p: SeatPlace, notes: Seat
     ],
     keys: [
       { at: { x: c.x, y: under + beam.section.depth * 0.35 }, text: notes.beam, mark: beam.mark, off: { x: -5, y: 1 } },
-      { at: { x: c.x - half, y: c.y - 2 }, text: notes.tie, mark: joint.mark, off: { x: -3, y: -3 } },
+      { at: { x: heldAt, y: c.y - 2 }, text: notes.tie, mark: joint.mark, off: { x: -3, y: -3 } },
       {
         at: { x: c.x + half + 4, y: p.deck - (half + 4) * rise - 2 },
         text: notes.frame,
@@ -135,7 +137,9 @@ export function alongFrame(ctx: SheetContext, s: Seat, p: SeatPlace, notes: Seat
       ...(s.roof.finish.nailing?.heel
         ? [{ at: { x: c.x, y: (c.y + p.deck) / 2 }, text: notes.block, off: { x: -4, y: 5 } }]
         : []),
-      { at: { x: c.x - 8, y: p.deck + 8 * rise + p.sheathing / 2 }, text: notes.deck, off: { x: -2, y: 3 } },
+      s.high
+        ? { at: { x: c.x + 8, y: p.deck - 8 * rise + p.sheathing / 2 }, text: notes.deck, off: { x: 2, y: 4 } }
+        : { at: { x: c.x - 8, y: p.deck + 8 * rise + p.sheathing / 2 }, text: notes.deck, off: { x: -2, y: 3 } },
     ],
   };
 }

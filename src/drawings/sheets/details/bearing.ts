@@ -13,6 +13,7 @@ function seats(ctx: SheetContext): Seat[] {
   const { structure, project } = ctx.input;
   const found = new Map<string, Seat>();
   const ends: Joint[] = [];
+  const often = (mark: string): number => structure.joints.filter((j) => j.mark === mark).length;
   for (const joint of structure.joints) {
     if (!KINDS.has(joint.kind)) continue;
     const frame = structure.members.find((m) => m.id === joint.ties[0]?.part);
@@ -23,17 +24,22 @@ function seats(ctx: SheetContext): Seat[] {
       ends.push(joint);
       continue;
     }
-    // The low bearing of a rafter is nearer its start, the lower end.
-    const high = !frame.truss && joint.ties[0]!.along > frame.length / 2;
-    const key = `${joint.mark} ${high}`;
+    const high = isHigh(ctx, joint);
+    const key = [roof.mark, frame.truss !== undefined, frame.section.label, beam.section.label, high].join('|');
     const before = found.get(key);
-    // A frame away from the ends shows what is typical.
-    if (!before || isInner(structure, frame, before.frame))
-      found.set(key, { joint, frame, beam, roof, high, alike: [] });
+    if (!before) found.set(key, { joint, frame, beam, roof, high, alike: [] });
+    else {
+      const marks = [...before.alike, before.joint.mark];
+      // A frame away from the ends, of the mark that occurs most, shows what is typical.
+      const next = often(joint.mark) > often(before.joint.mark) || isInner(structure, frame, before.frame);
+      const shown = next ? { ...before, joint, frame, beam } : before;
+      const alike = [...new Set([...marks, joint.mark])].filter((m) => m !== shown.joint.mark);
+      found.set(key, { ...shown, alike });
+    }
   }
   return [...found.values()].map((s) => ({
     ...s,
-    alike: [...new Set(ends.filter((j) => j.ties.at(-1)?.part === s.beam.id).map((j) => j.mark))],
+    alike: [...s.alike, ...new Set(ends.filter((j) => j.ties.at(-1)?.part === s.beam.id).map((j) => j.mark))],
   }));
 }
 
@@ -43,10 +49,14 @@ const isInner = (structure: Structure, frame: Member, before: Member): boolean =
   return row.indexOf(frame) === 1 && row.indexOf(before) === 0;
 };
 
-/** Whether a rafter's joint is at its upper bearing. */
+/** Whether a frame has another bearing below this one. */
 const isHigh = (ctx: SheetContext, j: Joint): boolean => {
-  const m = ctx.input.structure.members.find((x) => x.id === j.ties[0]?.part);
-  return m !== undefined && j.ties[0]!.along > m.length / 2;
+  const { part, along } = j.ties[0]!;
+  const rafter = ctx.input.structure.members.find((x) => x.id === part)?.truss === undefined;
+  return (
+    rafter &&
+    ctx.input.structure.joints.some((o) => KINDS.has(o.kind) && o.ties[0]?.part === part && o.ties[0].along < along - 1)
+  );
 };
 
 function detailOf(ctx: SheetContext, s: Seat): Detail {
@@ -61,7 +71,7 @@ function detailOf(ctx: SheetContext, s: Seat): Detail {
     frame: frame.truss
       ? `${frame.mark}: ${frame.truss.kind.replace('-', ' ')} by the plant, heel ${len(frame.truss.heel)}; bears ${len(joint.contact.length)} on the beam. No cut, notch or hole in it.`
       : `${frame.mark}: ${frame.section.label}; bears ${len(joint.contact.length)}${frame.notch > 0 ? `, seat cut ${len(frame.notch)} deep square to the rafter` : ', no seat cut'}.`,
-    tie: `${joint.mark} at every frame ${needText(ctx, joint.mark)}: ${briefly(ctx, joint.mark)}.${bought(ctx, s) ? ' Dashed: its place; its shape is its maker’s.' : ''}${alike.length > 0 ? ` End frames: ${alike.map((a) => `${a} ${needText(ctx, a)}`).join('; ')}.` : ''}`,
+    tie: `${joint.mark} at every frame ${needText(ctx, joint.mark)}: ${briefly(ctx, joint.mark)}.${bought(ctx, s) ? ' Dashed: its place; its shape is its maker’s.' : ''}${alike.length > 0 ? ` ${frame.truss ? 'End frames' : 'Others alike'}: ${alike.map((a) => `${a} ${needText(ctx, a)}`).join('; ')}.` : ''}`,
     block: heel
       ? `Block in every bay, ${len(BLOCK)} thick (common practice, no source), full height from bearing to sheathing, ${heel.count} toe-nails ${nail(heel.nail)} into the bearing; sheathing nailed to it as at boundaries.`
       : '',
@@ -70,14 +80,14 @@ function detailOf(ctx: SheetContext, s: Seat): Detail {
       : 'Sheathing: its nails are still to be named.',
   };
   return {
-    id: `bearing ${joint.mark} ${high ? 'high' : 'low'}`,
+    id: `bearing ${roof.mark} ${joint.mark} ${frame.section.label} ${high ? 'high' : 'low'}`,
     title: `${frame.mark} on ${beam.mark}${high ? ', high side' : ''}`,
     views: [alongFrame(ctx, s, p, notes), alongBearing(ctx, s, p, notes)],
     scales: ['3', '1-1/2', '1', '3/4'],
     call: {
       at: joint.at,
       alike: ctx.input.structure.joints
-        .filter((j) => j.mark === joint.mark && (frame.truss !== undefined || isHigh(ctx, j) === high))
+        .filter((j) => (j.mark === joint.mark || alike.includes(j.mark)) && isHigh(ctx, j) === high)
         .map((j) => j.at),
       radius: 12,
     },

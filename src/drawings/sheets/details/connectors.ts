@@ -24,8 +24,6 @@ export interface Connector {
   readonly across: readonly number[];
 }
 
-const none: Connector = { items: [], heights: [], across: [] };
-
 /** Evenly set places: `n` of them `spacing` apart, the first at `from`, running in a direction. */
 const row = (n: number, spacing: number, from: number, way: 1 | -1): number[] =>
   Array.from({ length: n }, (_, i) => from + way * i * spacing);
@@ -58,8 +56,7 @@ export function connectorOver(ctx: SheetContext, joint: Joint, upper: Member, po
   const along = planDirection(upper);
   const side = squareTo(along);
   const facesBeam = Math.abs(inner(camera.right, { ...along, z: 0 })) > 0.7;
-  if (!served) return none;
-  if (served.by === 'product') {
+  if (served?.by !== 'connection') {
     const half = (facesBeam ? post.section.width : upper.section.width) / 2 + 0.4;
     return {
       items: [

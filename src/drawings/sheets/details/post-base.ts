@@ -160,7 +160,7 @@ function detailOf(ctx: SheetContext, { joint, post, footing }: Foot): Detail {
           },
           {
             at: { x: c.x - half * 0.3, y: foot },
-            text: `${footing.mark}: ${footOfPost(footing, foot, len)} Post end at least ${len(OVER_CONCRETE)} over concrete and ${len(OVER_EARTH)} over bare soil (IRC 2018 R317.1.4); seal the cut end.`,
+            text: `${footing.mark}: ${footOfPost(footing, foot, len)} Post end at least ${len(OVER_CONCRETE)} over concrete and ${len(OVER_EARTH)} over bare soil (IRC 2018 R317.1.4); seal the cut end.${post.foot?.kind === 'fixed' ? ' Held stiff: the base must also carry the base moment of the calculations.' : ''}`,
             mark: post.mark,
             off: { x: -4, y: 1.5 },
           },

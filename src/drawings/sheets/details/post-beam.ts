@@ -141,10 +141,13 @@ function elevation(ctx: SheetContext, seat: Seat, notes: Notes): DetailView {
 }
 
 /** Across the beam, cut through the middle of the post. */
-function section(ctx: SheetContext, { joint, beam, post }: Seat, notes: Notes): DetailView {
+function section(ctx: SheetContext, { joint, beam, post, splice }: Seat, notes: Notes): DetailView {
   const camera = facing(squareTo(planDirection(beam)));
   const c = spot(camera, joint.at);
-  const depth = see(camera, joint.at).depth;
+  // Two pieces butt over the middle: the cut goes through one of them.
+  const inward = see(camera, { x: (beam.start.x + beam.end.x) / 2, y: (beam.start.y + beam.end.y) / 2, z: 0 }).depth;
+  const middle = see(camera, joint.at).depth;
+  const depth = splice ? middle + 1.5 * Math.sign(inward - middle) : middle;
   const top = c.y + beam.section.depth;
   const half = Math.max(beam.section.width, post.section.depth) / 2;
   const frame: Rect = { x: c.x - half - 5, y: c.y - BELOW, w: 2 * half + 10, h: top + ABOVE - c.y + BELOW };
@@ -204,8 +207,8 @@ function detailOf(ctx: SheetContext, seat: Seat): Detail {
   const { len } = ctx;
   const notes: Notes = {
     beam: `${beam.mark}: ${beam.section.label}, top at ${len(beam.start.z + beam.section.depth / 2)} from the floor.`,
-    bears: `Beam bears on the post, full width, ${len(joint.contact.length)} x ${len(joint.contact.width)}; ${joint.mark} ${needText(ctx, joint.mark)}.`,
-    held: `${joint.mark}: ${briefly(ctx, joint.mark)}. Dashed: place of a bought connector, its shape is its maker’s.`,
+    bears: `Beam bears on the post, wood on wood, ${len(joint.contact.length)} x ${len(joint.contact.width)}; ${joint.mark} ${needText(ctx, joint.mark)}.`,
+    held: `${joint.mark}: ${briefly(ctx, joint.mark)}. Dashed: place of the connector, its shape is its maker’s.`,
     post: `${post.mark}: ${post.section.label}, cut square after measuring on site.`,
   };
   const dashed = connectorOver(ctx, joint, beam, post, facing(planDirection(beam))).heights.length === 0;

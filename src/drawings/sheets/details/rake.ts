@@ -121,7 +121,7 @@ function detailOf(ctx: SheetContext, r: Rake): Detail {
     dripEdge({ x: e.x, y: e.y + 0.2 }, 0, 0),
   ];
   const what = look
-    ? `${look.mark}: outlooker ${look.section.label}, ${look.rake!.lay === 'flat' ? 'flat' : 'on edge'}, ${lookers.length} on this slope${spacingText(ctx, surface, lookers)}, ${len(look.length)} long: from the next frame over the end frame to the barge, which is lowered for it.`
+    ? `${look.mark}: outlooker ${look.section.label}, ${look.rake!.lay === 'flat' ? 'flat' : 'on edge'}, ${lookers.length} on this slope${spacingText(ctx, surface, lookers)}, ${len(look.length)} long: from the next frame over the lowered end frame to the barge board.`
     : `No outlookers: sheathing alone runs ${len(Math.abs(e.x - a(end)))} past the end frame’s center, its face grain across the frames and over at least two bays; nails at ${len(roof.finish.nailing?.boundary ?? roof.finish.nailing?.edge ?? 6)} into the end frame.`;
   const underside = planeHeight(surface, edgeAt);
   return {
@@ -161,7 +161,7 @@ function detailOf(ctx: SheetContext, r: Rake): Detail {
                 {
                   at: {
                     x: a(barge),
-                    y: spot(camera, barge.start).y + (e.y - spot(camera, onSurface(surface, 0, vOf(surface, barge))).y),
+                    y: e.y - facts.thickness - barge.section.d / 2,
                   },
                   text: `${barge.mark}: barge board ${barge.section.label}, nailed to the end of every outlooker.`,
                   mark: barge.mark,

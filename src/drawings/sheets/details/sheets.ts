@@ -9,6 +9,7 @@ import { type Packed, packDetails } from './pack.js';
 import { plyDetails } from './plies.js';
 import { postBaseDetails } from './post-base.js';
 import { postBeamDetails } from './post-beam.js';
+import { postHoleDetails } from './post-hole.js';
 import { rakeDetails } from './rake.js';
 import { slabEdgeDetails } from './slab-edge.js';
 import { trussBracingDetails } from './truss-bracing.js';
@@ -31,7 +32,7 @@ const FAMILIES: Readonly<Record<Family, Sheets>> = {
   'edge-details': {
     title: 'Edge and weather details',
     discipline: 'A',
-    makers: [postBaseDetails, slabEdgeDetails, eaveDetails, rakeDetails, wallEdgeDetails],
+    makers: [postBaseDetails, postHoleDetails, slabEdgeDetails, eaveDetails, rakeDetails, wallEdgeDetails],
   },
 };
 

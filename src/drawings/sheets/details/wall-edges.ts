@@ -21,7 +21,9 @@ export function edgesOf(ctx: SheetContext): WallEdge[] {
     const house = project.house.walls[structure.walls.indexOf(e.wall)];
     const roof = structure.roofs.find((r) => r.mark === e.surface.roof);
     // Where the wall is lower than the roof there is nothing to flash against.
-    if (!house || !roof || Math.min(e.from.z, e.to.z) > e.wall.plate + 24) return [];
+    // An edge inside the wall is no edge that can be built.
+    if (!house || !roof || Math.min(e.from.out, e.to.out) < -1 || Math.min(e.from.z, e.to.z) > e.wall.plate + 24)
+      return [];
     return [{ ...e, house, roof, sloping: Math.abs(e.from.z - e.to.z) > 0.5 }];
   });
 }
