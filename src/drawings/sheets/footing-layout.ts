@@ -71,7 +71,11 @@ export function footingBlocks(
   const { structure } = ctx.input;
   const { len } = ctx;
   const held = structure.footings.some((f) => f.slabHolds);
-  const surface = (z: number): string => (z < 0 ? `${len(-z)} below floor` : `${len(z)} above floor`);
+  // Where all lie below the floor, as they nearly always do, the heading says so once.
+  const allBelow = structure.footings.every((f) => f.top < 0 && f.bottom < 0);
+  const surface = (z: number): string =>
+    allBelow ? len(-z) : z < 0 ? `${len(-z)} below floor` : `${len(z)} above floor`;
+  const below = allBelow ? ', below floor' : '';
   const layout: TableRow[] = structure.footings.map((f) => [
     { text: f.mark, mark: f.mark, path: f.path },
     len(f.at.x - home),
@@ -89,8 +93,8 @@ export function footingBlocks(
         { head: 'Along house', align: 'right' },
         { head: 'Out from wall', align: 'right' },
         { head: 'Size', align: 'right' },
-        { head: 'Top of concrete', align: 'right' },
-        { head: 'Bottom', align: 'right', grow: true },
+        { head: `Top of concrete${below}`, align: 'right', max: 12 * ctx.style.note },
+        { head: `Bottom${below}`, align: 'right', max: 12 * ctx.style.note, grow: true },
       ],
       rows: layout,
     },
