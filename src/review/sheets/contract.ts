@@ -34,5 +34,6 @@ export type SheetCheckId =
   | 'marks-in-schedules'
   | 'index'
   | 'callouts'
+  | 'bubbles'
   | 'scale-bars'
   | 'used';

@@ -36,3 +36,37 @@ export const callouts: SheetCheck = {
     );
   },
 };
+
+/** Marks over a drawing: bubbles stand on these layers, the sheet's id below the number of the view. */
+const MARKS = /-ANNO-SYMB$/;
+/** Numbers of view titles are lettered larger than the figures of scale bars beside them, paper inches. */
+const TITLE_NUMBER = 0.11;
+
+export const bubbles: SheetCheck = {
+  title: 'Every bubble names a view that stands on its sheet',
+  run({ sheets }) {
+    const numbers = new Map(
+      sheets.map((s) => [
+        s.id,
+        new Set(
+          textBoxes(s)
+            .filter((b) => b.layer === 'G-ANNO-TITL' && b.h > TITLE_NUMBER)
+            .map((b) => b.content),
+        ),
+      ]),
+    );
+    return sheets.flatMap((s) => {
+      const marks = textBoxes(s).filter((b) => MARKS.test(b.layer));
+      return marks
+        .filter((b) => ONLY_ID.test(b.content))
+        .flatMap((b) => {
+          const above = marks
+            .filter((n) => n !== b && Math.abs(n.x - b.x) < 0.02 && n.y > b.y && n.y - b.y < 0.5)
+            .sort((p, q) => p.y - q.y)[0];
+          return above && numbers.get(b.content)?.has(above.content)
+            ? []
+            : [{ sheet: s.id, what: `${above?.content ?? 'no number'} on ${b.content}` }];
+        });
+    });
+  },
+};

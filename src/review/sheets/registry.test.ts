@@ -64,6 +64,10 @@ const faulty: Readonly<Record<SheetCheckId, readonly DrawnSet[]>> = {
     { ...good, sheets: [sheet('G-001', ...index('G-001', 'S-601', 'S-102')), ...good.sheets.slice(1)] },
   ],
   callouts: [withMore('S-102', text(8, 5, 'see S-999'))],
+  bubbles: [
+    withMore('S-102', text(8, 5.2, '3', 'S-ANNO-SYMB'), text(8, 5, 'S-601', 'S-ANNO-SYMB')),
+    withMore('S-102', text(8, 5, 'S-601', 'S-ANNO-SYMB')),
+  ],
   'scale-bars': [withMore('S-102', scale)],
   used: [{ ...good, sheets: [...good.sheets.slice(0, 2), { ...sheet('S-601'), items: [text(2, 5, 'B1')] }] }],
 };
@@ -85,6 +89,16 @@ describe.each(Object.keys(SHEET_CHECKS) as SheetCheckId[])('%s', (id) => {
 it('reads closed-up runs of marks as every mark in them', () => {
   const set = { ...withMore('S-601', text(6, 5, 'P1–P4')), marks: new Set(['P2', 'P3']) };
   expect(SHEET_CHECKS['marks-in-schedules'].run(set)).toEqual([]);
+});
+
+it('accepts a bubble whose number is a view title of the sheet it names', () => {
+  const bubble = [text(8, 5.2, '3', 'S-ANNO-SYMB'), text(8, 5, 'S-601', 'S-ANNO-SYMB')].map(
+    (t): Primitive => ({ ...t, align: 'center' }) as Primitive,
+  );
+  const { sheets } = withMore('S-102', ...bubble);
+  const number = text(2, 7, '3', 'G-ANNO-TITL', 0.13);
+  const set = { ...good, sheets: sheets.map((s) => (s.id === 'S-601' ? { ...s, items: [...s.items, number] } : s)) };
+  expect(SHEET_CHECKS.bubbles.run(set)).toEqual([]);
 });
 
 it('judges a set by all of them', () => {

@@ -1,7 +1,7 @@
 import type { DrawnSet, SheetCheck, SheetCheckId, SheetFault } from './contract.js';
 import { marksInSchedules, marksOnPlans } from './marks.js';
 import { scaleBars, used } from './paper.js';
-import { callouts, index } from './references.js';
+import { bubbles, callouts, index } from './references.js';
 import { insideFrame, textHeight, textsApart } from './text.js';
 
 export const SHEET_CHECKS: Readonly<Record<SheetCheckId, SheetCheck>> = {
@@ -12,6 +12,7 @@ export const SHEET_CHECKS: Readonly<Record<SheetCheckId, SheetCheck>> = {
   'marks-in-schedules': marksInSchedules,
   index,
   callouts,
+  bubbles,
   'scale-bars': scaleBars,
   used,
 };
