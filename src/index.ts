@@ -46,6 +46,8 @@ export { pathText } from './report/path/text.js';
 export { type TrussOrder, trussOrders } from './report/truss-order.js';
 export { type Why, type WhyForce, why, whyText } from './report/why.js';
 export type { Verdict } from './review/model.js';
+export { type SizeOptions, sizeProject } from './size.js';
+export { dimensionsOf, type Sized, searchSizes } from './sizing/index.js';
 export type { Footing, Joint, Member, Piece, Structure, Surface } from './structure/model.js';
 export { piecesOf } from './structure/pieces/index.js';
 export { csvOf, type DataTable, parseCsv, xlsxOf } from './tables/index.js';

@@ -8,6 +8,7 @@ import { check } from './commands/check.js';
 import { draw } from './commands/draw.js';
 import { create } from './commands/new.js';
 import { pathCommand } from './commands/path.js';
+import { type SizeFlags, size } from './commands/size.js';
 import { start } from './commands/start.js';
 import { whyCommand } from './commands/why.js';
 import { UserFault } from './files.js';
@@ -119,6 +120,17 @@ Examples:
     .option('--json', 'list the files written as JSON')
     .addHelpText('after', '\nExample:\n  eavewright buy patio.json -o out --prices prices.csv')
     .action((file: string, o: BuyFlags) => run(buy)(file, o));
+
+  program
+    .command('size')
+    .description('search beams, posts, rafters and pads for the least cost that passes every check')
+    .argument('<file>', 'project file, or - for standard input')
+    .option('--prices <csv>', 'price list to compare by: item, unit, price')
+    .option('--invented-prices', 'made-up prices, for trying it out')
+    .option('--most <n>', 'combinations worked out in full at most (400)')
+    .option('--json', 'print the result as JSON')
+    .addHelpText('after', '\nExample:\n  eavewright size patio.json --prices prices.csv')
+    .action((file: string, o: SizeFlags) => run(size)(file, o));
 
   program
     .command('start')
