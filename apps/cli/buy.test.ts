@@ -74,3 +74,20 @@ describe('eavewright buy', () => {
     expect(existsSync(out)).toBe(false);
   });
 });
+
+describe('eavewright size', () => {
+  it('finds sizes that pass and says why the next cheaper do not', { timeout: 180_000 }, async () => {
+    const r = await run('size', GABLE, '--invented-prices', '--json');
+    expect(r.code).toBe(0);
+    const found = JSON.parse(r.out);
+    expect(found.choices.length).toBeGreaterThan(1);
+    expect(found.derived + found.pruned).toBeLessThanOrEqual(found.combinations + 2 * found.choices.length + 1);
+    for (const s of found.steps) expect(s.fails.length).toBeGreaterThan(0);
+  });
+  it('asks for prices and for a sound limit', async () => {
+    const r = await run('size', GABLE);
+    expect(r.code).toBe(2);
+    expect(r.err).toContain('--prices');
+    expect((await run('size', GABLE, '--invented-prices', '--most', '0')).code).toBe(2);
+  });
+});

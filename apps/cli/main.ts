@@ -12,6 +12,7 @@ import { create } from './commands/new.js';
 import { pathCommand } from './commands/path.js';
 import { review } from './commands/review.js';
 import { asBuilt, stages, stake } from './commands/site.js';
+import { type SizeFlags, size } from './commands/size.js';
 import { whyCommand } from './commands/why.js';
 import { UserFault } from './files.js';
 import { EXIT, type Io } from './io.js';
@@ -196,6 +197,17 @@ Colors, schedule and neighbors stand under submittal.association of the project 
     .option('--json', 'print points, readings, findings and changed results as JSON')
     .addHelpText('after', '\nExample:\n  eavewright asbuilt patio.json --json | jq .bad')
     .action((file: string, o: { json?: boolean }) => run(asBuilt)(file, o));
+
+  program
+    .command('size')
+    .description('search beams, posts, rafters and pads for the least cost that passes every check')
+    .argument('<file>', 'project file, or - for standard input')
+    .option('--prices <csv>', 'price list to compare by: item, unit, price')
+    .option('--invented-prices', 'made-up prices, for trying it out')
+    .option('--most <n>', 'combinations worked out in full at most (400)')
+    .option('--json', 'print the result as JSON')
+    .addHelpText('after', '\nExample:\n  eavewright size patio.json --prices prices.csv')
+    .action((file: string, o: SizeFlags) => run(size)(file, o));
 
   program
     .command('start')

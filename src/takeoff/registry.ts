@@ -8,8 +8,10 @@ import { gravel } from './items/gravel.js';
 import { gutter } from './items/gutter.js';
 import { lumber } from './items/lumber.js';
 import { paint } from './items/paint.js';
+import { preservative } from './items/preservative.js';
 import { roofing } from './items/roofing.js';
 import { sheathing } from './items/sheathing.js';
+import { slabForms } from './items/slab-forms.js';
 import { strips } from './items/strips.js';
 import { trusses } from './items/trusses.js';
 import { underlayment } from './items/underlayment.js';
@@ -19,8 +21,10 @@ import type { ItemKind } from './model.js';
 export const ITEMS = {
   concrete,
   gravel,
+  slabForms,
   anchors,
   lumber,
+  preservative,
   strips,
   trusses,
   fasteners,

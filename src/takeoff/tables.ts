@@ -91,7 +91,7 @@ export function cutTable(b: Buy): DataTable {
           c.mark,
           feet(c.length),
           inch(c.length),
-          c.what,
+          [c.what, g.cuts.find((x) => x.id === c.id)?.ends ?? ''].filter((w) => w !== '').join('; '),
           k === board.cuts.length - 1 ? inch(board.offcut) : undefined,
         ]),
       ),

@@ -21,6 +21,7 @@ export const USUAL_WASTE: Readonly<Record<WasteOf, Usual>> = {
   ceiling: { fraction: 0.1, source: PRACTICE },
   paint: { fraction: 0.1, source: PRACTICE },
   gutter: { fraction: 0.05, source: PRACTICE },
+  forms: { fraction: 0.1, source: PRACTICE },
 };
 
 /** Roofs with hips or valleys lose more to cuts (the same trade book). */

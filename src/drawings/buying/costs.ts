@@ -3,6 +3,37 @@ import type { Block } from '../annotate/index.js';
 import type { Paper } from '../papers/index.js';
 import { money } from './words.js';
 
+/** The same work by your own hands and by the lowest whole bid, trade by trade. */
+function hands(b: Buy): Block[] {
+  const rows = b.scopes.flatMap((s) => {
+    const whole = b.bids.find((c) => c.trade === s.trade)?.standings.filter((x) => x.whole) ?? [];
+    const least = [...whole].sort((x, y) => x.bid.total - y.bid.total)[0];
+    if (!least) return [];
+    const material = b.costs.phases.filter((p) => s.phases.includes(p.phase)).reduce((sum, p) => sum + p.material, 0);
+    return [[s.title, money(material), money(least.bid.total), least.bid.bidder, money(least.bid.total - material)]];
+  });
+  if (rows.length === 0) return [];
+  return [
+    { kind: 'heading', text: 'Own work or subcontract' },
+    {
+      kind: 'para',
+      keep: true,
+      text: 'Only where a bid answers every line, and taken to include material: read the scope. What is between is what the bidder’s hands, tools, insurance and profit cost, and what your own days are worth.',
+    },
+    {
+      kind: 'table',
+      columns: [
+        { head: 'Trade', grow: true },
+        { head: 'Own work: material', align: 'right' },
+        { head: 'Lowest whole bid', align: 'right' },
+        { head: 'Of' },
+        { head: 'Between', align: 'right' },
+      ],
+      rows,
+    },
+  ];
+}
+
 export function costPaper(b: Buy): Paper {
   const { costs } = b;
   const bold = (text: string) => ({ text, face: 'condensed-bold' as const });
@@ -73,6 +104,7 @@ export function costPaper(b: Buy): Paper {
         ],
       },
       ...gaps,
+      ...hands(b),
       ...compared,
     ],
   };

@@ -1,8 +1,9 @@
 import type { Buy, CutGroup } from '../../takeoff/index.js';
+import { byMark, marks } from '../../takeoff/line.js';
 import type { Block } from '../annotate/index.js';
 import type { Paper } from '../papers/index.js';
 import { alikeBoards, boardBlock } from './cut-picture.js';
-import { len, number, percent } from './words.js';
+import { count, len, number, percent, ranges } from './words.js';
 
 const feet = (x: number): string => `${number(x / 12)} ft`;
 
@@ -18,19 +19,39 @@ function standing(g: CutGroup): string {
     plan.cost < 0.999 * plan.baseline
       ? `; ${percent(1 - plan.cost / plan.baseline)} less than cutting longest first`
       : '';
-  return `${g.cuts.length} pieces, ${feet(used)}, from ${plan.boards.length} boards, ${feet(bought)}: ${proof}${saved}. Lengths sold: ${g.lengthsFrom}.`;
+  return `${count(g.cuts.length, 'piece')}, ${feet(used)}, from ${count(plan.boards.length, g.kind === 'lumber' ? 'board' : 'length')}, ${feet(bought)}: ${proof}${saved}. Lengths sold: ${g.lengthsFrom}.`;
+}
+
+/** Pieces of one length and use together. */
+function pieceTable(g: CutGroup): Block {
+  const rows = new Map<string, { marks: string[]; count: number; length: string; words: string }>();
+  for (const c of [...g.cuts].sort((a, b) => byMark(a.mark, b.mark) || b.length - a.length)) {
+    const words = [c.what.replace(/^ply \d+ of (\d+)/, 'one of $1 plies'), c.ends ?? '']
+      .filter((w) => w !== '')
+      .join('; ');
+    const key = `${len(c.length)}|${words}`;
+    const row = rows.get(key) ?? { marks: [], count: 0, length: len(c.length), words };
+    rows.set(key, { ...row, marks: [...row.marks, c.mark], count: row.count + 1 });
+  }
+  return {
+    kind: 'table',
+    columns: [
+      { head: 'Mark', face: 'condensed-bold', width: 0.95 },
+      { head: 'Pieces', align: 'right', width: 0.65 },
+      { head: 'Length', align: 'right', width: 1.05 },
+      { head: 'What, and how its ends are cut', grow: true },
+    ],
+    rows: [...rows.values()].map((r) => [ranges(marks(r.marks)), String(r.count), r.length, r.words]),
+  };
 }
 
 function groupBlocks(g: CutGroup, kerf: number): Block[] {
   const longest = Math.max(...g.plan.boards.map((b) => b.stock.length));
-  const names = [...new Set(g.cuts.map((c) => c.what).filter((w) => w !== ''))];
   return [
     { kind: 'heading', text: g.item },
     { kind: 'para', text: standing(g), keep: true },
-    ...(names.length > 0 && names.length <= 6
-      ? [{ kind: 'para' as const, text: `Pieces: ${names.join('; ')}.`, face: 'condensed' as const, keep: true }]
-      : []),
     ...alikeBoards(g.plan.boards).map((a) => boardBlock(a, longest, kerf)),
+    pieceTable(g),
   ];
 }
 

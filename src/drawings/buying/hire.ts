@@ -1,5 +1,5 @@
 /** Papers for hiring: a scope and bid form a trade, bids side by side, payments, and what to have in hand. */
-import { type Buy, CHECKLIST, DEPOSITS, LAW, type Scope, SOURCES } from '../../takeoff/index.js';
+import { type Buy, CHECKLIST, DEPOSITS, LAW, type Scope, SOURCES, strayBids } from '../../takeoff/index.js';
 import type { Block } from '../annotate/index.js';
 import type { Paper } from '../papers/index.js';
 import { money, percent } from './words.js';
@@ -67,58 +67,74 @@ function paymentBlocks(b: Buy, s: Scope): Block[] {
   ];
 }
 
+/** The first words of a line: the scope holds the rest. */
+const shortened = (text: string): string =>
+  text.length <= 70 ? text : `${text.slice(0, 68).replace(/[\s,;.:]+\S*$/, '')} …`;
+
 function bidsPaper(b: Buy): Paper | undefined {
   const answered = b.bids.filter((c) => c.standings.length > 0);
-  if (answered.length === 0) return undefined;
+  const strays = strayBids(b.scopes, b.buying.bids);
+  if (answered.length + strays.length === 0) return undefined;
+  const odd = [
+    ...strays.map((x) => `${x.bidder} bids on "${x.trade}", for which there is no scope`),
+    ...answered.flatMap((c) =>
+      c.standings
+        .filter((s) => s.stray.length > 0)
+        .map((s) => `${s.bid.bidder} answers ${s.stray.join(', ')}, which the scope does not have`),
+    ),
+  ];
   return {
     title: 'Bids compared',
     sub: 'Line by line on one scope',
-    blocks: answered.flatMap((c): Block[] => {
-      const scope = b.scopes.find((s) => s.trade === c.trade)!;
-      return [
-        { kind: 'heading', text: scope.title },
-        { kind: 'para', text: c.finding, keep: true },
-        {
-          kind: 'table',
-          columns: [
-            { head: 'Line', width: 0.5 },
-            { head: 'Work', grow: true },
-            ...c.standings.map((s) => ({ head: s.bid.bidder, width: Math.min(1.5, 3.9 / c.standings.length) })),
-          ],
-          rows: [
-            ...scope.lines.map((l) => [
-              l.id,
-              l.text.length > 70 ? `${l.text.slice(0, 67)}…` : l.text,
-              ...c.standings.map((s) => {
-                const said = s.bid.lines.find((x) => x.line === l.id);
-                if (!said) return { text: 'says nothing', face: 'condensed-bold' as const };
-                const price = said.price === undefined ? '' : ` ${money(said.price)}`;
-                if (said.says === 'included') return `included${price}`;
-                return {
-                  text: `${said.says.toUpperCase()}${price}${said.note ? `: ${said.note}` : ''}`,
-                  face: 'condensed-bold' as const,
-                };
-              }),
-            ]),
-            [
-              '',
-              'Sum of the bid',
-              ...c.standings.map((s) => ({ text: money(s.bid.total), face: 'condensed-bold' as const })),
+    blocks: [
+      ...(odd.length > 0 ? [{ kind: 'para' as const, text: `${odd.join('; ')}. Was it an older scope?` }] : []),
+      ...answered.flatMap((c): Block[] => {
+        const scope = b.scopes.find((s) => s.trade === c.trade)!;
+        return [
+          { kind: 'heading', text: scope.title },
+          { kind: 'para', text: c.finding, keep: true },
+          {
+            kind: 'table',
+            columns: [
+              { head: 'Line', width: 0.5 },
+              { head: 'Work', grow: true },
+              ...c.standings.map((s) => ({ head: s.bid.bidder, width: Math.min(1.5, 3.9 / c.standings.length) })),
             ],
-            [
-              '',
-              'Asked before work begins',
-              ...c.standings.map((s) => `${money(s.bid.deposit)}, ${percent(s.deposit)}`),
+            rows: [
+              ...scope.lines.map((l) => [
+                l.id,
+                shortened(l.text),
+                ...c.standings.map((s) => {
+                  const said = s.bid.lines.find((x) => x.line === l.id);
+                  if (!said) return { text: 'says nothing', face: 'condensed-bold' as const };
+                  const price = said.price === undefined ? '' : ` ${money(said.price)}`;
+                  if (said.says === 'included') return `included${price}`;
+                  return {
+                    text: `${said.says.toUpperCase()}${price}${said.note ? `: ${said.note}` : ''}`,
+                    face: 'condensed-bold' as const,
+                  };
+                }),
+              ]),
+              [
+                '',
+                'Sum of the bid',
+                ...c.standings.map((s) => ({ text: money(s.bid.total), face: 'condensed-bold' as const })),
+              ],
+              [
+                '',
+                'Asked before work begins',
+                ...c.standings.map((s) => `${money(s.bid.deposit)}, ${percent(s.deposit)}`),
+              ],
+              [
+                '',
+                'Missing or different lines',
+                ...c.standings.map((s) => String(s.excluded.length + s.silent.length + s.different.length)),
+              ],
             ],
-            [
-              '',
-              'Missing or different lines',
-              ...c.standings.map((s) => String(s.excluded.length + s.silent.length + s.different.length)),
-            ],
-          ],
-        },
-      ];
-    }),
+          },
+        ];
+      }),
+    ],
   };
 }
 

@@ -1,5 +1,5 @@
 /** Orders by delivery: what to ask for, when, and what each line is for. */
-import { type Buy, PHASE_NAMES, PHASES, type PricedLine } from '../../takeoff/index.js';
+import { type Buy, PHASE_NAMES, PHASES, type PourOrder, type PricedLine } from '../../takeoff/index.js';
 import type { Block } from '../annotate/index.js';
 import type { Paper } from '../papers/index.js';
 import { money, number, ranges } from './words.js';
@@ -74,59 +74,65 @@ export function ordersPaper(b: Buy): Paper {
   };
 }
 
+const SAFETY: Block = {
+  kind: 'para',
+  text: 'No concrete before the footing inspection has passed. A pour that stops leaves a cold joint: have all bags, water and hands there before the first is mixed. Wet concrete burns skin: gloves, boots, eye protection.',
+};
+
+/** `F1, F3 7.93 cu ft, 13.2 bags of 80 lb; F2 …`: alike ones together. */
+function parts(p: PourOrder): string {
+  const big = p.bags.at(-1)!;
+  const alike = new Map<string, string[]>();
+  for (const x of p.parts) {
+    const key = `${x.volume.toFixed(2)} cu ft, ${(x.volume / big.holds).toFixed(1)} bags of ${big.weight} lb`;
+    alike.set(key, [...(alike.get(key) ?? []), x.mark]);
+  }
+  return [...alike].map(([words, marks]) => `${ranges(marks)} ${words}`).join('; ');
+}
+
 export function concretePaper(b: Buy): Paper | undefined {
   if (b.pours.length === 0) return undefined;
   return {
     title: 'Concrete order',
     sub: 'One sheet for the plant, and the bags in its place',
-    blocks: b.pours.flatMap((p): Block[] => [
-      { kind: 'heading', text: `Pour: ${p.what}` },
-      {
-        kind: 'pairs',
-        rows: [
-          { name: 'Order, ready-mix', value: `${p.yards} cu yd` },
-          { name: 'Net, by the drawings', value: `${p.net.toFixed(2)} cu ft = ${(p.net / 27).toFixed(2)} cu yd` },
-          { name: 'Waste', value: p.waste },
-          { name: 'Strength', value: p.strength },
-          { name: 'Load', value: p.load },
-          { name: 'Site', value: b.project.job.address },
-          {
-            name: 'Access',
-            value: b.buying.delivery.access || 'not given: say how near the truck comes, and where it washes out',
-          },
-          { name: 'Wanted', value: b.buying.delivery.date || 'after the footing inspection has passed' },
-        ],
-      },
-      {
-        kind: 'table',
-        title: 'Or in bags, whole pour',
-        columns: [
-          { head: 'Bag' },
-          { head: 'Yields', align: 'right' },
-          { head: 'Bags', align: 'right', face: 'condensed-bold' },
-          { head: 'Weight to carry', align: 'right', grow: true },
-        ],
-        rows: p.bags.map((x) => [
-          `${x.weight} lb`,
-          `${x.holds} cu ft`,
-          String(x.bags),
-          `${(x.bags * x.weight).toLocaleString('en-US')} lb`,
-        ]),
-      },
-      {
-        kind: 'table',
-        title: 'Part by part, net',
-        columns: [
-          { head: 'Part' },
-          { head: 'Volume', align: 'right' },
-          { head: 'Bags of 80 lb, net', align: 'right', grow: true },
-        ],
-        rows: p.parts.map((x) => [x.mark, `${x.volume.toFixed(2)} cu ft`, (x.volume / 0.6).toFixed(1)]),
-      },
-      {
-        kind: 'para',
-        text: 'No concrete before the footing inspection has passed. A pour that stops leaves a cold joint: have all bags, water and hands there before the first is mixed. Wet concrete burns skin: gloves, boots, eye protection.',
-      },
-    ]),
+    blocks: [
+      ...b.pours.flatMap((p): Block[] => [
+        { kind: 'heading', text: `Pour: ${p.what}` },
+        {
+          kind: 'pairs',
+          rows: [
+            { name: 'Order, ready-mix', value: `${p.yards} cu yd` },
+            { name: 'Net, by the drawings', value: `${p.net.toFixed(2)} cu ft = ${(p.net / 27).toFixed(2)} cu yd` },
+            { name: 'Waste', value: p.waste },
+            { name: 'Each part, net', value: parts(p) },
+            { name: 'Strength', value: p.strength },
+            { name: 'Load', value: p.load },
+            { name: 'Site', value: b.project.job.address },
+            {
+              name: 'Access',
+              value: b.buying.delivery.access || 'not given: say how near the truck comes, and where it washes out',
+            },
+            { name: 'Wanted', value: b.buying.delivery.date || 'after the footing inspection has passed' },
+          ],
+        },
+        {
+          kind: 'table',
+          title: 'Or in bags, whole pour',
+          columns: [
+            { head: 'Bag' },
+            { head: 'Yields', align: 'right' },
+            { head: 'Bags', align: 'right', face: 'condensed-bold' },
+            { head: 'Weight to carry', align: 'right', grow: true },
+          ],
+          rows: p.bags.map((x) => [
+            `${x.weight} lb`,
+            `${x.holds} cu ft`,
+            String(x.bags),
+            `${(x.bags * x.weight).toLocaleString('en-US')} lb`,
+          ]),
+        },
+      ]),
+      SAFETY,
+    ],
   };
 }

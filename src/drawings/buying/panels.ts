@@ -1,4 +1,5 @@
 /** Sheathing as laid on each surface, and the sheets that are cut up. */
+import { area, centroid } from '../../base/plane.js';
 import type { Vec2 } from '../../base/vec.js';
 import type { Surface } from '../../structure/model.js';
 import type { Buy, PanelLayout, PanelPiece } from '../../takeoff/index.js';
@@ -10,6 +11,17 @@ import { inches, len, number, percent } from './words.js';
 
 const N = PAPER_STYLE.note;
 const TALL = 2.55;
+
+/** Lowest and highest point of an outline on the line across it at `u`. */
+function heights(outline: readonly Vec2[], u: number): [number, number] {
+  const vs = outline.flatMap((a, i) => {
+    const b = outline[(i + 1) % outline.length]!;
+    const inside = Math.min(a.x, b.x) <= u && u <= Math.max(a.x, b.x);
+    if (!inside) return [];
+    return a.x === b.x ? [a.y, b.y] : [a.y + ((u - a.x) / (b.x - a.x)) * (b.y - a.y)];
+  });
+  return vs.length === 0 ? [0, 0] : [Math.min(...vs), Math.max(...vs)];
+}
 
 /** `A2.3`: a letter for the surface, row, place in the row. */
 const label = (layout: PanelLayout, piece: PanelPiece): string =>
@@ -41,12 +53,13 @@ function surfaceBlock(b: Buy, s: Surface, layout: PanelLayout): Block {
         ),
       ];
       for (const f of framesOn(b.structure, s)) {
-        const [x, y] = point({ x: f.u, y: v0 });
-        items.push(p.line(x, y, x, top, 'hidden'));
+        const [low, high] = heights(s.outline, f.u);
+        items.push(p.line(...point({ x: f.u, y: low }), ...point({ x: f.u, y: high }), 'hidden'));
       }
       for (const piece of layout.pieces.filter((x) => x.surface === s.id)) {
         for (const part of piece.parts) items.push(p.shape(part.map(point), 'new'));
-        const [x, y] = point({ x: (piece.u0 + piece.u1) / 2, y: (piece.v0 + piece.v1) / 2 });
+        const largest = [...piece.parts].sort((a, c) => area(c) - area(a))[0]!;
+        const [x, y] = point(centroid(largest));
         items.push(p.text(x, y - N / 2, label(layout, piece), N, { face: 'condensed', align: 'center', mask: true }));
       }
       items.push(p.shape(s.outline.map(point), 'profile'));

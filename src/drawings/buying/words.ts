@@ -50,3 +50,5 @@ export function ranges(marks: readonly string[]): string {
 /** `62 bag`, `6 × 10 ft piece`, `4` of what is sold by the piece. */
 export const sold = (quantity: number, unit: string): string =>
   unit === 'each' ? number(quantity) : `${number(quantity)} ${/^\d/.test(unit) ? '× ' : ''}${unit}`;
+
+export const count = (n: number, word: string): string => `${n} ${word}${n === 1 ? '' : 's'}`;

@@ -17,6 +17,7 @@ export const WASTES = [
   'flashing',
   'ceiling',
   'paint',
+  'forms',
   'gutter',
 ] as const;
 export type WasteOf = (typeof WASTES)[number];

@@ -71,7 +71,7 @@ function piecesOfMember(m: Member, spec: StockSpec, structure: Structure): Loose
       out.push({
         spec,
         phase: PHASE[m.role],
-        cut: { id, part: m.id, mark: m.mark, what: words.join(', '), length },
+        cut: { id, part: m.id, mark: m.mark, what: words.join(', '), length, ends: m.cuts.join('; ') },
       });
     }
   }

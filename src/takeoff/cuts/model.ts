@@ -4,6 +4,8 @@ import type { Cut, CuttingPlan } from '../cutting/index.js';
 /** A piece with the part it belongs to: a member's id, or the roof a block stands in. */
 export interface PartCut extends Cut {
   readonly part: string;
+  /** How its ends and seats are cut, as the drawings say; empty: square. */
+  readonly ends?: string;
   /** Blocks: over a bearing, where toe-nails hold it, or under a panel edge. */
   readonly use?: 'heel' | 'edge';
 }

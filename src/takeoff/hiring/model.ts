@@ -40,6 +40,7 @@ export interface Trade {
 export interface Scope {
   readonly trade: string;
   readonly title: string;
+  readonly phases: readonly Phase[];
   readonly lines: readonly ScopeLine[];
   readonly questions: readonly string[];
   readonly payments: readonly Payment[];

@@ -6,7 +6,9 @@ import { TRADES } from './registry.js';
 export function scopesOf(input: ScopeInput): Scope[] {
   return Object.entries(TRADES as Readonly<Record<string, Trade>>).flatMap(([trade, t]) => {
     const lines = t.lines(input).map((l, i) => ({ ...l, id: `${t.letter}${i + 1}` }));
-    return lines.length === 0 ? [] : [{ trade, title: t.title, lines, questions: t.questions, payments: t.payments }];
+    return lines.length === 0
+      ? []
+      : [{ trade, title: t.title, phases: t.phases, lines, questions: t.questions, payments: t.payments }];
   });
 }
 

@@ -45,6 +45,7 @@ const UNIT: Readonly<Record<string, number>> = {
   '5 lb box': 21,
   '10 ft piece': 14,
   gallon: 48,
+  quart: 19,
   'sq ft': 1.9,
   ft: 3,
   each: 2.4,
