@@ -17,6 +17,7 @@ export type { Step, TraceLine } from './base/trace.js';
 export type { Vec2, Vec3 } from './base/vec.js';
 export type { CheckResult, Status } from './checks/contract.js';
 export { type Demand, type JointDemand, jointDemands } from './checks/joints/demands.js';
+export { type Comparison, compare } from './compare/index.js';
 export { derive, deriveProject, drawingInput } from './derive.js';
 export * as layout from './drawings/annotate/layout.js';
 export { drawingArea, sheetFrame } from './drawings/annotate/title-block.js';
@@ -30,6 +31,7 @@ export {
   type Sheet,
   type SheetSize,
 } from './drawings/ir/index.js';
+export { drawAnswers } from './drawings/sheets/answers.js';
 export { drawAssociation } from './drawings/sheets/association/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
 export { type SetFile, separateFiles } from './drawings/sheets/files.js';
@@ -38,6 +40,7 @@ export { type Drawn, drawJudged } from './drawn.js';
 export type { Combination, LoadBasis, LoadCase, Loads } from './loads/model.js';
 export type { LotResult } from './lot/model.js';
 export * from './project/index.js';
+export { type Answer, answerLetter, answersOf } from './report/answers.js';
 export { type CheckJson, checkJson, countByStatus, nearestToLimit } from './report/check-json.js';
 export type { Derived } from './report/derived.js';
 export { explain } from './report/explain.js';

@@ -1,5 +1,6 @@
 /** The door of this stage: text → Project. */
 
+export { readComments } from './comments.js';
 export { NO_SUBMITTAL } from './complete/submittal.js';
 export * from './model.js';
 export { locate, read } from './read.js';
