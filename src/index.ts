@@ -1,5 +1,6 @@
 /** The door that the apps use: text in, data out. Everything is pure and deterministic. */
 export * from './checking.js';
+export { type Comparison, compare } from './compare/index.js';
 export * as layout from './drawings/annotate/layout.js';
 export { drawingArea, sheetFrame } from './drawings/annotate/title-block.js';
 export { dxfModelPlan, dxfOf } from './drawings/backends/dxf/index.js';
@@ -26,6 +27,7 @@ export {
   type Viewport,
 } from './drawings/ir/index.js';
 export { PAPER_STYLE, PAPER_WIDTH, type Paper, type PaperData, papersOf } from './drawings/papers/index.js';
+export { drawAnswers } from './drawings/sheets/answers.js';
 export { drawAssociation } from './drawings/sheets/association/index.js';
 export type { DrawingInput } from './drawings/sheets/contract.js';
 export { type SetFile, separateFiles } from './drawings/sheets/files.js';
@@ -36,6 +38,7 @@ export { type Drawn, drawJudged } from './drawn.js';
 export * from './edit/index.js';
 export { type Remedy, remediesOf } from './remedies/index.js';
 
+export { type Answer, answerLetter, answersOf } from './report/answers.js';
 export {
   askedText,
   type CompletenessRow,

@@ -248,6 +248,56 @@ describe('association and review', () => {
   });
 });
 
+describe('compare', () => {
+  const dir = folder();
+  const changed = join(dir, 'new.json');
+  const letter = join(dir, 'comments.json');
+  writeFileSync(
+    changed,
+    readFileSync(GABLE, 'utf8').replace('"mark": "P2", "at": "13 ft 6 in"', '"mark": "P2", "at": "13 ft"'),
+  );
+  writeFileSync(
+    letter,
+    `[{ "number": "1", "text": "P2 is over the drain.", "answer": "Moved.", "sheet": "S-101", "place": "F2" },
+      { "number": "2", "text": "Show the uplift.", "answer": "Shown.", "sheet": "S-999" },
+      { "number": "3", "text": "And the ledger?", "answer": "Shown." }]`,
+  );
+
+  it('prints what changed and writes the clouded sheets', async () => {
+    const out = join(dir, 'plain');
+    const r = await run('compare', GABLE, changed, '-o', out);
+    expect(r.code).toBe(0);
+    expect(r.out).toContain('/cover/beams/0/posts/1/at: 13 ft 6 in → 13 ft');
+    expect(r.out).toMatch(/^ {2}F2 moved$/m);
+    expect(r.out).toMatch(/S-101 Footing plan: changed \(.*F2/);
+    expect(r.out).toContain("Revision 1 is not in the new file's log.revisions");
+    expect(filesUnder(out)).toEqual(['revised.pdf']);
+  });
+
+  it('writes the answer letter, and reports each comment whose answer names no sheet of the set', async () => {
+    const out = join(dir, 'letter');
+    const r = await run('compare', GABLE, changed, '-o', out, '--comments', letter, '--json');
+    expect(r.code).toBe(1);
+    expect(filesUnder(out)).toEqual(['answers.md', 'answers.pdf', 'revised.pdf']);
+    const { answers } = JSON.parse(r.out);
+    expect(answers.map((a: { open: string }) => a.open)).toEqual(['', 'S-999 is not in the set', 'names no sheet']);
+    expect(readFileSync(join(out, 'answers.md'), 'utf8')).toContain('Where: S-101 Footing plan: F2');
+    const text = spawnSync('pdftotext', ['-layout', join(out, 'answers.pdf'), '-'], { encoding: 'utf8' }).stdout;
+    expect(text).toContain('P2 is over the drain.');
+    expect(text).toMatch(/STILL OPEN/);
+  });
+
+  it('says what is wrong with a file of comments, and finds nothing between a file and itself', async () => {
+    const bad = join(dir, 'bad.json');
+    writeFileSync(bad, '[{ "number": "1" }]');
+    const r = await run('compare', GABLE, changed, '--comments', bad);
+    expect(r.code).toBe(2);
+    expect(r.err).toContain('the comments cannot be read');
+    const same = await run('compare', GABLE, GABLE);
+    expect([same.code, same.out]).toEqual([0, 'Nothing was changed.\n']);
+  });
+});
+
 describe('draw --dxf', () => {
   const ends = (file: string): [string, string] => {
     const text = readFileSync(file, 'utf8');

@@ -7,6 +7,7 @@ import { app } from './commands/app.js';
 import { association } from './commands/association.js';
 import { type BuyFlags, buy } from './commands/buy.js';
 import { check } from './commands/check.js';
+import { type CompareOptions, compareCommand } from './commands/compare.js';
 import type { DrawOptions } from './commands/draw.js';
 import { create } from './commands/new.js';
 import { pathCommand } from './commands/path.js';
@@ -137,6 +138,27 @@ Example:
 Colors, schedule and neighbors stand under submittal.association of the project file.`,
     )
     .action((file: string, o: { output: string; size?: string; json?: boolean }) => run(association)(file, o));
+
+  program
+    .command('compare')
+    .description(
+      'what changed between two versions: values, parts, results, sheets, approvals; clouds and answer letter',
+    )
+    .argument('<old>', 'project file as it was handed in')
+    .argument('<new>', 'project file as it is now')
+    .option('-o, --output <dir>', 'folder for revised.pdf (touched sheets, clouded) and answers.pdf, answers.md')
+    .option('--comments <file>', 'reviewers’ comments and answers, in place of submittal.comments of the new file')
+    .option('--size <name>', 'sheet size in place of the project’s')
+    .option('--json', 'print everything as JSON')
+    .addHelpText(
+      'after',
+      `
+Example:
+  eavewright compare handed-in.json patio.json -o resubmit
+
+Each answer names a sheet of the set; one that does not is reported, and the exit code is 1.`,
+    )
+    .action((a: string, b: string, o: CompareOptions) => run(compareCommand)(a, b, o));
 
   program
     .command('why')

@@ -28,8 +28,8 @@ const comment = part('A comment of a reviewer and your answer to it.', {
   date: maybe(date('Date of the letter.')),
   text: given(text('The comment, in the reviewer’s words.', 'Show the uplift connector at each truss.')),
   answer: given(text('What you did about it.', 'Tie J1 added at every bearing; see the joint schedule.', true)),
-  sheet: maybe(text('Sheet that shows it now.', 'S-601')),
-  place: maybe(text('Where on that sheet: a view, a mark, a row.', 'joint schedule, row J1')),
+  sheet: maybe(text('Sheet that shows it now.', 'S-601', true)),
+  place: maybe(text('Where on that sheet: a view, a mark, a row.', 'joint schedule, row J1', true)),
 });
 
 const association = part('What a homeowners’ association wants to see beside the drawings.', {

@@ -86,7 +86,9 @@ export const used: SheetCheck = {
       // Text that runs over several sheets must end somewhere.
       const ends =
         s.viewports.length === 0 && sheets[i - 1]?.discipline === s.discipline && s.title.endsWith('continued');
-      if (ends) return [];
+      // Lists and letters are as long as they are.
+      const words = s.viewports.length === 0 && s.discipline === 'G';
+      if (ends || words) return [];
       const flats = flatOf(s).filter((f) => f.layer !== 'G-ANNO-TTLB' && f.layer !== 'G-ANNO-STMP');
       const share = usedShare(flats, area);
       const least = s.viewports.length > 0 && reachOf(flats, area) >= REACH ? LEAST / 2 : LEAST;
