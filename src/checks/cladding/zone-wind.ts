@@ -21,6 +21,8 @@ import {
 import { attachedPressure, flowsUnder } from '../../loads/index.js';
 import type { CheckContext } from '../contract.js';
 
+export const COMPONENT_CLAUSE = 'ASCE 7-16 30.7';
+
 /** What the pressure is worked out from. */
 export type WindSource = Pick<CheckContext, 'project' | 'structure'>;
 
