@@ -2,7 +2,7 @@
  * The site plan as a booklet of letter-size sheets, as offices ask for a file of its own: the lot at an engineer's scale, the new
  * roof enlarged, and the tables. Lettering keeps its least height; nothing points at a sheet outside the booklet.
  */
-import { titleBlock } from '../../annotate/index.js';
+import { drawingArea, titleBlock } from '../../annotate/index.js';
 import type { Sheet, SheetSize } from '../../ir/index.js';
 import { type DrawingInput, idAt, SHEET_IDS, type SheetBody, type SheetContext } from '../contract.js';
 import { flowSheets, northOnPlan, placeView } from '../parts.js';
@@ -37,7 +37,8 @@ function page<V extends PlanView>(
 
 /** Sheets of the booklet, numbered among themselves. Pure: the same input gives the same sheets. */
 export function drawSiteBooklet(input: DrawingInput): Sheet[] {
-  const ctx = LETTER.map((s) => sheetContext(input, s)).reduce((a, b) =>
+  // A lying letter sheet has no height to spare for the stamp space of the permit set.
+  const ctx = LETTER.map((s) => ({ ...sheetContext(input, s), area: drawingArea(s, false) })).reduce((a, b) =>
     lotView(b, b.area).scale.ratio > lotView(a, a.area).scale.ratio + 1e-9 ? b : a,
   );
   const bodies = [
@@ -45,7 +46,7 @@ export function drawSiteBooklet(input: DrawingInput): Sheet[] {
     page(ctx, 'New roof, enlarged', '2', enlargedView(ctx, ctx.area), enlargedContent),
     ...flowSheets(ctx, { title: 'Yards, coverage, notes', blocks: lotBlocks(ctx), columns: ctx.area.w > 6 ? 2 : 1 }),
   ];
-  const set = setData(input);
+  const set = { ...setData(input), stamp: false };
   return bodies.map((body, i) => {
     const id = idAt(SHEET_IDS['lot-plan'], i);
     const data = { id, title: body.title, scaleNote: body.scaleNote, number: i + 1, of: bodies.length };

@@ -141,6 +141,8 @@ export function enlargedContent(
   const px = posts.map((m) => m.start.x);
   const py = posts.map((m) => m.start.y);
   const top = Math.max(...ry, ...structure.slabs.flatMap((s) => s.outline.map((p) => p.y)));
+  // From the house wall where it is in view.
+  const from = v.model.y <= 0 ? 0 : Math.min(...ry);
   const over: Primitive[] = [
     ...dims(ctx, {
       ...common,
@@ -155,7 +157,10 @@ export function enlargedContent(
       ...common,
       side: 'left',
       datum: Math.max(v.model.x, Math.min(...rx) - (9 * h) / v.scale.ratio),
-      tiers: [{ stations: unique([0, ...py, Math.max(...ry)]) }, { stations: [Math.min(0, ...ry), Math.max(...ry)] }],
+      tiers: [
+        { stations: unique([from, ...py, Math.max(...ry)]) },
+        { stations: [Math.min(from, ...ry), Math.max(...ry)] },
+      ],
     }).items,
   ];
   for (const m of measuredLines(ctx)) {
