@@ -8,7 +8,7 @@ import { callsOnPlan } from './details/calls.js';
 import { detailCalls } from './details/sheets.js';
 import { bar } from './frame-parts.js';
 import { jointTable } from './joint-table.js';
-import { extents, flowOn, northOnPlan, PLAN_SCALES, type PlacedView, placeView, scaleFor } from './parts.js';
+import { extents, flowOn, northOnPlan, PLAN_SCALES, type PlacedView, placeView, scaleFor, titleBand } from './parts.js';
 import { housePlan, slabPlan, standsOff } from './plan-base.js';
 import { tiesOnPlan } from './tie-rows.js';
 
@@ -204,6 +204,8 @@ function wish(ctx: SheetContext, mark: string, at: Vec2, middle: Vec2, path: str
 const SHARES = [0.5, 0.64] as const;
 /** Least share of a small sheet that the table needs beside the plan. */
 const BESIDE = 0.45;
+/** Least share of a sheet's height that is worth beginning a table in, under the plan. */
+const UNDER = 0.2;
 
 /** A large sheet holds plan and table side by side; on a small one the table follows on sheets of its own. */
 function draw(ctx: SheetContext): SheetBody[] {
@@ -222,8 +224,12 @@ function draw(ctx: SheetContext): SheetBody[] {
     const width = Math.max(model.w * ratio + 2 * marginOf(ctx).x, 60 * style.note);
     const room = area.w - width - style.gutter;
     // A long and narrow cover leaves room for the table beside it.
-    if (room < area.w * BESIDE)
-      return [body(plan(ctx, area), []), ...flowOn(measure(blocks, area.w, style, 'G-ANNO-SCHD'), [area], more)];
+    if (room < area.w * BESIDE) {
+      const slugs = measure(blocks, area.w, style, 'G-ANNO-SCHD');
+      const under = underPlan(ctx, area, ratio);
+      const first = under ? columnsFlow(slugs, [under]) : { items: [], rest: slugs };
+      return [body(plan(ctx, area), first.items), ...flowOn(first.rest, [area], more)];
+    }
     return beside(ctx, body, blocks, width, room);
   }
   const ratio = (share: number): number =>
@@ -231,6 +237,13 @@ function draw(ctx: SheetContext): SheetBody[] {
   const share = ratio(SHARES[1]) > ratio(SHARES[0]) ? SHARES[1] : SHARES[0];
   const width = (area.w - style.gutter) * share;
   return beside(ctx, body, blocks, width, area.w - style.gutter - width);
+}
+
+/** Paper left under a plan in a box, where it is enough to begin a table in. */
+function underPlan(ctx: SheetContext, box: Rect, ratio: number): Rect | undefined {
+  const used = modelOf(ctx).h * ratio + 2 * marginOf(ctx).y + titleBand(ctx) + ctx.style.gutter;
+  const h = box.h - used;
+  return h > box.h * UNDER ? { ...box, h } : undefined;
 }
 
 /** The plan on the left, the table to the right of it and on through sheets of its own. */
@@ -243,9 +256,13 @@ function beside(
 ): SheetBody[] {
   const { area, style } = ctx;
   const right = { ...area, x: area.x + area.w - room, w: room };
-  const flowed = columnsFlow(measure(blocks, room, style, 'G-ANNO-SCHD'), [right]);
+  const box = { ...area, w: width };
+  const under = underPlan(ctx, box, scaleFor(ctx, modelOf(ctx), box, marginOf(ctx), PLAN_SCALES).ratio);
+  const slugs = measure(blocks, room, style, 'G-ANNO-SCHD');
+  // What the column beside the plan cannot hold goes on under the plan.
+  const flowed = columnsFlow(slugs, under && room <= width ? [right, { ...under, w: room }] : [right]);
   return [
-    body(plan(ctx, { ...area, w: width }), flowed.items),
+    body(plan(ctx, box), flowed.items),
     ...flowOn(flowed.rest, [{ ...right, x: area.x }], 'Joint plan, continued'),
   ];
 }

@@ -4,6 +4,7 @@ import { JOINT_WORDS } from '../../structure/joint-words.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import { sideText } from './bracing-table.js';
 import type { SheetContext } from './contract.js';
+import { detailCalls } from './details/sheets.js';
 import { madeOf, pounds, tied } from './joint-text.js';
 import { tieRows } from './tie-rows.js';
 
@@ -69,6 +70,12 @@ export function jointTable(ctx: SheetContext): Block[] {
     {
       kind: 'para',
       text: `Largest force on any one joint of the mark, allowable-stress level, ${sideText(ctx)} All directions may act together. A product counts when its published allowable loads, for this wood (specific gravity G or more), moisture and load duration CD, are at least these in every direction.`,
+    },
+    {
+      kind: 'table',
+      title: 'Details called for on this plan',
+      columns: [{ head: 'Sheet' }, { head: 'No.', align: 'right' }, { head: 'Detail', grow: true }],
+      rows: detailCalls(ctx).map((c): TableRow => [c.sheet, c.number, c.title]),
     },
     { kind: 'heading', text: 'Buying connectors' },
     {

@@ -18,12 +18,14 @@ const AIR = 0.25;
 const FOOT_GAP = 0.5;
 
 interface Foot {
+  /** Marks of joints whose feet are made in the same way. */
+  readonly marks: readonly string[];
   readonly joint: Joint;
   readonly post: Member;
   readonly footing: Footing;
 }
 
-/** One foot of each footing kind and joint mark, the first in the file. */
+/** One foot of each way of making it, the first in the file. */
 function feet(ctx: SheetContext): Foot[] {
   const { structure } = ctx.input;
   const found = new Map<string, Foot>();
@@ -32,13 +34,23 @@ function feet(ctx: SheetContext): Foot[] {
     const post = structure.members.find((m) => m.id === joint.ties[0]?.part);
     const footing = structure.footings.find((f) => f.id === joint.ties.at(-1)?.part);
     if (!post || !footing || footing.embedded) continue;
-    const key = `${joint.mark} ${footing.choice}`;
-    if (!found.has(key)) found.set(key, { joint, post, footing });
+    const key = [
+      briefly(ctx, joint.mark),
+      post.section.label,
+      post.foot?.kind ?? 'pinned',
+      footing.kind,
+      footing.pierDiameter,
+      footing.pierDiameter > 0 ? '' : footing.size,
+      footing.choice in (ctx.input.project.choices.anchors ?? {}) ? footing.choice : '',
+    ].join('|');
+    const before = found.get(key);
+    if (!before) found.set(key, { marks: [joint.mark], joint, post, footing });
+    else if (!before.marks.includes(joint.mark)) found.set(key, { ...before, marks: [...before.marks, joint.mark] });
   }
   return [...found.values()];
 }
 
-function detailOf(ctx: SheetContext, { joint, post, footing }: Foot): Detail {
+function detailOf(ctx: SheetContext, { marks, joint, post, footing }: Foot): Detail {
   const { structure, project } = ctx.input;
   const { len } = ctx;
   const camera = facing({ x: 0, y: 1 });
@@ -154,7 +166,7 @@ function detailOf(ctx: SheetContext, { joint, post, footing }: Foot): Detail {
         keys: [
           {
             at: { x: c.x + half * 0.4, y: foot + 2.5 },
-            text: `${joint.mark} ${needText(ctx, joint.mark)}: ${briefly(ctx, joint.mark)}. Dashed: place of the base, its shape is its maker’s.`,
+            text: `${marks.map((m) => `${m} ${needText(ctx, m)}`).join('; ')}: ${briefly(ctx, joint.mark)}. Dashed: place of the base, its shape is its maker’s.`,
             mark: joint.mark,
             off: { x: 4, y: 3 },
           },
@@ -201,7 +213,7 @@ function detailOf(ctx: SheetContext, { joint, post, footing }: Foot): Detail {
     scales: ['3', '1-1/2', '1'],
     call: {
       at: { ...footing.at, z: footing.top },
-      alike: structure.joints.filter((j) => j.mark === joint.mark).map((j) => j.at),
+      alike: structure.joints.filter((j) => marks.includes(j.mark)).map((j) => j.at),
       radius: 10,
     },
   };

@@ -58,6 +58,7 @@ function madeOf(ctx: SheetContext, family: Family): Made {
 
 export interface DetailCall extends Call {
   readonly id: string;
+  readonly title: string;
   readonly number: string;
   readonly sheet: string;
 }
@@ -68,7 +69,9 @@ export const detailCalls = (ctx: SheetContext): readonly DetailCall[] =>
     const { details, packed } = madeOf(ctx, family);
     return details.flatMap((d) => {
       const s = packed.spots.get(d.id);
-      return s ? [{ ...d.call, id: d.id, number: s.number, sheet: idAt(SHEET_IDS[family], s.sheet) }] : [];
+      return s
+        ? [{ ...d.call, id: d.id, title: d.title, number: s.number, sheet: idAt(SHEET_IDS[family], s.sheet) }]
+        : [];
     });
   });
 
