@@ -46,7 +46,7 @@ export { pathText } from './report/path/text.js';
 export { type TrussOrder, trussOrders } from './report/truss-order.js';
 export { type Why, type WhyForce, why, whyText } from './report/why.js';
 export type { Verdict } from './review/model.js';
-export { type SizeOptions, sizeProject } from './size.js';
+export { type SizedProject, type SizeOptions, sizeProject } from './size.js';
 export { dimensionsOf, type Sized, searchSizes } from './sizing/index.js';
 export type { Footing, Joint, Member, Piece, Structure, Surface } from './structure/model.js';
 export { piecesOf } from './structure/pieces/index.js';
