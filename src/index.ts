@@ -75,7 +75,7 @@ export {
   sequenceOf,
   stageCards,
 } from './sitework/index.js';
-export { type SizeOptions, sizeProject } from './size.js';
+export { type SizedProject, type SizeOptions, sizeProject } from './size.js';
 export { dimensionsOf, type Sized, searchSizes } from './sizing/index.js';
 export { csvOf, type DataTable, parseCsv, xlsxOf } from './tables/index.js';
 export * from './takeoff/index.js';

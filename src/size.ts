@@ -14,8 +14,25 @@ export interface SizeOptions {
   readonly most?: number;
 }
 
+export interface SizedProject extends Sized {
+  /** Products whose own words name a size that is in no part any more: they are not made for what was found. */
+  readonly misfits: readonly string[];
+}
+
+/** `6x6` in the words of a product. */
+const SIZE = /\b(\d{1,2})\s*x\s*(\d{1,2})\b/g;
+
+function misfits(p: Project): string[] {
+  const { value } = place(p, {});
+  if (!value) return [];
+  const sizes = new Set(value.members.map((m) => `${m.section.nominal.thickness}x${m.section.nominal.width}`));
+  return p.choices.joints
+    .filter((j) => [...j.product.matchAll(SIZE)].some(([, a, b]) => !sizes.has(`${a}x${b}`)))
+    .map((j) => j.product);
+}
+
 /** Beams, posts, rafters and pads of the project, sized together. Boards are planned without a solver here. */
-export function sizeProject(project: Project, o: SizeOptions): Sized {
+export function sizeProject(project: Project, o: SizeOptions): SizedProject {
   const buying = project.buying ?? USUAL_BUYING;
   const pricedAt = (p: Project): { total: number; unpriced: number } | undefined => {
     const { value, issues } = place(p, {});
@@ -25,7 +42,7 @@ export function sizeProject(project: Project, o: SizeOptions): Sized {
     return { total: costs.total, unpriced: costs.unpriced.length };
   };
   const base = pricedAt(project)?.unpriced ?? 0;
-  return searchSizes(
+  const found = searchSizes(
     project,
     dimensionsOf(project),
     {
@@ -42,4 +59,5 @@ export function sizeProject(project: Project, o: SizeOptions): Sized {
     },
     o.most,
   );
+  return { ...found, misfits: found.best ? misfits(found.best.project) : [] };
 }

@@ -83,6 +83,7 @@ describe('eavewright size', () => {
     expect(found.choices.length).toBeGreaterThan(1);
     expect(found.derived + found.pruned).toBeLessThanOrEqual(found.combinations + 2 * found.choices.length + 1);
     for (const s of found.steps) expect(s.fails.length).toBeGreaterThan(0);
+    expect(Array.isArray(found.misfits)).toBe(true);
   });
   it('asks for prices and for a sound limit', async () => {
     const r = await run('size', GABLE);

@@ -90,7 +90,23 @@ function sheets(t: Takeoff): void {
 const polygon = (q: readonly { x: number; y: number }[]): number =>
   Math.abs(q.reduce((sum, a, i) => sum + a.x * q[(i + 1) % q.length]!.y - q[(i + 1) % q.length]!.x * a.y, 0)) / 2;
 
-function lines(t: Takeoff): void {
+function lines(p: Project, s: Structure, t: Takeoff): void {
+  // Whatever is bought serves parts that are there: BL are the blocks, which no member stands for.
+  const known = new Set([
+    ...s.members.map((m) => m.mark),
+    ...s.joints.map((j) => j.mark),
+    ...s.footings.map((f) => f.mark),
+    ...s.slabs.map((x) => x.mark),
+    ...s.roofs.map((r) => r.mark),
+    ...(p.cover.houseTies ?? []).map((x) => x.mark),
+    'BL',
+  ]);
+  for (const l of t.lines)
+    expect(
+      l.serves.filter((m) => !known.has(m)),
+      l.id,
+    ).toEqual([]);
+  for (const l of t.lines) expect(l.serves.length, l.id).toBeGreaterThan(0);
   expect(new Set(t.lines.map((l) => l.id)).size).toBe(t.lines.length);
   for (const l of t.lines) {
     for (const x of [l.net, l.gross, l.buy.quantity, l.waste.fraction]) expect(Number.isFinite(x), l.id).toBe(true);
@@ -112,7 +128,7 @@ describe.each(names)('take-off of %s', (name) => {
   it('holds every member once', () => accounted(structure, t));
   it('pours what is drawn', () => concrete(project, structure, t));
   it('tiles the roof', () => sheets(t));
-  it('shows its waste and buys enough', () => lines(t));
+  it('shows its waste and buys enough', () => lines(project, structure, t));
 });
 
 describe.each(KINDS)('take-off of %s', (kind) => {
@@ -122,7 +138,7 @@ describe.each(KINDS)('take-off of %s', (kind) => {
       accounted(d.structure, t);
       concrete(d.project, d.structure, t);
       sheets(t);
-      lines(t);
+      lines(d.project, d.structure, t);
     }
   });
 });

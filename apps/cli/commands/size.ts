@@ -1,4 +1,4 @@
-import { INVENTED, type PriceRow, readPricesCsv, type Sized, sizeProject } from '../../../src/index.js';
+import { INVENTED, type PriceRow, readPricesCsv, type SizedProject, sizeProject } from '../../../src/index.js';
 import { readText, UserFault } from '../files.js';
 import { EXIT, type Io } from '../io.js';
 import { exitOf, load, printIssue } from './check.js';
@@ -13,7 +13,7 @@ export interface SizeFlags {
 const WARNING =
   'Products named for joints keep their names: see that bases, caps and hangers are made for these sizes before you take them.';
 
-function text(s: Sized, invented: boolean): string {
+function text(s: SizedProject, invented: boolean): string {
   const head = `${s.combinations} combinations: ${s.derived} worked out in full, ${s.pruned} passed over\n`;
   if (!s.best)
     return `${head}${s.finished ? 'none of them passes every check' : 'none found within the limit; raise --most'}\n`;
@@ -25,6 +25,7 @@ function text(s: Sized, invented: boolean): string {
     rows,
     ...(steps ? ['the next cheaper of each does not do:\n', steps] : []),
     `${WARNING}\n`,
+    ...s.misfits.map((m) => `  not made for these sizes by its own words: ${m}\n`),
   ].join('');
 }
 

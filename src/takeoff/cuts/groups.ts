@@ -10,12 +10,21 @@ import { boardItem } from './stock.js';
 const special = (length: number): number => Math.ceil((length - 1e-6) / 24) * 24;
 
 /** Boards by price when every length sold has one, else by length: then the least length is bought. */
-function stockOf(spec: StockSpec, prices: readonly PriceRow[]): { stock: Stock[]; priced: boolean } {
+interface Sold {
+  readonly stock: Stock[];
+  readonly priced: boolean;
+  readonly from: string;
+}
+
+function stockOf(spec: StockSpec, prices: readonly PriceRow[]): Sold {
   const found = spec.lengths.map((length) => ({ length, row: priceOf(prices, boardItem(spec, length), 'each') }));
   const priced = found.filter((f) => f.row !== undefined);
   // Lengths without a price are left out when others have one: what the yard does not list it does not sell.
-  if (priced.length > 0) return { stock: priced.map((f) => ({ length: f.length, cost: f.row!.price })), priced: true };
-  return { stock: spec.lengths.map((length) => ({ length, cost: length })), priced: false };
+  if (priced.length > 0) {
+    const from = priced.length === found.length ? spec.lengthsFrom : 'those that have a price';
+    return { stock: priced.map((f) => ({ length: f.length, cost: f.row!.price })), priced: true, from };
+  }
+  return { stock: spec.lengths.map((length) => ({ length, cost: length })), priced: false, from: spec.lengthsFrom };
 }
 
 export function groupCuts(
@@ -29,13 +38,14 @@ export function groupCuts(
     const { spec } = list[0]!;
     const cuts = list.map((l) => l.cut);
     const phase = PHASES.find((p) => list.some((l) => l.phase === p))!;
-    const { stock, priced } = stockOf(spec, prices);
+    const { stock, priced, from } = stockOf(spec, prices);
     const longest = Math.max(...cuts.map((c) => c.length)) + spec.trim;
     const rate = Math.max(...stock.map((s) => s.cost / s.length));
     const known = stock.some((s) => s.length >= longest - 1e-6);
     const lengths = known ? stock : [...stock, { length: special(longest), cost: special(longest) * rate }];
     return {
       ...spec,
+      lengthsFrom: from,
       phase,
       cuts,
       priced,

@@ -79,11 +79,14 @@ const onlyAlone = (t: Ticked, capacity: number, whole: number): number[] =>
 export function allPatterns(t: Ticked, limit: number): Pattern[] | undefined {
   const wanted = t.kinds.map((k) => k.cuts.length);
   const out: Pattern[] = [];
+  // Of many small pieces there are far more fillings than full ones: looking at them has a limit too.
+  let visits = 100 * limit;
   for (const [stock, { capacity, whole }] of t.stock.entries()) {
     for (const alone of onlyAlone(t, capacity, whole))
       out.push({ stock, counts: t.kinds.map((_, k) => (k === alone ? 1 : 0)) });
     const counts: number[] = [];
     const walk = (kind: number, room: number): boolean => {
+      if (visits-- <= 0) return false;
       if (kind === t.kinds.length) {
         const full = t.kinds.every((k, i) => counts[i]! >= wanted[i]! || k.size > room);
         if (full && out.push({ stock, counts: [...counts] }) > limit) return false;
