@@ -16,13 +16,13 @@ interface Solver {
 }
 const load = library.default as unknown as () => Promise<Solver>;
 
-/** Seed and gaps are the library's own, written out so that a new version cannot change a plan unseen. */
-const FIXED = { random_seed: 0, mip_rel_gap: 0, mip_abs_gap: 1e-6, parallel: 'off' } as const;
+/** Seed and the like are the library's own, written out so that a new version cannot change a plan unseen. */
+const FIXED = { random_seed: 0, mip_rel_gap: 0, parallel: 'off' } as const;
 
 export async function loadSolver(): Promise<Solve> {
   const highs = await load();
-  return (lp, { nodes }) => {
-    const s = highs.solve(lp, { ...FIXED, mip_max_nodes: nodes });
+  return (lp, { nodes, gap }) => {
+    const s = highs.solve(lp, { ...FIXED, mip_max_nodes: nodes, mip_abs_gap: Math.max(gap, 1e-6) });
     const values = Object.fromEntries(Object.entries(s.Columns).map(([name, c]) => [name, c.Primal ?? 0]));
     const rows = [...s.Rows].sort((a, b) => a.Index - b.Index);
     return {

@@ -48,7 +48,7 @@ export function generate(t: Ticked, start: readonly Pattern[], solve: Solve): Ge
   const known = new Set(patterns.map(patternKey));
   const limits = t.kinds.map((k) => k.cuts.length);
   for (let round = 0; round < ROUNDS; round++) {
-    const answer = solve(modelText(t, patterns, false), { nodes: 1 });
+    const answer = solve(modelText(t, patterns, false), { nodes: 1, gap: 0 });
     if (!answer?.optimal || answer.duals.length !== t.kinds.length) return undefined;
     let added = 0;
     for (const [stock, fill] of bestFills(t, answer.duals, limits).entries()) {

@@ -53,6 +53,8 @@ export interface CuttingPlan {
 /** What a mixed-integer solver is asked: a model in the LP text format, and a limit of nodes (never of time). */
 export interface SolveOptions {
   readonly nodes: number;
+  /** An answer this near the solver's own bound counts as best: two costs are never nearer than that. */
+  readonly gap: number;
 }
 export interface SolveAnswer {
   /** True when the solver proved its answer best for the model it was given. */

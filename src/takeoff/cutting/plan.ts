@@ -69,14 +69,15 @@ function bySolver(
     : generate(t, unique([...singles, ...bfd, ...start]), solve);
   if (!generated) return undefined;
   const { patterns } = generated;
-  const answer = solve(modelText(t, patterns, true), { nodes: NODES });
+  // Costs come in whole grains, so an answer less than one from the bound is the best there is.
+  const answer = solve(modelText(t, patterns, true), { nodes: NODES, gap: 0.99 * t.grain });
   const plan = answer && wholePlan(t, patterns, answer);
   const better = plan && costOf(plan, t) < costOf(start, t) - 1e-9 ? plan : start;
   const cost = costOf(better, t);
   const method: Method = every ? 'all patterns' : 'column generation';
   if (every && answer?.optimal)
     return { plan: better, bound: Math.min(cost, roundBound(answer.objective, t.grain)), method };
-  const linear = every ? solve(modelText(t, patterns, false), { nodes: 1 })?.objective : generated.bound;
+  const linear = every ? solve(modelText(t, patterns, false), { nodes: 1, gap: 0 })?.objective : generated.bound;
   return { plan: better, bound: Math.max(material, roundBound(linear ?? 0, t.grain)), method };
 }
 
