@@ -288,7 +288,7 @@ export function stakeSheets(input: StakeInput): Sheet[] {
         },
         {
           kind: 'para',
-          text: `Levels are read twice. How far a reading may be trusted is ${SIGMA_SOURCE}, unless you say so.`,
+          text: `Levels from the benchmark and from pier to pier, in a ring. How far a reading may be trusted is ${SIGMA_SOURCE}, unless you say so.`,
         },
       ],
     },
