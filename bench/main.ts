@@ -5,7 +5,7 @@
  */
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fonts } from '../apps/cli/commands/draw.js';
+import { fonts } from '../apps/cli/commands/fonts.js';
 import { derive, drawingInput, drawSet, pdfOf, svgOf } from '../src/index.js';
 import { growth } from './growth.js';
 import { coldStart, measure, type Time } from './measure.js';

@@ -30,7 +30,15 @@ function scratchCopy(): string {
 function failing(dir: string, tests: readonly string[]): readonly string[] {
   const run = spawnSync(
     process.execPath,
-    [join(ROOT, 'node_modules/vitest/vitest.mjs'), 'run', '--reporter=json', ...tests],
+    // On a busy machine a test that takes too long would pass for one that noticed.
+    [
+      join(ROOT, 'node_modules/vitest/vitest.mjs'),
+      'run',
+      '--reporter=json',
+      '--testTimeout=0',
+      '--hookTimeout=0',
+      ...tests,
+    ],
     {
       cwd: dir,
       encoding: 'utf8',

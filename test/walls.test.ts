@@ -58,6 +58,7 @@ const CORE_PACKAGES: Readonly<Record<string, readonly string[]>> = {
   'clipper2-ts': ['src/lot'],
   pdfkit: ['src/drawings/backends'],
   fflate: ['src/drawings/backends'],
+  hucre: ['src/tables'],
 };
 /** Packages that fixtures may use, files that only tests import. */
 const FIXTURE_PACKAGES: readonly string[] = ['fast-check'];

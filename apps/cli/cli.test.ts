@@ -189,11 +189,62 @@ describe('draw', () => {
     expect(JSON.parse(r.out)).toEqual({
       files: [join(dir, 'sheets/S-101.svg'), join(dir, 'set.pdf')],
       issuable: true,
+      findings: [],
     });
     const pdf = readFileSync(join(dir, 'set.pdf'), 'latin1');
     expect(pdf.startsWith('%PDF-')).toBe(true);
     expect(pdf.match(/\/Type \/Page\b(?!s)/g)).toHaveLength(1);
     expect(readFileSync(join(dir, 'sheets/S-101.svg'), 'utf8')).toMatch(/<svg [\s\S]*<\/svg>\s*$/);
+  });
+});
+
+describe('draw in separate files', () => {
+  const pages = (file: string): string[] =>
+    JSON.parse(
+      spawnSync('qpdf', ['--json', '--json-key=pagelabels', file], { encoding: 'utf8' }).stdout,
+    ).pagelabels.map((l: { label: Record<string, unknown> }) => String(l.label['/P']).replace(/^u:/, ''));
+
+  it('puts every sheet in exactly one of them, and in a file of its own', async () => {
+    const dir = folder();
+    const r = await run('draw', GABLE, '-o', dir, '--separate', '--each', '--black', '--json');
+    expect(r.code).toBe(0);
+    const ids = readdirSync(join(dir, 'sheets')).map((f) => f.slice(0, -4));
+    const made = Object.fromEntries(
+      readdirSync(join(dir, 'separate')).map((f) => [f.slice(0, -4), pages(join(dir, 'separate', f))]),
+    );
+    expect(Object.keys(made).sort()).toEqual(['calculations', 'drawings', 'site-plan', 'trusses']);
+    expect(Object.values(made).flat().sort()).toEqual([...ids].sort());
+    expect(made['site-plan']!.every((id) => id.startsWith('C-'))).toBe(true);
+    expect(made.calculations!.every((id) => /^S-7/.test(id))).toBe(true);
+    expect(readdirSync(join(dir, 'pages')).sort()).toEqual(ids.map((id) => `${id}.pdf`).sort());
+    expect(pages(join(dir, 'pages', 'S-101.pdf'))).toEqual(['S-101']);
+    expect(JSON.parse(r.out).findings).toEqual([]);
+  });
+});
+
+describe('association and review', () => {
+  it('writes the packet as one file', async () => {
+    const dir = folder();
+    const r = await run('association', GABLE, '-o', dir, '--json');
+    expect(r.code).toBe(0);
+    expect(filesUnder(dir)).toEqual(['association.pdf']);
+    expect(JSON.parse(r.out).files).toEqual([join(dir, 'association.pdf')]);
+    expect((await run('association', BROKEN, '-o', join(dir, 'no'))).code).toBe(2);
+    expect(existsSync(join(dir, 'no'))).toBe(false);
+  });
+
+  it('lists every row an office asks for, and refuses to take out one that is not there', async () => {
+    const r = await run('review', GABLE, '--json');
+    const { rows, findings } = JSON.parse(r.out);
+    expect(findings).toEqual([]);
+    expect(rows.length).toBeGreaterThan(60);
+    expect(r.code).toBe(rows.some((x: { found: { state: string } }) => x.found.state === 'missing') ? 1 : 0);
+    const file = join(folder(), 'own.json');
+    const own = '"submittal": { "officeChecklist": { "remove": ["lot-treez"] } }';
+    writeFileSync(file, readFileSync(GABLE, 'utf8').replace(/\}\s*$/, `, ${own} }`));
+    const bad = await run('review', file);
+    expect(bad.code).toBe(2);
+    expect(bad.err).toContain('no row is named "lot-treez"');
   });
 });
 

@@ -3,12 +3,15 @@
  * script can trust: 0 issuable, 1 not issuable, 2 bad input, 3 our own fault.
  */
 import { Command, CommanderError } from 'commander';
+import { app } from './commands/app.js';
+import { association } from './commands/association.js';
+import { type BuyFlags, buy } from './commands/buy.js';
 import { check } from './commands/check.js';
-import { draw } from './commands/draw.js';
+import type { DrawOptions } from './commands/draw.js';
 import { create } from './commands/new.js';
 import { pathCommand } from './commands/path.js';
+import { review } from './commands/review.js';
 import { asBuilt, stages, stake } from './commands/site.js';
-import { start } from './commands/start.js';
 import { whyCommand } from './commands/why.js';
 import { UserFault } from './files.js';
 import { EXIT, type Io } from './io.js';
@@ -36,6 +39,7 @@ Examples:
   eavewright new gable-attached -o patio.json    a commented project file to start from
   eavewright check patio.json                    every check; exit 0 only when the set can be issued
   eavewright draw patio.json -o out              out/set.pdf and one SVG a sheet in out/sheets
+  eavewright buy patio.json -o out               out/buy.pdf: what to buy, how to cut it; out/hire.pdf: scopes and bids
   eavewright stake patio.json -o out             where the holes go: stake-out pages and points
   eavewright stages patio.json -o out            approvals, build order, a card for each inspection
   eavewright why patio.json B1                   the numbers behind beam B1, step by step
@@ -49,6 +53,12 @@ This program helps prepare a submittal; it certifies nothing. The authority havi
     async (...args: A) => {
       code = await action(io, ...args);
     };
+
+  // What draws is loaded when it is asked for: the other commands start faster without it.
+  const draw = async (...args: Parameters<typeof import('./commands/draw.js').draw>) =>
+    (await import('./commands/draw.js')).draw(...args);
+  const start = async (...args: Parameters<typeof import('./commands/start.js').start>) =>
+    (await import('./commands/start.js')).start(...args);
 
   program
     .command('new')
@@ -78,18 +88,54 @@ This program helps prepare a submittal; it certifies nothing. The authority havi
       '--dxf',
       'also write dxf/<sheet>.dxf, and dxf/model-plan.dxf with all plans at full scale unless --only is given',
     )
+    .option('--separate', 'also write separate/: site plan, drawings, calculations and trusses, a PDF file each')
+    .option('--each', 'also write pages/<sheet>.pdf, a file a sheet')
+    .option('--black', 'black line work only, without greys, in the PDF files')
     .option('--size <name>', 'sheet size in place of the project’s, e.g. "ANSI B"')
-    .option('--json', 'list the files written as JSON')
+    .option('--json', 'list the files written, and what is wrong on the sheets, as JSON')
     .addHelpText(
       'after',
       `
 Examples:
   eavewright draw patio.json -o out --only S-101,S-102
-  eavewright draw patio.json -o out --dxf        for a designer's drawing program: release 2007, inches`,
+  eavewright draw patio.json -o out --separate   the files an office asks for one by one
+  eavewright draw patio.json -o out --dxf        for a designer's drawing program: release 2007, inches
+
+What is wrong on a sheet itself (a text on another, a string that does not add up) is listed, and the set stays preliminary.`,
     )
-    .action((file: string, o: { output: string; only?: string; size?: string; dxf?: boolean; json?: boolean }) =>
-      run(draw)(file, o),
-    );
+    .action((file: string, o: DrawOptions) => run(draw)(file, o));
+
+  program
+    .command('review')
+    .description('what offices ask of a submittal, and on which sheet this set shows it')
+    .argument('<file>', 'project file, or - for standard input')
+    .option('--json', 'print rows, faults of the sheets and verdict as JSON')
+    .addHelpText(
+      'after',
+      `
+Example:
+  eavewright review patio.json
+
+Rows are taken out and added under submittal.officeChecklist of the project file. Exit 1 while a row is not shown.`,
+    )
+    .action((file: string, o: { json?: boolean }) => run(review)(file, o));
+
+  program
+    .command('association')
+    .description('write the packet an association’s committee wants: application, plot plan, elevations, perspectives')
+    .argument('<file>', 'project file, or - for standard input')
+    .requiredOption('-o, --output <dir>', 'folder for association.pdf')
+    .option('--size <name>', 'sheet size; 11 by 17 in (ANSI B) when left out')
+    .option('--json', 'list the files written as JSON')
+    .addHelpText(
+      'after',
+      `
+Example:
+  eavewright association patio.json -o out
+
+Colors, schedule and neighbors stand under submittal.association of the project file.`,
+    )
+    .action((file: string, o: { output: string; size?: string; json?: boolean }) => run(association)(file, o));
 
   program
     .command('why')
@@ -108,6 +154,18 @@ Examples:
     .option('--json', 'print the chain as JSON')
     .addHelpText('after', '\nExample:\n  eavewright path patio.json B1')
     .action((file: string, mark: string, o: { json?: boolean }) => run(pathCommand)(file, mark, o));
+
+  program
+    .command('buy')
+    .description('take off, cut list, orders, prices and papers for hiring')
+    .argument('<file>', 'project file, or - for standard input')
+    .requiredOption('-o, --output <dir>', 'folder for buy.pdf, hire.pdf, buy.xlsx, buy.csv, prices.csv and buy.json')
+    .option('--prices <csv>', 'price list to use: item, unit, price; prices.csv is one to fill in')
+    .option('--invented-prices', 'made-up prices, for trying it out; every page says so')
+    .option('--compare', 'also build and price the usual choices: trusses or rafters, built-up or glulam')
+    .option('--json', 'list the files written as JSON')
+    .addHelpText('after', '\nExample:\n  eavewright buy patio.json -o out --prices prices.csv')
+    .action((file: string, o: BuyFlags) => run(buy)(file, o));
 
   program
     .command('stake')
@@ -144,6 +202,12 @@ Examples:
     .description('check and draw the first example and say where the set is')
     .option('-o, --output <dir>', 'folder for the set', 'out')
     .action((o: { output: string }) => run(start)(o));
+
+  program
+    .command('app')
+    .description('serve the browser app on this machine until stopped')
+    .option('-p, --port <number>', 'port; the usual one is 4173')
+    .action((o: { port?: string }) => run(app)(o));
 
   try {
     await program.parseAsync([...args], { from: 'user' });

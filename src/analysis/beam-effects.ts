@@ -3,6 +3,7 @@ import type { BeamLineModel } from './frame-draft.js';
 import { ON_NODE } from './frame-loads.js';
 import { byCase, type SolvedFrame, solvesOf } from './frame-parts.js';
 import type { MemberEffects } from './model.js';
+import { makeTable } from './rows.js';
 import { makeSamples, sampleElement } from './solver/index.js';
 import { makeSpans } from './two-bearings.js';
 
@@ -56,7 +57,7 @@ export function beamEffects(beam: BeamLineModel, arm: number, solved: SolvedFram
     }
   }
   const own = cases.slice(0, solvesOf(solves));
-  const row = (): Float64Array[] => own.map(() => new Float64Array(count));
+  const row = (): Float64Array[] => makeTable(own.length, count);
   const out = { m: row(), v: row(), n: row(), mWeak: row(), vWeak: row(), sag: row() };
   const up = beam.member.up;
   own.forEach((c, i) => {

@@ -4,6 +4,7 @@ import type { Member } from '../structure/model.js';
 import type { BeamPiece } from './frame-draft.js';
 import { byCase, type SolvedFrame, solvesOf } from './frame-parts.js';
 import type { MemberEffects } from './model.js';
+import { makeTable } from './rows.js';
 import { makeSamples, sampleElement } from './solver/index.js';
 
 /** Nothing but its own weight acts between the ends of a piece, so few stations tell its curves. */
@@ -31,7 +32,7 @@ export function barEffects(member: Member, pieces: readonly BeamPiece[], solved:
   const b = frame.model.elements[last.element]!.end;
   const solves = solved.at(a);
   const own = cases.slice(0, solvesOf(solves));
-  const row = (): Float64Array[] => own.map(() => new Float64Array(count));
+  const row = (): Float64Array[] => makeTable(own.length, count);
   const out = { m: row(), v: row(), n: row(), mWeak: row(), vWeak: row(), sag: row() };
   const working = last.to - first.from;
   const { up } = member;

@@ -1,22 +1,16 @@
 /** What one rafter or truss catches of each term of the loads: a width profile for areas, a width for edges. */
 import type { Member, Surface } from '../structure/model.js';
+import { nearTo } from './near.js';
 import { edgeWidth, type Profile, stripProfile } from './profile.js';
 import { type Bar, type BarLoad, DOWN, placeOnBar, profileOnBar } from './rafter.js';
 import type { Term, Terms } from './terms.js';
 
-/** Index = term. */
+/** Of each of the terms near the member (`Near.terms`). */
 export type Catch = readonly (Profile | number | undefined)[];
 
 /** A profile of which only a share comes to the member. */
 const shared = (p: Profile, share: number | undefined): Profile =>
   share === undefined ? p : p.map((q) => ({ ...q, wa: q.wa * share, wb: q.wb * share }));
-
-/** Numbers of the terms on the surfaces a member's strips lie on, in order: of a large cover most lie elsewhere. */
-export function termsNear(member: Member, { onSurface }: Terms): readonly number[] {
-  const surfaces = new Set(member.strips.map((s) => s.surface));
-  const near = [...surfaces].flatMap((s) => onSurface.get(s) ?? []);
-  return surfaces.size > 1 ? near.sort((a, b) => a - b) : near;
-}
 
 function caughtOf(member: Member, term: Term, surfaces: ReadonlyMap<string, Surface>): Profile | number | undefined {
   let found: Profile | number | undefined;
@@ -34,11 +28,8 @@ function caughtOf(member: Member, term: Term, surfaces: ReadonlyMap<string, Surf
   return found;
 }
 
-export function catchTerms(member: Member, terms: Terms, surfaces: ReadonlyMap<string, Surface>): Catch {
-  const out: (Profile | number | undefined)[] = new Array(terms.terms.length).fill(undefined);
-  for (const i of termsNear(member, terms)) out[i] = caughtOf(member, terms.terms[i]!, surfaces);
-  return out;
-}
+export const catchTerms = (member: Member, terms: Terms, surfaces: ReadonlyMap<string, Surface>): Catch =>
+  nearTo(member, terms).terms.map((i) => caughtOf(member, terms.terms[i]!, surfaces));
 
 /** The load one unit of a term puts on a rafter. */
 export function rafterLoad(bar: Bar, term: Term, surface: Surface, caught: Profile | number): BarLoad {

@@ -41,18 +41,32 @@ function workOutTwins(effects: MemberEffects): Int32Array {
     }
     return sum;
   };
-  return twinsOf(effects.m.length, print, (a, b) => curves.every((curve) => sameRow(curve[a]!, curve[b]!)));
+  const same = (a: number, b: number): boolean => {
+    for (const curve of curves) if (!sameRow(curve[a]!, curve[b]!)) return false;
+    return true;
+  };
+  return twinsOf(effects.m.length, print, same);
 }
 
 /** `rows`: force, and moment where there is one. */
 function vectorTwins(rows: readonly (readonly Vec3[])[]): Int32Array {
   const print = (c: number): number => {
     let sum = 0;
-    for (const row of rows) sum += row[c]!.x + 2 * row[c]!.y + 3 * row[c]!.z;
+    for (let r = 0; r < rows.length; r++) {
+      const f = rows[r]![c]!;
+      sum += f.x + 2 * f.y + 3 * f.z;
+    }
     return sum;
   };
-  const same = (p: Vec3, q: Vec3): boolean => p.x === q.x && p.y === q.y && p.z === q.z;
-  return twinsOf(rows[0]?.length ?? 0, print, (a, b) => rows.every((row) => same(row[a]!, row[b]!)));
+  const same = (a: number, b: number): boolean => {
+    for (let r = 0; r < rows.length; r++) {
+      const p = rows[r]![a]!;
+      const q = rows[r]![b]!;
+      if (p !== q && (p.x !== q.x || p.y !== q.y || p.z !== q.z)) return false;
+    }
+    return true;
+  };
+  return twinsOf(rows[0]?.length ?? 0, print, same);
 }
 
 /** What a combination is to the sums of one part. */
@@ -67,8 +81,8 @@ interface Distinct<C> {
 /** Combinations of one family have the same label and the same factors. */
 interface Families {
   readonly of: readonly number[];
-  /** Answers by the twins they were worked out for: parts of one roof mostly share theirs. */
-  readonly known: Map<string, Distinct<Summed>>;
+  /** Answers with the twins they were worked out for, by a hash of these: parts of one roof mostly share theirs. */
+  readonly known: Map<number, { readonly twins: Int32Array; readonly distinct: Distinct<Summed> }[]>;
 }
 
 const familiesMade = new WeakMap<readonly Summed[], Families>();
@@ -88,12 +102,20 @@ function familiesOf(combinations: readonly Summed[]): Families {
   return families;
 }
 
+function sameTwins(a: Int32Array, b: Int32Array): boolean {
+  if (a === b) return true;
+  for (let c = 0; c < a.length; c++) if (a[c] !== b[c]) return false;
+  return a.length === b.length;
+}
+
 function distinctUnder<C extends Summed>(twins: Int32Array, combinations: readonly C[]): Distinct<C> {
   const { of, known } = familiesOf(combinations);
-  const name = twins.join();
-  const hit = known.get(name);
+  let hash = 0;
+  for (let c = 0; c < twins.length; c++) hash = (31 * hash + twins[c]!) | 0;
+  const alike = known.get(hash) ?? [];
+  const hit = alike.find((k) => sameTwins(k.twins, twins));
   // Kept for this very list, so it holds what the list holds.
-  if (hit) return hit as Distinct<C>;
+  if (hit) return hit.distinct as Distinct<C>;
   const seen = new Set<number>();
   const list: C[] = [];
   const places: number[] = [];
@@ -108,9 +130,9 @@ function distinctUnder<C extends Summed>(twins: Int32Array, combinations: readon
     list.push(combination);
     places.push(k);
   });
-  const out = { list, places };
-  known.set(name, out);
-  return out;
+  const distinct = { list, places };
+  known.set(hash, [...alike, { twins, distinct }]);
+  return distinct;
 }
 
 type Part = MemberEffects | JointForces | FootingForces;

@@ -1,7 +1,8 @@
 /** Tier 3: what each post hands down, taken to the underside of its footing. */
+import type { Vec3 } from '../base/vec.js';
 import type { StructureIndex } from './index-structure.js';
 import type { FootingForces } from './model.js';
-import type { Rows } from './rows.js';
+import { NOTHING, type Rows } from './rows.js';
 
 /** A held foot: the moment it passes at its level. */
 export interface HeldFoot {
@@ -25,13 +26,18 @@ export function footingForces(
     const held = feet.find((f) => f.footing === id);
     const arm = (held?.level ?? footing.top) - footing.bottom;
     const cases = rows.length / 3;
-    const force = [];
-    const moment = [];
+    const force: Vec3[] = [];
+    const moment: Vec3[] = [];
     for (let c = 0; c < cases; c++) {
       const x = rows[3 * c]!;
       const y = rows[3 * c + 1]!;
-      force.push({ x, y, z: 0 - rows[3 * c + 2]! });
       const own = held?.moment;
+      if (!own && x === 0 && y === 0 && rows[3 * c + 2] === 0) {
+        force.push(NOTHING);
+        moment.push(NOTHING);
+        continue;
+      }
+      force.push({ x, y, z: 0 - rows[3 * c + 2]! });
       moment.push({
         x: 0 - arm * y + (own?.[3 * c] ?? 0),
         y: arm * x + (own?.[3 * c + 1] ?? 0),

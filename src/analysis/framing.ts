@@ -4,17 +4,19 @@
  */
 import { distance } from '../base/vec.js';
 import type { Member, Surface } from '../structure/model.js';
-import { catchTerms, rafterLoad, termsNear } from './catch.js';
+import { barCurves, type Curves } from './bar-curves.js';
+import { catchTerms, rafterLoad } from './catch.js';
 import { analyseHips } from './hips.js';
 import type { Bearing, StructureIndex } from './index-structure.js';
 import type { MemberEffects } from './model.js';
+import { type Near, nearTo } from './near.js';
 import { type Profile, profileArea, profileMoment } from './profile.js';
 import { type Bar, type BarUnit, bendingStiffness, DOWN, makeBar, placeOnBar, solveBar } from './rafter.js';
 import { addRows, addTo, makeRows, type Rows, rowsOf } from './rows.js';
 import type { Term, Terms } from './terms.js';
 import { analyseTied, tiedRafters } from './tied-rafters.js';
 import { seatTruss, type TrussUnit } from './truss.js';
-import { makeSpans, makeStations } from './two-bearings.js';
+import { makeStations } from './two-bearings.js';
 
 export interface Framing {
   readonly members: ReadonlyMap<string, MemberEffects>;
@@ -63,7 +65,7 @@ interface Unit {
 
 /** Adds a member's units, case by case, to its two joints and to the applied total. */
 function spread(
-  terms: Terms,
+  near: Near,
   units: readonly (Unit | undefined)[],
   self: Unit,
   first: Rows,
@@ -75,73 +77,13 @@ function spread(
     addTo(second, c, u.second.x, u.second.y, u.second.z, factor);
     addTo(applied, c, u.total.x, u.total.y, u.total.z, factor);
   };
-  terms.cases.forEach((c, i) => {
-    if (c.self !== 0) put(i, self, c.self);
-    for (let k = 0; k < c.term.length; k++) {
-      const u = units[c.term[k]!];
-      if (u) put(i, u, c.factor[k]!);
+  for (const { index, self: own, term, factor } of near.cases) {
+    if (own !== 0) put(index, self, own);
+    for (let k = 0; k < term.length; k++) {
+      const u = units[term[k]!];
+      if (u) put(index, u, factor[k]!);
     }
-  });
-}
-
-/**
- * For every case the first case that puts the same on a member, itself when there is none before: of a large cover most
- * cases load other roofs only.
- */
-function caseTwins(terms: Terms, units: readonly (BarUnit | undefined)[]): readonly number[] {
-  const first = new Map<string, number>();
-  return terms.cases.map((c, i) => {
-    let put = `${c.self}`;
-    for (let k = 0; k < c.term.length; k++) if (units[c.term[k]!]) put += ` ${c.term[k]}·${c.factor[k]}`;
-    const twin = first.get(put);
-    if (twin === undefined) first.set(put, i);
-    return twin ?? i;
-  });
-}
-
-type Curves = Omit<MemberEffects, 'member'>;
-
-function barCurves(
-  bar: Bar,
-  terms: Terms,
-  units: readonly (BarUnit | undefined)[],
-  self: BarUnit,
-  supports: readonly number[],
-): Curves {
-  const size = bar.stations.x.length;
-  const zero = new Float64Array(size);
-  const twins = caseTwins(terms, units);
-  const sum = (pick: 'm' | 'v' | 'n' | 'sag'): Float64Array[] => {
-    const rows: Float64Array[] = [];
-    terms.cases.forEach((c, i) => {
-      rows.push(rows[twins[i]!] ?? row(pick, c));
-    });
-    return rows;
-  };
-  const row = (pick: 'm' | 'v' | 'n' | 'sag', c: Terms['cases'][number]): Float64Array => {
-    const out = new Float64Array(size);
-    if (c.self !== 0) for (let i = 0; i < size; i++) out[i] = c.self * self[pick][i]!;
-    for (let k = 0; k < c.term.length; k++) {
-      const unit = units[c.term[k]!];
-      if (!unit) continue;
-      const values = unit[pick];
-      const factor = c.factor[k]!;
-      for (let i = 0; i < size; i++) out[i] = out[i]! + factor * values[i]!;
-    }
-    return out;
-  };
-  const flat = terms.cases.map(() => zero);
-  return {
-    stations: bar.stations.x,
-    spanOf: bar.stations.spanOf,
-    spans: makeSpans(bar.beam.length, supports),
-    m: sum('m'),
-    v: sum('v'),
-    n: sum('n'),
-    mWeak: flat,
-    vWeak: flat,
-    sag: sum('sag'),
-  };
+  }
 }
 
 export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
@@ -165,6 +107,7 @@ export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
       );
       continue;
     }
+    const near = nearTo(member, terms);
     const caught = catchTerms(member, terms, index.surfaces);
     const first = rowsOf(joints, a.joint.id, cases);
     const second = rowsOf(joints, b.joint.id, cases);
@@ -174,7 +117,7 @@ export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
         continue;
       }
       const units = caught.map((c, i) => {
-        const term = terms.terms[i]!;
+        const term = terms.terms[near.terms[i]!]!;
         return c === undefined ? undefined : trussUnit(a, b, term, index.surfaces.get(term.surface)!, c);
       });
       const middle = {
@@ -187,7 +130,7 @@ export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
         { x: 0, y: 0, z: -member.truss.weight - (member.hung ?? 0) * distance(member.start, member.end) },
         middle,
       );
-      spread(terms, units, self, first, second, applied);
+      spread(near, units, self, first, second, applied);
       continue;
     }
     const length = distance(member.start, member.end);
@@ -215,25 +158,32 @@ export function analyseFraming(index: StructureIndex, terms: Terms): Framing {
     const bar: Bar = { ...known.bar, start: member.start };
     let groupKey = geometry;
     const units: (BarUnit | undefined)[] = new Array(caught.length).fill(undefined);
-    for (const i of termsNear(member, terms)) {
+    const places = new Map<string, string>();
+    near.terms.forEach((number, i) => {
       const c = caught[i];
-      if (c === undefined) continue;
-      const term = terms.terms[i]!;
+      if (c === undefined) return;
+      const term = terms.terms[number]!;
       const surface = index.surfaces.get(term.surface)!;
-      const { at, rate } = placeOnBar(bar, surface, term.kind !== 'normal');
-      const unitKey = `${geometry}#${term.kind}${key(at)},${key(rate)},${key(term.v)}:${catchKey(c)}`;
-      groupKey += `/${i}${unitKey.slice(geometry.length)}`;
+      let place = places.get(`${term.kind} ${term.surface}`);
+      if (place === undefined) {
+        const { at, rate } = placeOnBar(bar, surface, term.kind !== 'normal');
+        place = `${term.kind}${key(at)},${key(rate)}`;
+        places.set(`${term.kind} ${term.surface}`, place);
+      }
+      const own = `${place},${key(term.v)}:${catchKey(c)}`;
+      groupKey += `/${number}#${own}`;
+      const unitKey = `${geometry}#${own}`;
       let unit = barUnits.get(unitKey);
       if (!unit) {
         unit = solveBar(bar, rafterLoad(bar, term, surface, c));
         barUnits.set(unitKey, unit);
       }
       units[i] = unit;
-    }
-    spread(terms, units, known.self, first, second, applied);
+    });
+    spread(near, units, known.self, first, second, applied);
     let curves = shared.get(groupKey);
     if (!curves) {
-      curves = barCurves(bar, terms, units, known.self, known.supports);
+      curves = barCurves(bar, cases, near, units, known.self, known.supports);
       shared.set(groupKey, curves);
     }
     members.set(member.id, { member: member.id, ...curves });

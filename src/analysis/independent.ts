@@ -103,7 +103,9 @@ function planRoof(project: Project, roof: CoverRoof, facts: SectionFacts): PlanR
   // A hip's eaves run all round: past its end beams as past its side beams.
   const end =
     roof.kind === 'hip' ? (facts.get(beamOf(project, roof.ends[0])?.section ?? '')?.width ?? 0) + 2 * roof.eave : 0;
-  const along = roof.to - roof.from + 2 * roof.rake + end;
+  // A gable that goes on over the house has there, for a rake, half the bay to its first fill rafters.
+  const over = roof.kind === 'gable' && roof.meetsHouse ? roof.meetsHouse.spacing / 2 : roof.rake;
+  const along = roof.to - roof.from + roof.rake + over + end;
   const frames = frameCount(roof);
   if (roof.kind !== 'shed') {
     const [a, b] = roof.beams.map((m) => beamOf(project, m));

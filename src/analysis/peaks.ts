@@ -22,7 +22,7 @@ function peaksOf(curves: readonly Float64Array[]): Float64Array {
 }
 
 /** Keeps rounding from putting a bound below what it bounds. */
-const OVER = 1 + 1e-9;
+export const OVER = 1 + 1e-9;
 
 /** No station of these curves is larger than this under the combination, either way. */
 export function mostOf(curves: readonly Float64Array[], { terms }: Pick<Combination, 'terms'>): number {

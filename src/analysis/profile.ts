@@ -17,8 +17,21 @@ export type Profile = readonly Piece[];
 /** Parts thinner than this, inches, are rounding. */
 const THIN = 1e-9;
 
-/** Axis-parallel bounds of a polygon, when the polygon is exactly that rectangle. */
-function asRectangle(p: readonly Vec2[]): readonly [number, number, number, number] | undefined {
+type Bounds = readonly [number, number, number, number];
+
+const rectangles = new WeakMap<readonly Vec2[], Bounds | 'none'>();
+
+/** Axis-parallel bounds of a polygon, when the polygon is exactly that rectangle. Every strip of a roof asks again. */
+function asRectangle(p: readonly Vec2[]): Bounds | undefined {
+  let known = rectangles.get(p);
+  if (!known) {
+    known = findRectangle(p) ?? 'none';
+    rectangles.set(p, known);
+  }
+  return known === 'none' ? undefined : known;
+}
+
+function findRectangle(p: readonly Vec2[]): Bounds | undefined {
   if (p.length !== 4) return undefined;
   const [a, b, c, d] = p as [Vec2, Vec2, Vec2, Vec2];
   if (a.y === b.y && b.x === c.x && c.y === d.y && d.x === a.x) {

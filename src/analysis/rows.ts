@@ -23,9 +23,9 @@ export const rowAt = (rows: Rows, at: number): Vec3 => ({
   z: rows[3 * at + 2]!,
 });
 
-const NOTHING: Vec3 = { x: 0, y: 0, z: 0 };
-
 /** Most cases put nothing on most parts of a large cover: these share one vector. */
+export const NOTHING: Vec3 = { x: 0, y: 0, z: 0 };
+
 export function toVectors(rows: Rows): readonly Vec3[] {
   const out: Vec3[] = new Array(rows.length / 3);
   for (let c = 0; c < out.length; c++) {
@@ -33,6 +33,12 @@ export function toVectors(rows: Rows): readonly Vec3[] {
     out[c] = rows[i] === 0 && rows[i + 1] === 0 && rows[i + 2] === 0 ? NOTHING : rowAt(rows, c);
   }
   return out;
+}
+
+/** Rows of zeros of one length, in one piece of memory: a piece for each row would cost more than what is put in it. */
+export function makeTable(rows: number, length: number): Float64Array[] {
+  const { buffer } = new Float64Array(rows * length);
+  return Array.from({ length: rows }, (_, i) => new Float64Array(buffer, 8 * i * length, length));
 }
 
 /** Rows of a key, made on first use. */

@@ -87,6 +87,9 @@ function makeProject(site: Site, cover: Project['cover']): Project {
       items: [],
       street: { name: '', course: 0 },
       paving: [],
+      utilities: [],
+      drainage: [],
+      datum: '',
     },
     house: {
       walls: [
@@ -111,8 +114,10 @@ function makeProject(site: Site, cover: Project['cover']): Project {
       openings: [],
       roofs: [],
       stories: 1,
+      rooms: [],
+      equipment: [],
     },
-    patio: { slabs: [], steps: [], grade: { atHouse: -10, fall: 0 } },
+    patio: { slabs: [], steps: [], existing: [], grade: { atHouse: -10, fall: 0 } },
     cover,
     choices: {
       sections: {},

@@ -4,9 +4,10 @@
  */
 import { distance, dot, sub } from '../base/vec.js';
 import type { Member } from '../structure/model.js';
-import { type Catch, catchTerms, rafterLoad } from './catch.js';
+import { catchTerms, rafterLoad } from './catch.js';
 import type { StructureIndex } from './index-structure.js';
 import type { MemberEffects } from './model.js';
+import { nearTo } from './near.js';
 import { type BarLoad, DOWN, makeBar } from './rafter.js';
 import { addTo, makeRows, type Rows, rowsOf } from './rows.js';
 import type { Terms } from './terms.js';
@@ -79,13 +80,16 @@ export function analyseTied(index: StructureIndex, terms: Terms): TiedFrames {
     }
     const [left, right] = found as [Half, Half];
     const frame = frameOf(left, right);
-    const caught = found.map((h): Catch => catchTerms(h.member, terms, index.surfaces));
+    const caught = found.map((h) => {
+      const near = nearTo(h.member, terms).terms;
+      return new Map(catchTerms(h.member, terms, index.surfaces).map((c, i) => [near[i]!, c]));
+    });
     const units = terms.terms.map((term, i) => {
       const loads = found.map((h, k) => {
-        const c = caught[k]![i];
+        const c = caught[k]!.get(i);
         return c === undefined ? NONE : rafterLoad(h.bar, term, index.surfaces.get(term.surface)!, c);
       }) as [BarLoad, BarLoad];
-      return caught.some((c) => c[i] !== undefined) ? solveFrame(frame, loads, 0) : undefined;
+      return caught.some((c) => c.get(i) !== undefined) ? solveFrame(frame, loads, 0) : undefined;
     });
     const self = solveFrame(frame, ownWeight(index, tie, found), boardWeight(index, left));
     const sum = terms.cases.map((c) => {

@@ -10,6 +10,7 @@ import { type Catch, catchTerms } from './catch.js';
 import { catchKey } from './framing.js';
 import { indexStructure, type StructureIndex } from './index-structure.js';
 import type { Effects } from './model.js';
+import { type Near, nearTo } from './near.js';
 import type { Profile } from './profile.js';
 import { collectTerms, type Term, type Terms } from './terms.js';
 import { type BarForces, makeTruss, solveTruss, type TrussModel, type TrussSolution } from './truss-frame.js';
@@ -36,14 +37,14 @@ export interface TrussEffects {
 
 function sumCases(
   truss: TrussModel,
-  terms: Terms,
+  cases: number,
+  near: Near,
   units: readonly (Unit | undefined)[],
   ceilings: readonly (Ceiling | undefined)[],
   self: TrussSolution,
   slides: 0 | 1 | undefined,
 ): Omit<TrussEffects, 'mark' | 'members' | 'member' | 'model'> {
   const { push } = truss;
-  const cases = terms.cases.length;
   const spread = new Float64Array(cases);
   const thrust = new Float64Array(cases);
   const up = [new Float64Array(cases), new Float64Array(cases)] as const;
@@ -56,7 +57,15 @@ function sumCases(
     for (let i = 0; i < into.m.length; i++) into.m[i] = into.m[i]! + factor * s.m[i]!;
   };
   const size = push.n.length;
-  terms.cases.forEach((c, k) => {
+  const nothing: BarForces = { n: new Float64Array(size), m: new Float64Array(push.m.length) };
+  const byCase = new Map(near.cases.map((c) => [c.index, c]));
+  for (let k = 0; k < cases; k++) {
+    const c = byCase.get(k);
+    if (!c) {
+      sliding.push(nothing);
+      if (slides === undefined) held.push(nothing);
+      continue;
+    }
     const a: BarForces = { n: new Float64Array(size), m: new Float64Array(push.m.length) };
     let open = 0;
     let pushed = 0;
@@ -84,16 +93,16 @@ function sumCases(
     spread[k] = open - second * push.spread;
     thrust[k] = spread[k]! / push.spread;
     sliding.push(a);
-    if (slides !== undefined) return;
+    if (slides !== undefined) continue;
     const b: BarForces = { n: a.n.slice(), m: a.m.slice() };
     plus(b, push, -thrust[k]!);
     held.push(b);
-  });
+  }
   return { spread, thrust, up, sideways, sliding, held };
 }
 
-function groupKey(mark: string, caught: Catch): string {
-  return `${mark}|${caught.map((c) => (c === undefined ? '' : catchKey(c))).join('/')}`;
+function groupKey(mark: string, near: Near, caught: Catch): string {
+  return `${mark}|${near.terms}|${caught.map((c) => (c === undefined ? '' : catchKey(c))).join('/')}`;
 }
 
 /** A frame with the unit answers of all trusses of one roof that are alike but for what they catch. */
@@ -179,7 +188,8 @@ export function analyseTrusses(index: StructureIndex, terms: Terms): readonly Tr
     const [a, b] = index.below.get(member.id) ?? [];
     if (!shape || !a || !b) continue;
     const caught = catchTerms(member, terms, index.surfaces);
-    const key = groupKey(member.mark, caught);
+    const near = nearTo(member, terms);
+    const key = groupKey(member.mark, near, caught);
     const known = groups.get(key);
     if (known) {
       known.members.push(member.id);
@@ -192,10 +202,14 @@ export function analyseTrusses(index: StructureIndex, terms: Terms): readonly Tr
     const plane = planeOf(a, b, shape.bearing);
     const units = caught.map((c, i) => {
       if (c === undefined) return undefined;
-      const term = terms.terms[i]!;
-      return unitOf(shared, plane, term, index.surfaces.get(term.surface)!, c, 'top', `${i}`);
+      const number = near.terms[i]!;
+      const term = terms.terms[number]!;
+      return unitOf(shared, plane, term, index.surfaces.get(term.surface)!, c, 'top', `${number}`);
     });
-    const ceilings = caught.map((c, i) => ceilingOf(shared, plane, terms.terms[i]!, index.surfaces, c, `${i}`));
+    const ceilings = caught.map((c, i) => {
+      const number = near.terms[i]!;
+      return ceilingOf(shared, plane, terms.terms[number]!, index.surfaces, c, `${number}`);
+    });
     shared.self ??= solveTruss(model, ownWeight(model, shape.weight));
     const { self } = shared;
     const members = [member.id];
@@ -206,7 +220,7 @@ export function analyseTrusses(index: StructureIndex, terms: Terms): readonly Tr
         members,
         member,
         model,
-        ...sumCases(model, terms, units, ceilings, self, shape.slides),
+        ...sumCases(model, terms.cases.length, near, units, ceilings, self, shape.slides),
       },
     });
   }

@@ -7,15 +7,20 @@ export function twinsOf(
   same: (a: number, b: number) => boolean,
 ): Int32Array {
   const twins = new Int32Array(cases);
-  const byPrint = new Map<number, number[]>();
+  const first = new Map<number, number>();
+  /** The next case that has the print of this one and other numbers; 0, which is never a next one, ends the row. */
+  const next = new Int32Array(cases);
   for (let c = 0; c < cases; c++) {
     const p = print(c);
-    const known = byPrint.get(p);
-    const twin = known?.find((k) => same(k, c));
-    twins[c] = twin ?? c;
-    if (twin !== undefined) continue;
-    if (known) known.push(c);
-    else byPrint.set(p, [c]);
+    let k = first.get(p);
+    if (k === undefined) first.set(p, c);
+    while (k !== undefined && !same(k, c)) {
+      if (next[k] === 0) {
+        next[k] = c;
+        k = undefined;
+      } else k = next[k];
+    }
+    twins[c] = k ?? c;
   }
   return twins;
 }

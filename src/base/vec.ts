@@ -24,6 +24,8 @@ export const cross = (a: Vec3, b: Vec3): Vec3 => ({
   z: a.x * b.y - a.y * b.x,
 });
 export const length = (a: Vec3): number => Math.hypot(a.x, a.y, a.z);
+/** Without the root: for the many forces that are only asked whether they are nothing. */
+export const isShorter = (a: Vec3, limit: number): boolean => a.x * a.x + a.y * a.y + a.z * a.z < limit * limit;
 export const distance = (a: Vec3, b: Vec3): number => length(sub(a, b));
 export const unit = (a: Vec3): Vec3 => scale(a, 1 / length(a));
 export const along = (a: Vec3, b: Vec3, t: number): Vec3 => add(a, scale(sub(b, a), t));

@@ -68,7 +68,14 @@ const EVERY: readonly string[] = [
 ];
 
 const BY_ATTACHMENT: Readonly<Record<Cover['attachment'], readonly string[]>> = {
-  attached: ['wind-attached', 'ledger-strength', 'ledger-fasteners', 'house-connection', 'existing-building'],
+  attached: [
+    'wind-attached',
+    'ledger-strength',
+    'ledger-fasteners',
+    'house-connection',
+    'existing-building',
+    'water-at-wall',
+  ],
   'free-standing': [],
 };
 
@@ -130,11 +137,33 @@ function ofPosts({ lateral, beams, struts = [] }: Cover): readonly string[] {
     ...(posts.some((p) => p.base === 'fixed') ? BY_PART.fixed : []),
   ];
 }
+/** Asked where the file states a habitable room of the house: the cover may take its light, its air or its way out. */
+const ROOMS: readonly string[] = [
+  'room-light',
+  'room-air',
+  'escape-path',
+  'door-landing',
+  'guard',
+  'equipment-clearance',
+];
+
 /** Asked of roofs whose eaves carry a gutter. */
 const GUTTERED: readonly string[] = ['gutter'];
 
+/** Asked of a roof that goes on over the house. */
+const OVERLAY: readonly string[] = [
+  'overlay-rafter',
+  'overlay-rafter-deflection',
+  'overlay-load',
+  'overlay-point',
+  'overlay-uplift',
+  'overlay-side',
+  'overlay-base',
+  'overlay-water',
+];
+
 /** Answers worth printing that never keep a set from being issued by not being there. */
-export const ADVISORY: ReadonlySet<string> = new Set(['patio-appendix']);
+export const ADVISORY: ReadonlySet<string> = new Set(['patio-appendix', 'patio-receptacle', 'door-light']);
 
 /** Mandatory checks of one kind of structure. */
 export function mandatoryFor(
@@ -145,6 +174,7 @@ export function mandatoryFor(
     readonly gutter?: boolean;
     readonly tied?: boolean;
     readonly outlookers?: boolean;
+    readonly overlay?: boolean;
   }[],
 ): ReadonlySet<string> {
   const ids = new Set([...EVERY, ...BY_ATTACHMENT[attachment]]);
@@ -152,6 +182,7 @@ export function mandatoryFor(
   if (roofs.some((r) => r.gutter)) for (const id of GUTTERED) ids.add(id);
   for (const id of roofs.some((r) => r.tied) ? TIED : []) ids.add(id);
   if (roofs.some((r) => r.outlookers)) for (const id of OUTLOOKERS) ids.add(id);
+  if (roofs.some((r) => r.overlay)) for (const id of OVERLAY) ids.add(id);
   return ids;
 }
 
@@ -159,8 +190,9 @@ export const mandatoryOf = (project: Project): ReadonlySet<string> =>
   new Set([
     ...mandatoryFor(
       project.cover.attachment,
-      project.cover.roofs.map(({ kind, framing, finish, rakeFraming }) => ({
+      project.cover.roofs.map(({ kind, framing, finish, rakeFraming, ...r }) => ({
         kind,
+        overlay: 'meetsHouse' in r && r.meetsHouse !== undefined,
         framing: framing.kind,
         gutter: finish.gutter,
         outlookers: rakeFraming !== undefined,
@@ -168,6 +200,7 @@ export const mandatoryOf = (project: Project): ReadonlySet<string> =>
       })),
     ),
     ...ofPosts(project.cover),
+    ...(project.house.rooms.some((r) => r.use !== 'service') ? ROOMS : []),
   ]);
 
 /** Everything any list names, for the test that each has an implementation. */
@@ -179,6 +212,8 @@ export const EVERY_MANDATORY: ReadonlySet<string> = new Set([
   ...BENT_POSTS,
   ...Object.values(BY_PART).flat(),
   ...GUTTERED,
+  ...ROOMS,
   ...TIED,
   ...OUTLOOKERS,
+  ...OVERLAY,
 ]);

@@ -9,6 +9,7 @@ import { sheathingSpan } from './cladding/sheathing-span.js';
 import { windComponents } from './cladding/wind-components.js';
 import type { Check } from './contract.js';
 import { durability } from './durability/durability.js';
+import { doorLight, patioReceptacle } from './electrical/devices.js';
 import { anchor } from './footings/anchor.js';
 import { baseBearing } from './footings/base-bearing.js';
 import { embedment } from './footings/embedment.js';
@@ -49,8 +50,15 @@ import { coveringSlope } from './roof/covering-slope.js';
 import { gutter } from './roof/gutter.js';
 import { headroom } from './roof/headroom.js';
 import { slabFall } from './roof/slab-fall.js';
+import { waterAtWall } from './roof/water-at-wall.js';
+import { equipmentClearance } from './rooms/equipment.js';
+import { escapePath } from './rooms/escape.js';
+import { guard } from './rooms/guard.js';
+import { doorLanding } from './rooms/landing.js';
+import { roomAir, roomLight } from './rooms/light-and-air.js';
 import { seismic } from './seismic/seismic.js';
 import { snowDrift, snowPartial, snowSliding, snowUnbalanced } from './snow/uneven-snow.js';
+import { OVERLAY_CHECKS } from './tie-in/index.js';
 import { engineerTriggers } from './triggers/engineer.js';
 import { trussPapers } from './trusses/papers.js';
 import { trussPreliminary } from './trusses/preliminary.js';
@@ -85,6 +93,7 @@ export const CHECKS: readonly Check[] = [
   slabFall,
   headroom,
   gutter,
+  waterAtWall,
 
   bendingCheck('rafter', 'Rafter bending'),
   shearCheck('rafter', 'Rafter shear'),
@@ -178,4 +187,14 @@ export const CHECKS: readonly Check[] = [
   ledgerFasteners,
   houseConnection,
   existingBuilding,
+
+  roomLight,
+  roomAir,
+  escapePath,
+  doorLanding,
+  guard,
+  equipmentClearance,
+  patioReceptacle,
+  doorLight,
+  ...OVERLAY_CHECKS,
 ];

@@ -178,6 +178,7 @@ export const LOT: LotResult = {
   area: 0,
   coverage: { basis: 0, existing: 0, proposed: 0, limit: 0, rows: [] },
   distances: [],
+  separations: [],
   easements: [],
 };
 

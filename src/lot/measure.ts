@@ -3,6 +3,7 @@ import type { Vec2 } from '../base/vec.js';
 import type { Project } from '../project/model.js';
 import { coverageOf } from './coverage.js';
 import type { LineDistance, LotLine, LotResult } from './model.js';
+import { separationsOf } from './separations.js';
 import type { Survey } from './survey.js';
 
 /** What of the placed cover the lot is asked about. House axes. */
@@ -91,4 +92,5 @@ export const measureLot = (project: Project, survey: Survey, cover: CoverFootpri
   ...survey,
   coverage: coverageOf(project, survey, cover.eaves),
   distances: lineDistances(project, survey, cover),
+  separations: separationsOf(project, cover.eaves),
 });

@@ -1,6 +1,7 @@
 /** The lot in house axes and what zoning asks of it. */
 import type { Vec2 } from '../base/vec.js';
 import type { Yard } from '../project/model.js';
+import type { Separation } from './separations.js';
 
 export interface LotLine {
   readonly name: string;
@@ -64,5 +65,7 @@ export interface LotResult {
     readonly rows: readonly { readonly name: string; readonly area: number; readonly state: 'existing' | 'new' }[];
   };
   readonly distances: readonly LineDistance[];
+  /** New work and house to other buildings, wells and septic parts. */
+  readonly separations: readonly Separation[];
   readonly easements: readonly { readonly name: string; readonly outline: readonly Vec2[] }[];
 }

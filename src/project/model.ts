@@ -12,12 +12,14 @@ import type { House } from './model/house.js';
 import type { Job } from './model/job.js';
 import type { Lot } from './model/lot.js';
 import type { Patio } from './model/patio.js';
+import type { Submittal } from './model/submittal.js';
 
 export type * from './model/base.js';
 export type * from './model/basis.js';
 export type * from './model/buying.js';
 export type * from './model/choices.js';
 export type * from './model/cover.js';
+export type * from './model/electrical.js';
 export type * from './model/house.js';
 export type * from './model/job.js';
 export * from './model/log.js';
@@ -25,6 +27,7 @@ export type * from './model/lot.js';
 export type * from './model/materials.js';
 export type * from './model/patio.js';
 export type * from './model/roofs.js';
+export type * from './model/submittal.js';
 export type * from './model/supports.js';
 
 export interface Project {
@@ -40,6 +43,8 @@ export interface Project {
   /** Absent: bought and built as is usual, see `USUAL_BUYING`. */
   readonly buying?: Buying | undefined;
   readonly log: Log;
+  /** Absent: nothing beside the drawings, see `NO_SUBMITTAL`. */
+  readonly submittal?: Submittal | undefined;
   readonly assumptions: readonly Assumption[];
   readonly questions: readonly Question[];
 }

@@ -8,7 +8,7 @@ import { OPTIONAL_PARTS, PART_NAMES, PARTS, ROOT_KEYS, type Written } from './sc
 import { type ObjectNode, toValue } from './text/node.js';
 import { validate } from './validate/index.js';
 
-const EMPTY: Partial<Record<string, unknown>> = { prices: [], buying: {}, log: {} };
+const EMPTY: Partial<Record<string, unknown>> = { prices: [], buying: {}, log: {}, submittal: {} };
 
 function readParts(root: ObjectNode): { readonly written: Partial<Written>; readonly drafts: readonly Draft[] } {
   const written: Record<string, unknown> = {};

@@ -24,6 +24,10 @@ export interface EdgeAtWall {
   readonly to: { readonly along: number; readonly z: number; readonly out: number };
 }
 
+/** True for the edge behind which the roof goes on over the house: it is no edge of the roof. */
+const goesOn = ({ onto, outline }: Surface, i: number): boolean =>
+  onto !== undefined && [i, i + 1].every((k) => Math.abs(outline[k % outline.length]!.x - onto) < 1e-6);
+
 /** Edges of roof surfaces within reach of a wall, over its length. */
 export function edgesAtWalls(surfaces: readonly Surface[], walls: readonly WallPlaced[]): EdgeAtWall[] {
   const out: EdgeAtWall[] = [];
@@ -47,6 +51,7 @@ export function edgesAtWalls(surfaces: readonly Surface[], walls: readonly WallP
                 { ...a, z: p.z },
               ];
         if (t.along <= 0 || s.along >= a.length || t.along - s.along < 1) continue;
+        if (goesOn(surface, i)) continue;
         out.push({ surface, wall, from: s, to: t });
       }
     }

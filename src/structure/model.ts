@@ -4,6 +4,7 @@
  */
 import type { Vec2, Vec3 } from '../base/vec.js';
 import type { FootingKind, Opening, WorkState } from '../project/model.js';
+import type { OverlayPlaced } from './tie-in/model.js';
 
 /** Convex solid; faces list vertex indices counter-clockwise seen from outside. */
 export interface Solid {
@@ -91,7 +92,9 @@ export type MemberRole =
   | 'gutter'
   | 'blocking'
   | 'outlooker'
-  | 'barge';
+  | 'barge'
+  | 'fill-rafter'
+  | 'valley-plate';
 
 /** Part of a roof surface a framing member carries: the strip u0..u1 along the eave direction, full height of the surface. */
 export interface Strip {
@@ -261,6 +264,8 @@ export interface Surface {
   readonly shape: 'monoslope' | 'pitched' | 'troughed' | 'hipped';
   /** Edge weights along v = const edges, lb/in: fascia, gutter. */
   readonly edges: readonly { readonly name: string; readonly v: number; readonly weight: number }[];
+  /** Its edge at this u is none: the roof goes on over the house (tie-in). */
+  readonly onto?: number;
   readonly path: string;
 }
 
@@ -396,6 +401,8 @@ export interface Structure {
   readonly slabs: readonly SlabPlaced[];
   readonly walls: readonly WallPlaced[];
   readonly housePlanes: readonly HousePlane[];
+  /** Roofs that go on over a slope of the house: their own members stand here, for the old roof carries them. */
+  readonly overlays?: readonly OverlayPlaced[];
   readonly grade: Incline;
 }
 // Convex pieces for pictures are made on demand by `piecesOf(structure, project)` in pieces/index.ts: derive does not pay for them.

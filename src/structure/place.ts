@@ -31,6 +31,8 @@
  *
  * Hip. Four slopes of one pitch on a rectangle of beams and a ridge beam (roofs/hip.ts, framing/hip.ts).
  *
+ * Gable over the house. It goes on over a slope of the old roof until its ridge dies into it (tie-in/).
+ *
  * Roofs beside each other may share a beam, each on its half (roofs/sharing.ts), and two beams a post (supports/shared-posts.ts).
  *
  * Surfaces lie at the top of the sheathing, plumb over the tails. The strips of the frames tile each surface.
@@ -53,6 +55,8 @@ import { PRECONDITIONS, PROJECT_RULES, STRUCTURE_RULES } from './rules/registry.
 import { placeBracing } from './supports/bracing.js';
 import { meetingsOf } from './supports/meetings.js';
 import { type LaidRoof, placeSupports } from './supports/place.js';
+import type { OverlayPlaced } from './tie-in/model.js';
+import { overHouse } from './tie-in/over-house.js';
 
 /** What the survey contributes: a post must stand on the lot. */
 export interface Site {
@@ -79,19 +83,25 @@ export function place(project: Project, site: Site = {}): Outcome<Structure> {
   const members: Member[] = [];
   const surfaces: Surface[] = [];
   const described: RoofPlaced[] = [];
+  const overlays: OverlayPlaced[] = [];
   for (const roof of project.cover.roofs) {
     const layers = layersOf(roof, issues);
     const fascia = fasciaSection(roof, kit);
     const profile = profileOf(roof, kit);
     if (profile === undefined) continue;
     if (layers === undefined) continue;
-    const laid = layRoof({ roof, profile, layers, fascia, number, kit });
-    if (laid === undefined) continue;
-    const { framed, planes, trim } = laid;
+    const whole = layRoof({ roof, profile, layers, fascia, number, kit });
+    if (whole === undefined) continue;
+    const { framed, planes, trim, overlay } = overHouse(
+      { roof, profile, layers, fascia, housePlanes, number, kit },
+      whole,
+    );
+    if (overlay) overlays.push(overlay);
     members.push(...framed.members);
     surfaces.push(...planes);
     roofs.push({ roof, profile, framed, layers, trim });
-    const atWall = project.cover.attachment === 'attached' && edgesAtWalls(planes, walls).length > 0;
+    const meets = overlay !== undefined || edgesAtWalls(planes, walls).length > 0;
+    const atWall = project.cover.attachment === 'attached' && meets;
     described.push(describeRoof(roof.mark, roof.path, profile, planes, ground.grade, atWall));
   }
   // 4. Supports: ledgers and beams at the heights the framing gives them, posts, footings.
@@ -117,6 +127,7 @@ export function place(project: Project, site: Site = {}): Outcome<Structure> {
     slabs: ground.slabs,
     walls,
     housePlanes,
+    ...(overlays.length > 0 ? { overlays } : {}),
     grade: ground.grade,
   };
   // 6. Faults of the whole.

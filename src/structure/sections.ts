@@ -57,7 +57,9 @@ const SHORT: Readonly<Record<string, string>> = {
   'Spruce-Pine-Fir': 'SPF',
   'Spruce-Pine-Fir (South)': 'SPF-S',
 };
-const gradeText = (w: WoodChoice): string => `${SHORT[w.species] ?? w.species} ${w.grade}`;
+/** Species and grade as lumber lists print them: `DF-L No. 2`. */
+export const gradeText = (w: Pick<WoodChoice, 'species' | 'grade'>): string =>
+  `${SHORT[w.species] ?? w.species} ${w.grade}`;
 
 /** Pounds per inch of a solid section, at the moisture content the catalogue states. */
 const weightOf = (G: number, area: number): number => (woodWeightPcf(G) / CUBIC_INCHES_PER_CUBIC_FOOT) * area;

@@ -115,6 +115,8 @@ const DFL = 'Douglas Fir-Larch';
 
 const gableHouse: House = {
   stories: 1,
+  rooms: [],
+  equipment: [],
   walls: wallsOf(
     [
       ['rear', -22 * FT, 0],
@@ -214,6 +216,9 @@ export const gableProject: Project = {
     items: [],
     street: { name: 'Saltbush Lane', course: 0 },
     paving: [],
+    utilities: [],
+    drainage: [],
+    datum: '',
   },
   house: gableHouse,
   patio: {
@@ -230,6 +235,7 @@ export const gableProject: Project = {
       },
     ],
     steps: [],
+    existing: [],
   },
   cover: {
     attachment: 'attached',
@@ -324,6 +330,8 @@ export const gableProject: Project = {
 
 const shedHouse: House = {
   stories: 2,
+  rooms: [],
+  equipment: [],
   walls: wallsOf(
     [
       ['rear', -18 * FT, 0],
@@ -427,6 +435,9 @@ export const shedProject: Project = {
     items: [],
     street: { name: 'Larkspur Court', course: 0 },
     paving: [],
+    utilities: [],
+    drainage: [],
+    datum: '',
   },
   house: shedHouse,
   patio: {
@@ -443,6 +454,7 @@ export const shedProject: Project = {
       },
     ],
     steps: [],
+    existing: [],
   },
   cover: {
     attachment: 'attached',

@@ -1,4 +1,11 @@
-import { type CheckResult, checkJson, type Derived, derive, type Issue, nearestToLimit } from '../../../src/index.js';
+import {
+  type CheckResult,
+  checkJson,
+  type Derived,
+  derive,
+  type Issue,
+  nearestToLimit,
+} from '../../../src/checking.js';
 import { readText } from '../files.js';
 import { EXIT, type Io } from '../io.js';
 

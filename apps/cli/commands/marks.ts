@@ -1,4 +1,4 @@
-import type { Project, Structure } from '../../../src/index.js';
+import type { Project, Structure } from '../../../src/checking.js';
 
 /** Every mark that can be asked about, in the order of the structure. */
 export const marksOf = (s: Structure, p?: Project): string[] => [

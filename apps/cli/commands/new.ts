@@ -1,5 +1,5 @@
 import { access } from 'node:fs/promises';
-import { STARTER_KINDS, type StarterKind, starter } from '../../../src/index.js';
+import { STARTER_KINDS, type StarterKind, starter } from '../../../src/checking.js';
 import { UserFault, writeWhole } from '../files.js';
 import type { Io } from '../io.js';
 

@@ -1,4 +1,4 @@
-import { why, whyText } from '../../../src/index.js';
+import { why, whyText } from '../../../src/checking.js';
 import { UserFault } from '../files.js';
 import type { Io } from '../io.js';
 import { exitOf, load, printIssue } from './check.js';

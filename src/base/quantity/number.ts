@@ -9,11 +9,15 @@ export type UnitSystem = 'us' | 'metric';
 export const good = <T>(value: T): Parsed<T> => ({ ok: true, value });
 export const bad = (message: string, expected: string): Parsed<never> => ({ ok: false, message, expected });
 
+/** Nothing in it that `normalise` changes, but for two feet marks: nearly all that is written in a project file. */
+const PLAIN = /^[!-_a-~]+(?: [!-_a-~]+)*$/;
+
 /**
  * Brings the many ways a keyboard or a word processor writes one thing to a single one: straight feet and inch marks,
  * a plain hyphen for every dash and minus, `1/2` for `½` and `⁵⁄₁₆`, single spaces, `m2` for `m²`.
  */
 export function normalise(text: string): string {
+  if (PLAIN.test(text) && !text.includes("''")) return text;
   return (
     text
       .replace(/[’‘′ʹ`´]/g, "'")

@@ -44,6 +44,9 @@ function unitKey(text: string): string {
 }
 
 export function factorOf(kind: ScalarKind, unit: string): Factor | undefined {
+  // Nearly every unit is written as its key: `ft`, `psf`, `mph`.
+  const plain = kind.units.get(unit);
+  if (plain) return plain;
   const key = unitKey(unit);
   return kind.units.get(key) ?? kind.units.get(key.toLowerCase());
 }
@@ -52,7 +55,11 @@ export function factorOf(kind: ScalarKind, unit: string): Factor | undefined {
 const DIGITS = 12;
 
 /** `304.8 mm` is 12 in, not 12.000000000000002: a limit met exactly must be met whatever units it was written in. */
-const tidy = (value: number): number => (Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value);
+function tidy(value: number): number {
+  // Sixteenths below 1e8 have no more than 12 digits.
+  if (Number.isInteger(value * 16) && Math.abs(value) < 1e8) return value;
+  return Number.isFinite(value) ? Number(value.toPrecision(DIGITS)) : value;
+}
 
 /** Reads a signed number followed by a unit of the kind; anything else is refused. */
 export function parseScalar(text: string, kind: ScalarKind): Parsed {

@@ -3,15 +3,16 @@
  * tie must hold it, which the joint schedule takes up. The inside of a truss belongs to the truss plant's engineer.
  */
 
-import { distinctCombinations, jointEnvelope } from '../../analysis/index.js';
+import { distinctCombinations, jointEnvelope, mostOf, OVER } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import { isOutOfScope } from '../../loads/codes/asce7/index.js';
+import { memberOf, membersOf } from '../../structure/lookup.js';
 import type { Member } from '../../structure/model.js';
 import { fb, RB_LIMIT } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext, Finding, Subject } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope, RATIO_CAP } from '../finding.js';
 import { type ComponentUplift, componentUplifts } from '../joints/component-uplift.js';
-import { bendingCapacity } from '../members/bending.js';
+import { bendingCapacity, leastCapacity } from '../members/bending.js';
 import { WET_REFUSED } from '../members/design.js';
 import { place } from '../members/ends.js';
 import { combineInto, feetText } from '../members/scan.js';
@@ -116,6 +117,8 @@ function worstBending(ctx: CheckContext, loaded: readonly Loaded[], spacing: num
     const S = (member.section.b * member.section.d ** 2) / 6;
     const units = unitMoments(on, load, [span.from, tied?.hinge ?? span.to], tied);
     const capacity = capacityOf(ctx, on, capacities);
+    const least = leastCapacity(ctx, on);
+    const mostUnit = units.reduce((most, u) => Math.max(most, Math.abs(u)), 0);
     const combinations = distinctCombinations(effects, componentCombinations(ctx.loads));
     const others = new Float64Array(effects.stations.length);
     for (const sign of ['plus', 'minus'] as const) {
@@ -124,6 +127,8 @@ function worstBending(ctx: CheckContext, loaded: readonly Loaded[], spacing: num
       if (isOutOfScope(pressure)) return outsideScope(pressure.clause, beyond(pressure));
       const line = (pressure / 144) * load.width;
       for (const combination of combinations) {
+        const most = mostOf(effects.m, combination) + Math.abs(combination.wind * line) * mostUnit * OVER;
+        if (worst && most / S < worst.ratio * least(combination.CD)) continue;
         combineInto(others, effects.m, combination);
         for (let i = 0; i < others.length; i++) {
           const at = effects.spanOf[i] ?? index;
@@ -170,7 +175,7 @@ function worstTie(ctx: CheckContext, members: ReadonlySet<string>): ComponentUpl
 function tieText(ctx: CheckContext, tie: ComponentUplift, rec?: Recorder): string {
   const main = jointEnvelope(ctx.effects, tie.joint.id, ctx.loads.combinations)?.up.value ?? 0;
   rec?.heading(`Uplift at the ties, worst at ${tie.joint.id}`);
-  const roof = ctx.structure.members.find((m) => m.id === tie.joint.ties[0]!.part)?.roof;
+  const roof = memberOf(ctx.structure, tie.joint.ties[0]!.part)?.roof;
   if (rec) componentPressure(ctx, roof ?? '', 'minus', tie.area, rec);
   const parts = rec ? tie.parts() : [];
   parts.forEach((part, i) => {
@@ -249,7 +254,7 @@ export const windComponents: Check = {
   title: 'Component wind on framing and its ties',
   subjects: framingMarks,
   run(subject, ctx, rec) {
-    const members = ctx.structure.members.filter((m) => m.mark === subject.id);
+    const members = membersOf(ctx.structure, subject.id);
     const first = members[0]!;
     if (members.some((m) => m.truss)) return tiesOnly(ctx, members, rec);
     const loaded = loadedMembers(ctx, subject.id);

@@ -2,8 +2,10 @@
  * How wet each piece of wood gets where it stands, what that asks of it, and what it has. Decay rules as read in IRC 2012
  * R317.1.4 (county record scan) and unchanged in 2018; treatment classes are the use categories of AWPA U1.
  */
+
 import type { Vec2 } from '../../base/vec.js';
 import type { Treatment } from '../../project/model.js';
+import { jointsAt } from '../../structure/lookup.js';
 import type { Member, SlabPlaced, Structure } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
 
@@ -83,7 +85,7 @@ function slabAt(structure: Structure, x: number, y: number): SlabPlaced | undefi
 
 /** Whether a post of the house wall carries this end of a member: then the house covers it. */
 function endsInWall(structure: Structure, m: Member, end: Vec2): boolean {
-  return structure.joints.some((j) => {
+  return jointsAt(structure, m.id).some((j) => {
     if (j.kind !== 'beam-to-wall-post' || j.ties[0]?.part !== m.id) return false;
     return Math.hypot(j.at.x - end.x, j.at.y - end.y) <= j.contact.length;
   });
@@ -122,7 +124,8 @@ function postExposure(structure: Structure, m: Member): { exposure: Exposure; wh
 
 function exposureOf(structure: Structure, m: Member): { exposure: Exposure; why: string } {
   const inWall =
-    m.role === 'post' && structure.joints.some((j) => j.kind === 'beam-to-wall-post' && j.ties[1]?.part === m.id);
+    m.role === 'post' &&
+    jointsAt(structure, m.id).some((j) => j.kind === 'beam-to-wall-post' && j.ties[1]?.part === m.id);
   if (inWall) return wallPostExposure(structure, m);
   if (m.role === 'post') return postExposure(structure, m);
   if (m.section.wet) return { exposure: 'weather', why: 'wet in service as entered' };

@@ -1,4 +1,5 @@
 /** The foot of a post on the concrete under it. ACI 318-14 14.5.6. */
+import { standsOn } from '../../structure/lookup.js';
 import { plainBearing } from '../codes/aci-318-14/index.js';
 import type { Check } from '../contract.js';
 import { measured, notApplicable, ratioOf } from '../finding.js';
@@ -19,8 +20,7 @@ export const baseBearing: Check = {
       const { footing } = on;
       // A post that stands on bare soil in its hole bears on no concrete.
       if (footing.embedded && footing.embedded.foot <= footing.bottom) continue;
-      const joint = ctx.structure.joints.find((j) => j.ties.some((t) => t.part === footing.id));
-      const post = joint && ctx.structure.members.find((m) => joint.ties.some((t) => t.part === m.id));
+      const post = standsOn(ctx.structure, footing.id);
       if (!post) continue;
       const A1 = post.section.b * post.section.d;
       // The same shape, larger, that still fits on top: in a circle by its diagonal, in a square by its longer side.

@@ -4,6 +4,7 @@ import type { FootingForces } from '../../analysis/model.js';
 import { contains } from '../../base/plane.js';
 import type { Recorder } from '../../base/trace.js';
 import { CONCRETE_PCF } from '../../catalog/index.js';
+import { footingsOf } from '../../structure/lookup.js';
 import type { Footing } from '../../structure/model.js';
 import { weightOf } from '../codes/statics/index.js';
 import type { CheckContext, Subject } from '../contract.js';
@@ -22,8 +23,7 @@ export interface LoadedFooting {
 /** Footings of a mark with their forces; undefined when one has none. */
 export function loadedFootings(ctx: CheckContext, mark: string): readonly LoadedFooting[] | undefined {
   const out: LoadedFooting[] = [];
-  for (const footing of ctx.structure.footings) {
-    if (footing.mark !== mark) continue;
+  for (const footing of footingsOf(ctx.structure, mark)) {
     const forces = ctx.effects.footings.get(footing.id);
     if (!forces) return undefined;
     out.push({ footing, forces });

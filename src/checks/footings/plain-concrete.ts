@@ -2,9 +2,11 @@
  * The part of the pad that stands out beyond pier or post, as plain concrete under the strength combinations. Bars shown
  * in the pad are not counted on. ACI 318-14 14.5.
  */
+
 import type { Recorder } from '../../base/trace.js';
 import { CONCRETE_PCF } from '../../catalog/index.js';
 import type { Combination } from '../../loads/model.js';
+import { standsOn } from '../../structure/lookup.js';
 import type { Footing } from '../../structure/model.js';
 import {
   effectiveThickness,
@@ -42,8 +44,7 @@ interface Pad {
 /** Side of the square that carries the load into the pad: the pier's equal, or the post itself. */
 function columnSide(ctx: CheckContext, { footing }: LoadedFooting): number {
   if (footing.pierDiameter > 0) return equivalentSquare(footing.pierDiameter);
-  const joint = ctx.structure.joints.find((j) => j.ties.some((t) => t.part === footing.id));
-  const post = joint && ctx.structure.members.find((m) => joint.ties.some((t) => t.part === m.id));
+  const post = standsOn(ctx.structure, footing.id);
   return post ? Math.min(post.section.width, post.section.depth) : 0;
 }
 

@@ -1,5 +1,7 @@
 /** Depth, size and material limits of footings that need no load. IRC 2018 R403, IBC 2018 1809, ACI 318-14 chapter 14. */
+
 import { contains } from '../../base/plane.js';
+import { footingsOf, standsOn } from '../../structure/lookup.js';
 import type { Footing, Member } from '../../structure/model.js';
 import { MIN_FC, MIN_PLAIN_THICKNESS } from '../codes/aci-318-14/index.js';
 import { IRC_MIN_FOOTING_WIDTH, ircFootingDepth, ircFootingThickness } from '../codes/irc-2018/index.js';
@@ -8,8 +10,7 @@ import { failed, measured, notApplicable, notEvaluated, ratioOf } from '../findi
 import { groundBeside } from './actions.js';
 import { footingSubjects } from './footing.js';
 
-const ofMark = (ctx: CheckContext, mark: string): readonly Footing[] =>
-  ctx.structure.footings.filter((f) => f.mark === mark);
+const ofMark = (ctx: CheckContext, mark: string): readonly Footing[] => footingsOf(ctx.structure, mark);
 
 const ON_SLAB = 'no footing: the slab carries the post by rule, see the slab check';
 
@@ -154,9 +155,8 @@ export const postFoot: Check = {
   run(subject, ctx, rec): Finding {
     const clause = 'IRC 2018 R317.1.4 (recalled)';
     const [f] = ofMark(ctx, subject.id);
-    const tie = f && ctx.structure.joints.find((j) => j.ties.some((t) => t.part === f.id));
-    const post = tie && ctx.structure.members.find((m) => m.role === 'post' && tie.ties.some((t) => t.part === m.id));
-    if (!f || !post) return notEvaluated(clause, 'no post stands on this footing');
+    const post = f && standsOn(ctx.structure, f.id);
+    if (!f || post?.role !== 'post') return notEvaluated(clause, 'no post stands on this footing');
     if (f.embedded) return inGround(f, post);
     const onSlab = ctx.structure.slabs.some((s) => s.state !== 'removed' && contains(s.outline, f.at));
     const clear = post.start.z - f.surface;

@@ -77,7 +77,14 @@ export const existingBuilding: Check = {
     const down = handedDown(ctx);
     if (down === undefined) return notEvaluated(CLAUSE, 'no forces were worked out on the house, see the frame check');
     const side = handedSideways(ctx);
-    if (down === 'none' && side.force < 0.5) return notApplicable(CLAUSE, 'the cover hands no load to the house');
+    const over = (ctx.structure.overlays?.length ?? 0) > 0;
+    if (down === 'none' && side.force < 0.5)
+      return notApplicable(
+        CLAUSE,
+        over
+          ? 'the cover hands no load to the walls directly; what it lays on the old roof is asked by the checks of the overlay'
+          : 'the cover hands no load to the house',
+      );
     const parts: string[] = [];
     if (down !== 'none') {
       const today = down.plf / GRAVITY_SHARE;

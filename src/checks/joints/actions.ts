@@ -3,13 +3,15 @@
  * system, the same with the push of scissor trusses whose bearings are both fastened, and for the tie of a single framing
  * member also the component uplift alone (ASCE 7-16 30.7). Where the house is met, the side load it takes there counts.
  */
-import { combineVector, distinctCombinations, thrustSet } from '../../analysis/index.js';
+
+import { distinctCombinations, thrustSet } from '../../analysis/index.js';
+import type { Vec3 } from '../../base/vec.js';
 import type { Combination } from '../../loads/model.js';
+import { jointsOf } from '../../structure/lookup.js';
 import type { Joint } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
 import { type Raise, raiseToStatics } from '../hand.js';
 import { heldForces } from '../house/side.js';
-import { jointsOf } from './bearing.js';
 import { componentUplifts } from './component-uplift.js';
 import { TRACE } from './demands.js';
 
@@ -31,34 +33,61 @@ export interface Action {
 const WIND = 1.6;
 const NO_RAISE: Raise = { factor: 1 };
 
-/** All actions of a mark; undefined when a joint's forces are not known. */
-export function actionsOf(ctx: CheckContext, mark: string): readonly Action[] | undefined {
-  const actions: Action[] = [];
+type Visit = (joint: Joint, combination: Cause, x: number, y: number, z: number, raise: Raise) => void;
+
+/** Force of a combination, told to `visit` without an object of its own. Hot: every joint, every combination. */
+function tell(
+  visit: Visit,
+  joint: Joint,
+  force: readonly Vec3[],
+  terms: Combination['terms'],
+  cause: Cause,
+  raise: Raise,
+): void {
+  let x = 0;
+  let y = 0;
+  let z = 0;
+  for (let t = 0; t < terms.length; t++) {
+    const { factor } = terms[t]!;
+    const f = force[terms[t]!.case]!;
+    x += factor * f.x;
+    y += factor * f.y;
+    z += factor * f.z;
+  }
+  visit(joint, cause, x, y, z, raise);
+}
+
+/** Tells every action of a mark, joint by joint; false when a joint's forces are not known. */
+export function eachAction(ctx: CheckContext, mark: string, visit: Visit): boolean {
   const components = componentUplifts(ctx);
   for (const joint of jointsOf(ctx.structure, mark)) {
     const forces = heldForces(ctx, joint);
-    if (!forces) return undefined;
+    if (!forces) return false;
     const { force } = forces;
     const pair = `${joint.ties[0]?.part} on ${joint.ties.at(-1)?.part}`;
     const raise = raiseToStatics(ctx, (about) => about === pair);
-    const pushed = thrustSet(ctx)?.effects.joints.get(joint.id)?.force;
+    const other = thrustSet(ctx)?.effects.joints.get(joint.id)?.force;
+    const pushed = other === force ? undefined : other;
     // Combinations alike for the first set may differ in the push.
-    const all = pushed && pushed !== force;
-    for (const combination of all ? ctx.loads.combinations : distinctCombinations(forces, ctx.loads.combinations)) {
-      const under = (f: typeof force, cause: Cause): Action => {
-        const { x, y, z } = combineVector(f, combination);
-        return { joint, combination: cause, x, y, z, raise };
-      };
-      actions.push(under(force, combination));
-      if (!pushed || pushed === force) continue;
+    for (const combination of pushed ? ctx.loads.combinations : distinctCombinations(forces, ctx.loads.combinations)) {
+      tell(visit, joint, force, combination.terms, combination, raise);
+      if (!pushed) continue;
       const { id, CD, clause } = combination;
-      actions.push(under(pushed, { id: `${id}, bearings held`, CD, clause }));
+      tell(visit, joint, pushed, combination.terms, { id: `${id}, bearings held`, CD, clause }, raise);
     }
     const c = components.byJoint.get(joint.id);
     if (c && c.up >= TRACE) {
-      const combination = { id: c.combination, CD: WIND, clause: 'ASCE 7-16 30.7' };
-      actions.push({ joint, combination, x: 0, y: 0, z: c.up, raise: NO_RAISE });
+      visit(joint, { id: c.combination, CD: WIND, clause: 'ASCE 7-16 30.7' }, 0, 0, c.up, NO_RAISE);
     }
   }
-  return actions;
+  return true;
+}
+
+/** All actions of a mark; undefined when a joint's forces are not known. */
+export function actionsOf(ctx: CheckContext, mark: string): readonly Action[] | undefined {
+  const actions: Action[] = [];
+  const known = eachAction(ctx, mark, (joint, combination, x, y, z, raise) => {
+    actions.push({ joint, combination, x, y, z, raise });
+  });
+  return known ? actions : undefined;
 }

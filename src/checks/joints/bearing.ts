@@ -7,13 +7,13 @@
 import { jointEnvelope } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import { distance } from '../../base/vec.js';
+import { jointsAt, jointsOf, memberOf } from '../../structure/lookup.js';
 import type { Joint, Member, MemberRole, Structure } from '../../structure/model.js';
 import { Cb, fcPerp } from '../codes/nds-2018/index.js';
 import type { Check, CheckContext } from '../contract.js';
 import { measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { raised, raiseToStatics } from '../hand.js';
 import { designValue, WET_REFUSED } from '../members/design.js';
-import { groupByMark } from '../members/subjects.js';
 import { forceParts } from './force-parts.js';
 import { JOINT_TRAITS } from './kinds.js';
 
@@ -21,28 +21,6 @@ const CLAUSE = 'NDS 2018 3.10.2';
 
 /** Parts that bear side on. A post bears on its end; a truss's own bearing is on its sealed sheet. */
 const SIDE_ON: Readonly<Partial<Record<MemberRole, true>>> = { beam: true, rafter: true, ledger: true, blocking: true };
-
-const indexes = new WeakMap<Structure, ReadonlyMap<string, Member>>();
-export function memberOf(structure: Structure, id: string): Member | undefined {
-  let index = indexes.get(structure);
-  if (!index) {
-    index = new Map(structure.members.map((m) => [m.id, m]));
-    indexes.set(structure, index);
-  }
-  return index.get(id);
-}
-
-const jointIndexes = new WeakMap<Structure, ReadonlyMap<string, readonly Joint[]>>();
-
-/** Joints of a mark, in the structure's order. */
-export function jointsOf(structure: Structure, mark: string): readonly Joint[] {
-  let index = jointIndexes.get(structure);
-  if (!index) {
-    index = groupByMark(structure.joints);
-    jointIndexes.set(structure, index);
-  }
-  return index.get(mark) ?? [];
-}
 
 interface Contact {
   readonly member: Member;
@@ -78,22 +56,11 @@ function contacts(structure: Structure, joint: Joint): readonly Contact[] {
   });
 }
 
-const spliced = new WeakMap<Structure, ReadonlyMap<string, readonly number[]>>();
-
-/** Places along a member where it is spliced; looked up once a structure. */
-function splices(structure: Structure, member: string): readonly number[] {
-  let index = spliced.get(structure);
-  if (!index) {
-    const found = new Map<string, number[]>();
-    for (const j of structure.joints) {
-      if (j.kind !== 'beam-splice') continue;
-      for (const t of j.ties) found.set(t.part, [...(found.get(t.part) ?? []), t.along]);
-    }
-    index = found;
-    spliced.set(structure, index);
-  }
-  return index.get(member) ?? [];
-}
+/** Places along a member where it is spliced. */
+const splices = (structure: Structure, member: string): readonly number[] =>
+  jointsAt(structure, member).flatMap((j) =>
+    j.kind === 'beam-splice' ? j.ties.filter((t) => t.part === member).map((t) => t.along) : [],
+  );
 
 /** Whether the joint presses wood on wood, which `joint-bearing` checks. A post on its base does not. */
 export const bearsOnWood = (structure: Structure, joint: Joint): boolean => contacts(structure, joint).length > 0;
@@ -122,8 +89,7 @@ export const jointBearing: Check = {
   },
   run(subject, ctx, rec) {
     let worst: Worst | undefined;
-    for (const joint of ctx.structure.joints) {
-      if (joint.mark !== subject.id) continue;
+    for (const joint of jointsOf(ctx.structure, subject.id)) {
       const e = jointEnvelope(ctx.effects, joint.id, ctx.loads.combinations);
       if (!e) return notEvaluated(CLAUSE, 'no forces were worked out for this joint, see the frame check');
       for (const contact of contacts(ctx.structure, joint)) {

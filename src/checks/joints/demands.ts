@@ -59,6 +59,19 @@ export function jointDemands(ctx: Source): readonly JointDemand[] {
   return demands;
 }
 
+const byMark = new WeakMap<readonly JointDemand[], ReadonlyMap<string, JointDemand>>();
+
+/** What the joints of one mark must carry; undefined when no joint has it. */
+export function jointDemand(ctx: Source, mark: string): JointDemand | undefined {
+  const demands = jointDemands(ctx);
+  let index = byMark.get(demands);
+  if (!index) {
+    index = new Map(demands.map((d) => [d.mark, d]));
+    byMark.set(demands, index);
+  }
+  return index.get(mark);
+}
+
 function workOut(ctx: Source): readonly JointDemand[] {
   const groups = new Map<string, Joint[]>();
   for (const joint of ctx.structure.joints) {

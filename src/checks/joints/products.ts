@@ -3,12 +3,12 @@
 import type { Recorder } from '../../base/trace.js';
 import type { JointProduct, LateralSystem } from '../../project/model.js';
 import { JOINT_WORDS } from '../../structure/joint-words.js';
+import { memberOf } from '../../structure/lookup.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { failed, type Measured, measured, notApplicable, notEvaluated, outsideScope } from '../finding.js';
 import { calculatedAtHouse } from '../house/calculated.js';
-import { memberOf } from './bearing.js';
 import { assessConnection } from './connections/assess.js';
-import { type Demand, demandText, type JointDemand, jointDemands } from './demands.js';
+import { type Demand, demandText, type JointDemand, jointDemand } from './demands.js';
 import { forceParts } from './force-parts.js';
 import { JOINT_TRAITS } from './kinds.js';
 import { lieOf, misfit, recordWorst, WAY, worstOf } from './rating.js';
@@ -144,7 +144,7 @@ export const jointProducts: Check = {
     return [...[...seen].map(([id, path]) => ({ id, path })), ...strays(ctx)];
   },
   run(subject, ctx, rec): Finding {
-    const d = jointDemands(ctx).find((q) => q.mark === subject.id);
+    const d = jointDemand(ctx, subject.id);
     if (!d) {
       return strays(ctx).some((s) => s.id === subject.id)
         ? failed(

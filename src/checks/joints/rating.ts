@@ -2,20 +2,22 @@
  * A joint product against the forces of one mark's joints. The published allowable load holds for one load duration,
  * one wood and one piece; it is taken times the pieces, lowered for longer loads and never raised.
  */
+
 import type { Recorder } from '../../base/trace.js';
 import type { Vec3 } from '../../base/vec.js';
 import type { JointProduct } from '../../project/model.js';
+import { footingOf, jointMarks, jointsOf, memberOf } from '../../structure/lookup.js';
 import type { Joint } from '../../structure/model.js';
 import { say } from '../codes/say.js';
 import type { CheckContext } from '../contract.js';
 import { RATIO_CAP, ratioOf } from '../finding.js';
 import { type Raise, raised } from '../hand.js';
-import { type Action, actionsOf, type Cause } from './actions.js';
-import { bearsOnWood, jointsOf, memberOf } from './bearing.js';
+import { type Action, type Cause, eachAction } from './actions.js';
+import { bearsOnWood } from './bearing.js';
 import { type Demand, TRACE } from './demands.js';
 import { forceParts } from './force-parts.js';
 import { houseMisfit, type Misfit } from './house-side.js';
-import { servedBy } from './serving.js';
+import { productFor } from './serving.js';
 
 export type Way = 'down' | 'up' | 'along' | 'across';
 
@@ -50,13 +52,14 @@ export type Lie = 'alike' | 'both-ways' | 'turned';
 export function lieOf(ctx: CheckContext, product: JointProduct): Lie {
   let first: 0 | 1 | undefined;
   let lie: Lie = 'alike';
-  for (const joint of ctx.structure.joints) {
-    const served = servedBy(ctx.project.choices, joint.mark, joint.kind);
-    if (served?.by !== 'product' || served.product !== product) continue;
-    const way = lies(ctx, joint);
-    if (way === undefined) return 'turned';
-    first ??= way;
-    if (way !== first) lie = 'both-ways';
+  for (const [mark, joints] of jointMarks(ctx.structure)) {
+    if (productFor(ctx.project.choices, mark, joints[0]!.kind) !== product) continue;
+    for (const joint of joints) {
+      const way = lies(ctx, joint);
+      if (way === undefined) return 'turned';
+      first ??= way;
+      if (way !== first) lie = 'both-ways';
+    }
   }
   return lie;
 }
@@ -105,7 +108,7 @@ interface Case {
 const WAYS_UP = ['up', 'along', 'across'] as const;
 const WAYS_DOWN = ['down', 'along', 'across'] as const;
 
-const forceIn = ({ raise, x, y, z }: Action, way: Way): number =>
+const forceIn = (way: Way, x: number, y: number, z: number, raise: Raise): number =>
   way === 'along' ? Math.abs(x) : way === 'across' ? Math.abs(y) : Math.abs(z) * raise.factor;
 
 /** Neither asked of a product that is not rated this way: rounding, and what wood takes by bearing. */
@@ -113,12 +116,20 @@ const spared = ({ rated, onWood }: Case, way: Way, P: number): boolean =>
   rated[way] === undefined && (P < TRACE || (way === 'down' && onWood));
 
 /** Sum of ratios and of forces at one joint under one combination. Hot: every joint, every combination. */
-function useOf(action: Action, c: Case, out: { ratio: number; total: number }): void {
-  const part = durationPart(action.combination.CD, c.published);
+function addUse(
+  CD: number,
+  x: number,
+  y: number,
+  z: number,
+  raise: Raise,
+  c: Case,
+  out: { ratio: number; total: number },
+): void {
+  const part = durationPart(CD, c.published);
   let ratio = 0;
   let total = 0;
-  for (const way of action.z < 0 ? WAYS_DOWN : WAYS_UP) {
-    const P = forceIn(action, way);
+  for (const way of z < 0 ? WAYS_DOWN : WAYS_UP) {
+    const P = forceIn(way, x, y, z, raise);
     if (spared(c, way, P)) continue;
     const rating = c.rated[way];
     ratio += ratioOf(P, rating === undefined ? 0 : rating * part);
@@ -130,45 +141,43 @@ function useOf(action: Action, c: Case, out: { ratio: number; total: number }): 
 
 /** The same with each direction by itself. */
 function sharesOf(action: Action, c: Case): Worst {
-  const { joint, combination, raise, z } = action;
+  const { joint, combination, raise, x, y, z } = action;
   const part = durationPart(combination.CD, c.published);
   const shares: Share[] = [];
   for (const way of z < 0 ? WAYS_DOWN : WAYS_UP) {
-    const P = forceIn(action, way);
+    const P = forceIn(way, x, y, z, raise);
     if (spared(c, way, P)) continue;
     const rating = c.rated[way];
     const allowed = rating === undefined ? undefined : rating * part;
     shares.push({ way, P, allowed, ratio: ratioOf(P, allowed ?? 0) });
   }
   const use = { ratio: 0, total: 0 };
-  useOf(action, c, use);
+  addUse(combination.CD, x, y, z, raise, c, use);
   return { joint, combination, part, raise, vertical: Math.abs(z), shares, ratio: use.ratio };
 }
 
 /** The joint and combination that ask most of the product; undefined when a joint's forces are not known. */
 export function worstOf(ctx: CheckContext, mark: string, product: JointProduct, lie: Lie): Worst | undefined {
   const rated = ratings(product, lie);
-  const actions = actionsOf(ctx, mark);
-  if (!actions) return undefined;
   const use = { ratio: 0, total: 0 };
   const most = { ratio: 0, total: 0 };
   let worst: { readonly action: Action; readonly at: Case } | undefined;
-  let joint: Joint | undefined;
+  let last: Joint | undefined;
   let at: Case = { rated, published: product.duration, onWood: false };
-  for (const action of actions) {
-    if (action.joint !== joint) {
-      joint = action.joint;
+  const known = eachAction(ctx, mark, (joint, combination, x, y, z, raise) => {
+    if (joint !== last) {
+      last = joint;
       at = { rated, published: product.duration, onWood: bearsOnWood(ctx.structure, joint) };
     }
-    useOf(action, at, use);
+    addUse(combination.CD, x, y, z, raise, at, use);
     // Where no rating exists every ratio is capped: the larger force is the one to name.
-    if (worst && use.ratio < most.ratio) continue;
-    if (worst && use.ratio === most.ratio && use.total <= most.total) continue;
-    worst = { action, at };
+    if (worst && use.ratio < most.ratio) return;
+    if (worst && use.ratio === most.ratio && use.total <= most.total) return;
+    worst = { action: { joint, combination, x, y, z, raise }, at };
     most.ratio = use.ratio;
     most.total = use.total;
-  }
-  return worst && sharesOf(worst.action, worst.at);
+  });
+  return known && worst ? sharesOf(worst.action, worst.at) : undefined;
 }
 
 /** Steps of the worst joint: force, allowable load and their ratio each way; `byBearing` is what the product is spared. */
@@ -265,7 +274,7 @@ export function misfit(ctx: CheckContext, mark: string, product: JointProduct): 
         }
         continue;
       }
-      const footing = ctx.structure.footings.find((f) => f.id === part);
+      const footing = footingOf(ctx.structure, part);
       if (!footing) {
         const at = houseMisfit(ctx, joint, part, product);
         if (at) return at;

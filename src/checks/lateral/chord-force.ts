@@ -4,7 +4,7 @@ import type { Combination } from '../../loads/model.js';
 import type { CheckContext } from '../contract.js';
 import { sumText } from '../members/scan.js';
 import { type Chords, chordsOf } from './chords.js';
-import { caseSums, type RoofSide, under } from './side-loads.js';
+import { caseSums, coupleOf, type RoofSide, under } from './side-loads.js';
 import { recordPlaces } from './side-places.js';
 import type { Axis } from './system.js';
 
@@ -26,10 +26,11 @@ function heldByHouse(ctx: CheckContext, side: RoofSide, chords: Chords): Chordin
   const centre = side.line?.centre ?? (side.roof.min.x + side.roof.max.x) / 2;
   const beyond = (y: number) => side.points.filter((p) => p.at.y > y);
   const known = new Map<number, Float64Array>();
+  const forces = { low: new Map<number, Float64Array>(), high: new Map<number, Float64Array>() };
   const coupleAt = (y: number): Float64Array => {
     let sum = known.get(y);
     if (!sum) {
-      sum = caseSums(beyond(y), cases, centre, y).couple;
+      sum = coupleOf(beyond(y), cases, centre, y);
       known.set(y, sum);
     }
     return sum;
@@ -39,7 +40,14 @@ function heldByHouse(ctx: CheckContext, side: RoofSide, chords: Chords): Chordin
   return {
     chords,
     inner: side.line?.y ?? side.roof.min.y,
-    force: (line, at) => coupleAt(at).map((m) => (sign(line) * m) / chords.apart),
+    force(line, at) {
+      let force = forces[line].get(at);
+      if (!force) {
+        force = coupleAt(at).map((m) => (sign(line) * m) / chords.apart);
+        forces[line].set(at, force);
+      }
+      return force;
+    },
     record(line, at, combination, rec) {
       const about = `the section at y = ${at.toFixed(1)} in`;
       recordPlaces(ctx, { points: beyond(at) }, { centre, y: at, about }, combination, rec);
@@ -136,8 +144,12 @@ export interface Greatest {
 /** Greatest size of a chord force over the places and the combinations with side load. */
 export function greatest(ctx: CheckContext, c: Chording, line: Which, places: readonly number[]): Greatest {
   let worst: Greatest = { value: 0, at: c.inner, combination: undefined };
+  const seen = new Set<Float64Array>();
   for (const at of places) {
     const force = c.force(line, at);
+    // Held by posts, a chord has one force all along it.
+    if (seen.has(force)) continue;
+    seen.add(force);
     for (const combination of sideCombinations(ctx)) {
       const value = Math.abs(under(combination, force));
       if (value > worst.value) worst = { value, at, combination };

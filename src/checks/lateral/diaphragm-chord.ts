@@ -45,11 +45,12 @@ function chordOf(ctx: CheckContext, m: Member, c: Chording, line: Which): Chord 
   const run = Math.hypot(m.end.x - m.start.x, m.end.y - m.start.y, m.end.z - m.start.z);
   const cos = Math.abs(m.end[along] - m.start[along]) / run;
   const places = Array.from(effects.stations, (s) => m.start[along] + ((m.end[along] - m.start[along]) * s) / run);
-  const n = effects.n.map((row) => Float64Array.from(row));
   const forces = places.map((at) => c.force(line, at));
-  forces.forEach((force, i) => {
-    for (let k = 0; k < n.length; k++) n[k]![i] = n[k]![i]! + force[k]! / cos;
-  });
+  const different = [...new Set(forces)];
+  // A case that does not bend the roof leaves the member's own row as it is.
+  const n = effects.n.map((row, k) =>
+    different.some((force) => force[k] !== 0) ? row.map((own, i) => own + forces[i]![k]! / cos) : row,
+  );
   const both = { member: m, effects: { ...effects, n } };
   return { member: m, own: { member: m, effects }, both, places, forces, cos };
 }
@@ -176,8 +177,9 @@ function chordFinding(
   if (!chord) return trussChordFinding(ctx, m, most, rec);
   const plain = plainFinding(chord, most, rec);
   // Only what bends the roof: other combinations are in the member's own checks.
+  const different = [...new Set(chord.forces)];
   const combinations = sideCombinations(ctx).filter((k) =>
-    chord.forces.some((force) => Math.abs(under(k, force)) >= SMALL),
+    different.some((force) => Math.abs(under(k, force)) >= SMALL),
   );
   const only: CheckContext = { ...ctx, loads: { ...ctx.loads, combinations } };
   const both = combinedFinding(only, [chord.both], rec, '', (w, r) => recordSum(ctx, chord, c, which, w, r));

@@ -161,20 +161,32 @@ export interface CaseSums {
   readonly couple: Float64Array;
 }
 
+/** The couple alone, where a chord is asked at many places along it. */
+export function coupleOf(points: readonly SidePoint[], cases: number, centre: number, y: number): Float64Array {
+  const couple = new Float64Array(cases);
+  for (const p of points) {
+    const lever = p.at.y - y;
+    const aside = p.at.x - centre;
+    for (let c = 0; c < cases; c++) {
+      const f = p.force[c];
+      if (f) couple[c] = couple[c]! + f.x * lever - f.y * aside;
+    }
+  }
+  return couple;
+}
+
 export function caseSums(points: readonly SidePoint[], cases: number, centre: number, y: number): CaseSums {
   const along = new Float64Array(cases);
   const square = new Float64Array(cases);
-  const couple = new Float64Array(cases);
   for (const p of points) {
     for (let c = 0; c < cases; c++) {
       const f = p.force[c];
       if (!f) continue;
       along[c] = along[c]! + f.x;
       square[c] = square[c]! + f.y;
-      couple[c] = couple[c]! + f.x * (p.at.y - y) - f.y * (p.at.x - centre);
     }
   }
-  return { along, square, couple };
+  return { along, square, couple: coupleOf(points, cases, centre, y) };
 }
 
 /** Σ factor · value of a combination. */

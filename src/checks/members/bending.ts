@@ -1,5 +1,5 @@
 /** Bending of beams and rafters, both signs, every combination with its own load duration. NDS 2018 3.3. */
-import { distinctCombinations } from '../../analysis/index.js';
+import { distinctCombinations, mostOf } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { MemberRole } from '../../structure/model.js';
@@ -50,6 +50,29 @@ interface Worst {
   readonly ratio: number;
 }
 
+/**
+ * No span, either way up, is worth less than this under a load duration, psi: what the largest moment cannot use up of it
+ * need not be looked at station by station. 0, which rules nothing out, where there is no such value.
+ */
+export function leastCapacity(ctx: CheckContext, on: Loaded): (CD: number) => number {
+  const known = new Map<number, number>();
+  const lengths = new Map(on.effects.spans.map((s, i) => [s.length, i]));
+  return (CD) => {
+    let least = known.get(CD);
+    if (least === undefined) {
+      least = Number.POSITIVE_INFINITY;
+      for (const span of lengths.values()) {
+        for (const positive of [true, false]) {
+          const c = bendingCapacity(ctx, on, span, CD, positive);
+          least = Math.min(least, c && !c.slender ? c.Fb : 0);
+        }
+      }
+      known.set(CD, least);
+    }
+    return least;
+  };
+}
+
 export function findWorstBending(ctx: CheckContext, loaded: readonly Loaded[]): Worst | 'none' | undefined {
   let worst: Worst | undefined;
   // Members of one mark share a section; capacity changes with load duration, sign, span and unheld length only.
@@ -60,7 +83,9 @@ export function findWorstBending(ctx: CheckContext, loaded: readonly Loaded[]): 
     const S = (section.b * section.d * section.d) / 6;
     const values = new Float64Array(effects.stations.length);
     const own = new Map<number, number>();
+    const least = leastCapacity(ctx, on);
     for (const combination of distinctCombinations(effects, ctx.loads.combinations)) {
+      if (worst && mostOf(effects.m, combination) / S < worst.ratio * least(combination.CD)) continue;
       combineInto(values, effects.m, combination);
       for (const sign of [1, -1] as const) {
         const i = extreme(values, sign);

@@ -3,9 +3,11 @@
  * and a wood joint hold no moment), so le = l, unless the posts hold the side load (post-ends.ts). NDS 2018 3.6 to 3.10,
  * 15.4.
  */
+
 import { distinctCombinations } from '../../analysis/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
+import { membersOf } from '../../structure/lookup.js';
 import type { Member } from '../../structure/model.js';
 import {
   axialStress,
@@ -94,7 +96,7 @@ export const postSlenderness: Check = {
   subjects,
   run(subject, ctx, rec) {
     const clause = 'NDS 2018 3.7.1.4';
-    const m = ctx.structure.members.find((q) => q.mark === subject.id && q.role === 'post');
+    const m = membersOf(ctx.structure, subject.id).find((q) => q.role === 'post');
     if (!m) return notApplicable(clause, 'no such post');
     const { b, d } = m.section;
     const ends = postEnds(ctx, m);

@@ -1,4 +1,5 @@
 /** Whether a framing member is one of a row that shares load through the sheathing. NDS 2018 4.3.9. */
+import { membersOf } from '../../structure/lookup.js';
 import type { Member } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
 import type { Situation } from './design.js';
@@ -18,9 +19,7 @@ export function repetitiveRow(ctx: CheckContext, member: Member): Situation['row
   const roof = ctx.project.cover.roofs.find((r) => r.mark === member.roof);
   const joined = member.strips.every((s) => ctx.structure.surfaces.find((q) => q.id === s.surface)?.sheathed);
   const row =
-    roof && joined
-      ? { members: ctx.structure.members.filter((m) => m.mark === member.mark).length, spacing: roof.framing.spacing }
-      : null;
+    roof && joined ? { members: membersOf(ctx.structure, member.mark).length, spacing: roof.framing.spacing } : null;
   known.set(member.mark, row);
   return row ?? undefined;
 }

@@ -1,6 +1,8 @@
 /** Members as subjects of checks: equal members of a row share a mark, and the mark is checked by its worst member. */
+
 import type { MemberEffects } from '../../analysis/model.js';
-import type { Member, MemberRole, Structure } from '../../structure/model.js';
+import { membersOf } from '../../structure/lookup.js';
+import type { Member, MemberRole } from '../../structure/model.js';
 import type { CheckContext, Finding, Subject } from '../contract.js';
 import { notEvaluated } from '../finding.js';
 
@@ -21,6 +23,7 @@ export interface Loaded {
 const SAME = 1e-9;
 
 function sameRow(a: Float64Array, b: Float64Array): boolean {
+  if (a === b) return true;
   if (a.length !== b.length) return false;
   for (let i = 0; i < a.length; i++) {
     const x = a[i]!;
@@ -44,31 +47,6 @@ const alike = (a: Loaded, b: Loaded): boolean =>
   sameRows(a.effects.v, b.effects.v) &&
   sameRows(a.effects.n, b.effects.n) &&
   sameRows(a.effects.sag, b.effects.sag);
-
-const byMark = new WeakMap<Structure, ReadonlyMap<string, readonly Member[]>>();
-
-/** Members of a mark, in the structure's order; looked up once a structure. */
-function membersOf(structure: Structure, mark: string): readonly Member[] {
-  let index = byMark.get(structure);
-  if (!index) {
-    index = groupByMark(structure.members);
-    byMark.set(structure, index);
-  }
-  return index.get(mark) ?? [];
-}
-
-/** Parts by their mark, in their order. */
-export function groupByMark<T extends { readonly mark: string }>(
-  parts: readonly T[],
-): ReadonlyMap<string, readonly T[]> {
-  const groups = new Map<string, T[]>();
-  for (const part of parts) {
-    const group = groups.get(part.mark);
-    if (group) group.push(part);
-    else groups.set(part.mark, [part]);
-  }
-  return groups;
-}
 
 function workOut(ctx: CheckContext, mark: string): readonly Loaded[] | undefined {
   const out: Loaded[] = [];

@@ -2,7 +2,9 @@
  * Where the load path is broken. Every part must be held by as many joints as its kind needs and must have something to
  * hold; every way down must end in the soil or the house. A missing joint leaves two parts that say so.
  */
+
 import type { Project } from '../../project/model.js';
+import { jointsAt } from '../../structure/lookup.js';
 import type { Member, MemberRole, Structure } from '../../structure/model.js';
 import { isTrim, type LoadPath, loadPath, SOIL } from './graph.js';
 import { unseated } from './seats.js';
@@ -41,6 +43,9 @@ const NEEDS: Readonly<Record<MemberRole, Needs>> = {
   hip: { below: 2, above: 1 },
   outlooker: { below: 2, above: 0 },
   barge: { below: 0, above: 0 },
+  // They stand on the old roof, not on our beams.
+  'fill-rafter': { below: 0, above: 0 },
+  'valley-plate': { below: 0, above: 0 },
 };
 
 const plural = (n: number, one: string): string => `${n} ${one}${n === 1 ? '' : 's'}`;
@@ -93,7 +98,7 @@ function untied(structure: Structure): PathBreak[] {
     else lines.set(m.mark, [m]);
   }
   const tied = (a: string, b: string): boolean =>
-    structure.joints.some((j) => j.kind === 'beam-splice' && [a, b].every((id) => j.ties.some((t) => t.part === id)));
+    jointsAt(structure, a).some((j) => j.kind === 'beam-splice' && j.ties.some((t) => t.part === b));
   return [...lines.values()].flatMap((pieces) =>
     pieces.slice(1).flatMap((piece, i): PathBreak[] => {
       const before = pieces[i]!;

@@ -1,4 +1,5 @@
 /** Beams and cross members at a post with nothing to tie them: a brace or a second beam there does not stand in for it. */
+import { jointsAt } from '../../structure/lookup.js';
 import type { Member, Structure } from '../../structure/model.js';
 
 /** Post heads and beam undersides are placed to meet; what is further apart is not a seat, inches. */
@@ -33,8 +34,7 @@ export interface Unseated {
 
 /** Every beam that rests on a post, and every cross member that ends at one, without a joint between the two. */
 export function unseated(structure: Structure): readonly Unseated[] {
-  const tied = (a: string, b: string): boolean =>
-    structure.joints.some((j) => j.ties.some((t) => t.part === a) && j.ties.some((t) => t.part === b));
+  const tied = (a: string, b: string): boolean => jointsAt(structure, a).some((j) => j.ties.some((t) => t.part === b));
   const out: Unseated[] = [];
   for (const post of structure.members) {
     if (post.role !== 'post') continue;

@@ -7,6 +7,7 @@ import { combineComponent } from '../../analysis/index.js';
 import { formatLength } from '../../base/quantity/index.js';
 import type { Recorder } from '../../base/trace.js';
 import { distance } from '../../base/vec.js';
+import { jointsAt, membersOf } from '../../structure/lookup.js';
 import type { Joint, Member } from '../../structure/model.js';
 import { builtUpNailing } from '../codes/nds-2018/index.js';
 import { say } from '../codes/say.js';
@@ -79,11 +80,8 @@ function reachOf(ctx: CheckContext, joints: readonly Joint[], joint: Joint, m: M
 
 function worstOf(ctx: CheckContext, mark: string): Worst | 'unknown' | undefined {
   let worst: Worst | undefined;
-  for (const member of ctx.structure.members) {
-    if (member.mark !== mark) continue;
-    const joints = ctx.structure.joints.filter(
-      (j) => j.kind !== 'beam-splice' && j.ties.some((t) => t.part === member.id),
-    );
+  for (const member of membersOf(ctx.structure, mark)) {
+    const joints = jointsAt(ctx.structure, member.id).filter((j) => j.kind !== 'beam-splice');
     for (const joint of joints) {
       const { down, up } = passing(ctx, joint, member);
       if (down <= 0 && up <= 0) continue;

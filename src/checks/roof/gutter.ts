@@ -12,6 +12,7 @@ import {
   leaderCapacity,
   roofRunoff,
 } from '../codes/roof-drainage/index.js';
+import { say } from '../codes/say.js';
 import type { Check, CheckContext } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated } from '../finding.js';
 
@@ -54,6 +55,48 @@ function wallAbove(ctx: CheckContext, s: Surface): number {
   return height * (high - low);
 }
 
+/** Gutter and leaders of each eave of a roof. */
+export interface GutterChoice {
+  /** Width of the gutter and diameter of each leader, inches. */
+  readonly gutter: number;
+  readonly leader: number;
+  /** Leaders of one eave. */
+  readonly count: number;
+}
+
+/** Largest plan area on one eave with half of the wall above it, in², and that wall. */
+function mostDrained(ctx: CheckContext, roof: string): { readonly most: number; readonly wall: number } {
+  let most = 0;
+  let wall = 0;
+  for (const s of ctx.structure.surfaces) {
+    if (s.roof !== roof) continue;
+    const a = drainedArea(area(s), wallAbove(ctx, s));
+    if (a > most) {
+      most = a;
+      wall = wallAbove(ctx, s);
+    }
+  }
+  return { most, wall };
+}
+
+/** Fewest leaders that do, with the smallest gutter and leader of the tables; undefined where none do. */
+function choose(most: number, rain: number): (GutterChoice & { readonly gutterArea: number }) | undefined {
+  for (let count = 1; count <= MOST_LEADERS; count++) {
+    const size = gutterFor(most / count, GUTTER_FALLS[0], rain);
+    const leader = LEADERS.find((l) => l.diameter >= (size?.leader ?? 3) && leaderCapacity(l, rain) >= most / count);
+    if (size && leader)
+      return { gutter: size.diameter, leader: leader.diameter, count, gutterArea: (size.ft2At4[0] * 4) / rain };
+  }
+  return undefined;
+}
+
+/** What hangs on the eaves of a roof, as the check sizes it; undefined where it has no gutter or none does. */
+export function gutterOf(ctx: CheckContext, mark: string): GutterChoice | undefined {
+  const roof = ctx.project.cover.roofs.find((r) => r.mark === mark);
+  if (!roof?.finish.gutter) return undefined;
+  return choose(mostDrained(ctx, mark).most, ctx.project.basis.rainfall?.value ?? HEAVY_RAIN);
+}
+
 export const gutter: Check = {
   id: 'gutter',
   title: 'Gutter and leaders',
@@ -65,15 +108,7 @@ export const gutter: Check = {
     if (surfaces.length === 0) return notEvaluated(CLAUSE, 'this roof was not placed');
     const given = ctx.project.basis.rainfall;
     const rain = given?.value ?? HEAVY_RAIN;
-    let most = 0;
-    let fall = 0;
-    for (const s of surfaces) {
-      const a = drainedArea(area(s), wallAbove(ctx, s));
-      if (a > most) {
-        most = a;
-        fall = wallAbove(ctx, s);
-      }
-    }
+    const { most, wall: fall } = mostDrained(ctx, roof.mark);
     rec?.step({
       symbol: 'i',
       meaning: given ? 'rainfall, one hour, as the office states it' : 'rainfall taken, none being given',
@@ -95,16 +130,14 @@ export const gutter: Check = {
       from: [roof.path],
     });
     const Q = roofRunoff(most, rain, rec);
-    for (let n = 1; n <= MOST_LEADERS; n++) {
-      const size = gutterFor(most / n, GUTTER_FALLS[0], rain);
-      const leader = LEADERS.find((l) => l.diameter >= (size?.leader ?? 3) && leaderCapacity(l, rain) >= most / n);
-      if (!size || !leader) continue;
-      const gutterArea = (size.ft2At4[0] * 4) / rain;
+    const found = choose(most, rain);
+    if (found) {
+      const { gutterArea, count: n } = found;
       rec?.step({
         symbol: 'Ag',
-        meaning: `roof area that a ${size.diameter} in gutter drains to each leader, fall 1/16 in per foot`,
+        meaning: `roof area that a ${found.gutter} in gutter drains to each leader, fall 1/16 in per foot`,
         formula: 'table at 4 in/h · 4 / i',
-        substituted: `${size.ft2At4[0]} · 4 / ${rain}`,
+        substituted: `${say((gutterArea * rain) / 4)} · 4 / ${rain}`,
         value: gutterArea,
         unit: 'ft²',
         clause: CLAUSE,
@@ -118,7 +151,7 @@ export const gutter: Check = {
           unit: 'ft²',
           clause: CLAUSE,
           formula: 'A to one leader / Ag',
-          note: `Each eave of ${roof.mark}: gutter ${size.diameter} in wide or larger, fall 1/16 in per foot, ${count} of ${leader.diameter} in, ${Q.toFixed(1)} gpm at ${rain} in/h${given ? '' : ' (no rainfall is given: 6 in/h taken)'}.`,
+          note: `Each eave of ${roof.mark}: gutter ${found.gutter} in wide or larger, fall 1/16 in per foot, ${count} of ${found.leader} in, ${Q.toFixed(1)} gpm at ${rain} in/h${given ? '' : ' (no rainfall is given: 6 in/h taken)'}.`,
           remedy: '',
         },
         rec,

@@ -1,9 +1,12 @@
 /** A patio slab sheds water away from the house. IRC 2018 R401.3. */
-import { IMPERVIOUS_SLOPE } from '../codes/irc-2018/index.js';
+import { GRADE_DISTANCE, GRADE_FALL, IMPERVIOUS_SLOPE } from '../codes/irc-2018/index.js';
 import type { Check } from '../contract.js';
 import { measured, notApplicable, notEvaluated } from '../finding.js';
 
 const CLAUSE = 'IRC 2018 R401.3';
+
+/** What the ground round the house must fall, and over what distance, inches: printed on sheets. */
+export const GROUND = { fall: GRADE_FALL, over: GRADE_DISTANCE } as const;
 
 export const slabFall: Check = {
   id: 'slab-fall',

@@ -3,6 +3,7 @@
  * set; `some-offices` is printed so that the owner asks before paying for drawings.
  */
 import type { CheckContext } from '../contract.js';
+import { OVERLAY_TRIGGERS } from './overlay.js';
 
 export interface Trigger {
   readonly id: string;
@@ -157,4 +158,5 @@ export const TRIGGERS: readonly Trigger[] = [
       return undefined;
     },
   },
+  ...OVERLAY_TRIGGERS,
 ];

@@ -26,6 +26,8 @@ export type Block =
       readonly title?: string;
       readonly columns: readonly TableColumn[];
       readonly rows: readonly TableRow[];
+      /** Never split between columns: for short tables. */
+      readonly whole?: boolean;
     }
   | {
       readonly kind: 'drawing';

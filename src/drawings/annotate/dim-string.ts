@@ -28,10 +28,12 @@ export interface DimStringOptions {
   readonly layer: LayerName;
   readonly style: Style;
   readonly format?: (inches: number) => string;
-  /** Finest fraction shown, as its denominator. */
+  /** Finest step shown, as parts of an inch: 16 for sixteenths, 25.4 for millimetres. */
   readonly denominator?: number;
   /** Paper inches from the datum to the first line; the style's by default. */
   readonly first?: number;
+  /** Sets no text beyond the ends of the string, where another string may stand: short end segments are staggered too. */
+  readonly within?: boolean;
 }
 
 /** Values shown along one tier: their sum is exactly the overall, since positions are rounded, not differences. */
@@ -75,6 +77,7 @@ export function placeTexts(
   spans: readonly { readonly lo: number; readonly hi: number; readonly width: number }[],
   h: number,
   outward: 1 | -1,
+  within = false,
 ): Placed[] {
   const pad = 0.75 * h;
   const rows: [number, number][][] = [];
@@ -83,8 +86,8 @@ export function placeTexts(
     const length = s.hi - s.lo;
     if (s.width + pad <= length) return { row: 0 };
     const reach = length / 2 + s.width / 2 + 1.1 * h;
-    if (i === 0) return { row: 0, shift: { x: -reach, y: 0 } };
-    if (i === last) return { row: 0, shift: { x: reach, y: 0 } };
+    if (i === 0 && !within) return { row: 0, shift: { x: -reach, y: 0 } };
+    if (i === last && !within) return { row: 0, shift: { x: reach, y: 0 } };
     const mid = (s.lo + s.hi) / 2;
     let row = 1;
     let x = mid;
@@ -134,7 +137,7 @@ export function dimString(o: DimStringOptions): DimString {
       hi: chain.at[i + 1]! * scale,
       width: textWidth(t, h),
     }));
-    const placed = placeTexts(spans, h, outward);
+    const placed = placeTexts(spans, h, outward, o.within);
     rowsBefore = Math.max(0, ...placed.map((p) => p.row));
     // An extension line starts at the object or, where a nearer tier has drawn it, at that tier's line.
     const start = (i: number): { readonly across: number; readonly skip: boolean } => {

@@ -101,7 +101,7 @@ const MEASURE: { readonly [K in Block['kind']]: (b: BlockOf<K>, s: Setting) => S
         (_, i): Slug => ({
           height: t.rowHeights[i]!,
           before: 0,
-          keep: false,
+          keep: b.whole === true && i < b.rows.length - 1,
           draw: (at) => t.drawRow(i, at),
           // The first row follows its own heading, so only later rows bring a copy.
           ...(i > 0 && { repeat }),

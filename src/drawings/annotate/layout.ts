@@ -77,17 +77,23 @@ function boxesMeet(a: TextBox, b: TextBox, tolerance: number): boolean {
   return true;
 }
 
+/** Half of what a box takes up and down the sheet, and to both sides. */
+function halfOf(b: TextBox): { readonly w: number; readonly h: number } {
+  const [c, s] = [Math.abs(Math.cos(b.angle)), Math.abs(Math.sin(b.angle))];
+  return { w: (b.w * c + b.h * s) / 2, h: (b.w * s + b.h * c) / 2 };
+}
+
 /** Pairs of texts that overlap by more than `tolerance` paper inches. */
 export function overlaps(boxes: readonly TextBox[], tolerance = 0.005): (readonly [TextBox, TextBox])[] {
-  const reach = (b: TextBox) => Math.hypot(b.w, b.h) / 2;
-  const sorted = [...boxes].sort((a, b) => a.x - reach(a) - (b.x - reach(b)));
+  // From the foot of the sheet up: most lettering is level, so few boxes share a height.
+  const sorted = boxes.map((b) => ({ b, ...halfOf(b) })).sort((p, q) => p.b.y - p.h - (q.b.y - q.h));
   const out: (readonly [TextBox, TextBox])[] = [];
   for (let i = 0; i < sorted.length; i++) {
-    const a = sorted[i]!;
+    const p = sorted[i]!;
     for (let j = i + 1; j < sorted.length; j++) {
-      const b = sorted[j]!;
-      if (b.x - reach(b) > a.x + reach(a)) break;
-      if (boxesMeet(a, b, tolerance)) out.push([a, b]);
+      const q = sorted[j]!;
+      if (q.b.y - q.h > p.b.y + p.h) break;
+      if (Math.abs(q.b.x - p.b.x) < p.w + q.w && boxesMeet(p.b, q.b, tolerance)) out.push([p.b, q.b]);
     }
   }
   return out;
@@ -96,9 +102,7 @@ export function overlaps(boxes: readonly TextBox[], tolerance = 0.005): (readonl
 /** Texts that reach outside a rectangle, e.g. the inside of the sheet's border. */
 export function outside(boxes: readonly TextBox[], r: Rect, tolerance = 0.005): TextBox[] {
   return boxes.filter((b) => {
-    const [c, s] = [Math.abs(Math.cos(b.angle)), Math.abs(Math.sin(b.angle))];
-    const w = (b.w * c + b.h * s) / 2;
-    const h = (b.w * s + b.h * c) / 2;
+    const { w, h } = halfOf(b);
     return (
       b.x - w < r.x - tolerance ||
       b.x + w > r.x + r.w + tolerance ||

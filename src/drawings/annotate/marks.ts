@@ -28,8 +28,14 @@ function addressBubble(number: string, sheet: string, o: MarkBase): Primitive[] 
   return [
     p.circle(0, 0, r, 'symbol', 'paper'),
     p.line(-r, 0, r, 0),
-    p.text(0, 0.28 * r, number, fitted(number, 1.1 * r, h * 1.05), { face: 'condensed-bold', align: 'center' }),
-    p.text(0, -0.18 * r, sheet, fitted(sheet, 1.72 * r, h), { face: 'condensed', align: 'center', valign: 'top' }),
+    {
+      ...p.text(0, 0.28 * r, number, fitted(number, 1.1 * r, h * 1.05), { face: 'condensed-bold', align: 'center' }),
+      role: 'mark-number',
+    },
+    {
+      ...p.text(0, -0.18 * r, sheet, fitted(sheet, 1.72 * r, h), { face: 'condensed', align: 'center', valign: 'top' }),
+      role: 'mark-sheet',
+    },
   ];
 }
 
@@ -130,6 +136,8 @@ export function detailMark(
     readonly number: string;
     readonly sheet: string;
     readonly angle?: number;
+    /** Paper inches from the circle to the bubble. */
+    readonly reach?: number;
     readonly scale: number;
   },
 ): Primitive[] {
@@ -138,7 +146,7 @@ export function detailMark(
   const r = o.style.bubble * 1.2;
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
   const edge = o.radius * o.scale;
-  const far = edge + o.style.note * 2;
+  const far = edge + (o.reach ?? o.style.note * 2);
   return [
     { kind: 'circle', layer: o.layer, center: o.at, radius: o.radius, pen: 'hidden' },
     symbol(o.layer, o.at, [
@@ -324,7 +332,9 @@ export function slopeArrow(
   const h = o.style.note;
   const p = pencil(o.layer, 'leader');
   const length = textWidth(o.text, h) + 2 * h;
-  const flip = Math.cos(o.angle) < -1e-9;
+  // Never read from the left of the sheet: an arrow straight down carries its text turned.
+  const down = Math.abs(Math.cos(o.angle)) < 1e-9 && Math.sin(o.angle) < 0;
+  const flip = Math.cos(o.angle) < -1e-9 || down;
   return {
     ...symbol(
       o.layer,

@@ -1,7 +1,7 @@
 /** Places tags beside what they name so that no two texts touch and as few lines as possible are covered. */
 import type { Vec2 } from '../../base/vec.js';
 import { type Flat, flatten, type PaperSymbol, type Primitive, type Rect } from '../ir/index.js';
-import { textBoxes } from './layout.js';
+import { overlaps, textBoxes } from './layout.js';
 import { type TagOptions, tag, tagSize } from './tags.js';
 
 /** A tag with the offset it would like: paper inches from the thing to the centre of the tag. */
@@ -181,4 +181,37 @@ export function placeNote(
     if (price < least) [best, least] = [way, price];
   });
   return best;
+}
+
+/**
+ * Of ways to draw the same things, the first whose lettering touches none of `over` and none of its own, or the one that
+ * touches least; among equals the one whose lettering lies over fewest lines of `lines`.
+ */
+export function clearest<T extends readonly Primitive[]>(
+  ways: readonly [T, ...T[]],
+  scale: number,
+  over: readonly Primitive[],
+  lines: readonly Primitive[] = [],
+): T {
+  const strokes = lines.length > 0 ? segmentsOf(flatOf([...lines, ...over], scale)) : [];
+  const price = (way: T): number => {
+    const boxes = textBoxes(flatOf(way, scale)).map(boxOf);
+    const covered = boxes.reduce((n, b) => n + strokes.filter((l) => through(b, l)).length, 0);
+    return overlaps(textBoxes(flatOf([...over, ...way], scale))).length * PRICE.touch + covered;
+  };
+  let [best, least] = [ways[0], Number.POSITIVE_INFINITY];
+  for (const way of ways) {
+    const p = price(way);
+    if (p < least) [best, least] = [way, p];
+    if (p === 0) break;
+  }
+  return best;
+}
+
+/** True when a note's lettering lies on text of `over`. Scale and list as for `placeTags`. */
+export function touchesText(note: Primitive, scale: number, over: readonly Primitive[]): boolean {
+  const boxes = textBoxes(flatOf(over, scale)).map(boxOf);
+  return textBoxes(flatOf([note], scale))
+    .map(boxOf)
+    .some((own) => boxes.some((b) => meet(own, b)));
 }

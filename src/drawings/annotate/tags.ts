@@ -7,7 +7,7 @@ import type { Style } from './style.js';
  * Tags: a mark in a shape that tells its kind without reading it. Shapes are this program's own; the legend of the first
  * sheet shows them.
  */
-export type TagKind = 'footing' | 'post' | 'beam' | 'truss' | 'rafter' | 'joint' | 'point' | 'note';
+export type TagKind = 'footing' | 'post' | 'beam' | 'truss' | 'rafter' | 'joint' | 'point' | 'note' | 'opening';
 
 type Outline = (p: Pencil, halfText: number, h: number) => Primitive;
 
@@ -90,6 +90,24 @@ const diamond: Outline = (p, w, h) => {
   );
 };
 
+/** Sides upright, top and bottom roofed. */
+const roofed: Outline = (p, w, h) => {
+  const x = w + 0.62 * h;
+  const y = 0.8 * h;
+  return p.shape(
+    [
+      [0, -1.5 * h],
+      [x, -y],
+      [x, y],
+      [0, 1.5 * h],
+      [-x, y],
+      [-x, -y],
+    ],
+    'symbol',
+    'paper',
+  );
+};
+
 export const TAGS: Readonly<Record<TagKind, { readonly means: string; readonly outline: Outline }>> = {
   footing: { means: 'footing', outline: box(0) },
   post: { means: 'post', outline: round },
@@ -99,6 +117,7 @@ export const TAGS: Readonly<Record<TagKind, { readonly means: string; readonly o
   joint: { means: 'joint or connector', outline: diamond },
   point: { means: 'layout point', outline: box(0.5) },
   note: { means: 'keyed note', outline: box(0.55) },
+  opening: { means: 'window or door', outline: roofed },
 };
 
 export interface TagOptions {
@@ -144,5 +163,5 @@ export function tag(o: TagOptions): PaperSymbol {
 export const tagSize = (kind: TagKind, text: string, style: Style): { readonly w: number; readonly h: number } => {
   const w = textWidth(text, style.note, 'condensed-bold') / 2;
   const slender = kind === 'joint' ? 1.35 : 1.1;
-  return { w: w + slender * style.note, h: (kind === 'joint' ? 1.55 : 1.25) * style.note };
+  return { w: w + slender * style.note, h: (kind === 'joint' || kind === 'opening' ? 1.55 : 1.25) * style.note };
 };

@@ -17,7 +17,7 @@ export interface SetData {
   readonly status: { readonly kind: 'preliminary' } | { readonly kind: 'issued'; readonly purpose: string };
   /** One or two sentences, small. */
   readonly cautions: readonly string[];
-  /** Keeps the office's stamp space clear at the top of the strip. */
+  /** Keeps the office's stamp space clear at the top of the strip; true unless said otherwise. */
   readonly stamp?: boolean;
 }
 
@@ -51,15 +51,27 @@ function formOf(size: SheetSize, stamp: boolean): Form {
     style,
     border: { x: left, y: edge, w: w - left - edge, h: h - 2 * edge },
     strip: large ? (stamp ? 3.95 : 3.25) : stamp ? 2.25 : 2.2,
-    stampHeight: stamp ? (large ? 5.95 : 3.05) : 0,
+    stampHeight: stamp ? (large ? 6.1 : 3.15) : 0,
   };
 }
 
 /** Paper rectangle for views and notes: inside the border, left of the title strip, with a margin. */
-export function drawingArea(size: SheetSize, stamp = false): Rect {
+export function drawingArea(size: SheetSize, stamp = true): Rect {
   const f = formOf(size, stamp);
   const pad = f.style.note * 2.6;
   return { x: f.border.x + pad, y: f.border.y + pad, w: f.border.w - f.strip - 2 * pad, h: f.border.h - 2 * pad };
+}
+
+/**
+ * Space at the top right corner that stays free of ink for the office's stamp: 3 3/4 by 5 3/4 in on large sheets, half of
+ * that on small ones, which are read as half-size prints.
+ */
+export function stampSpace(size: SheetSize): Rect {
+  const { border, strip } = formOf(size, true);
+  const large = SHEET_SIZES[size].h >= 16;
+  const [w, h] = large ? [3.75, 5.75] : [1.875, 2.875];
+  // Its caption stands in what is left of the cell below it.
+  return { x: border.x + border.w - strip + (strip - w) / 2, y: border.y + border.h - 0.1 - h, w, h };
 }
 
 /** Inside of the border, title strip included. */
@@ -157,9 +169,8 @@ function revisions(s: Strip, top: number, rows: SetData['revisions']): Cell {
   return { items, height: first + count * step + 1.2 * h + s.pad };
 }
 
-function stampSpace(s: Strip, top: number, height: number): Cell {
-  const k = s.pad * 0.75;
-  const [x0, x1, y0, y1] = [s.x0 + k, s.x1 - k, top - k, top - height + k];
+/** Corner marks round the stamp space and its caption below; nothing inside. */
+function stampCell(s: Strip, top: number, height: number, space: Rect): Cell {
   const c = 0.18;
   const corner = (x: number, y: number, dx: number, dy: number) =>
     s.p.path(
@@ -170,14 +181,15 @@ function stampSpace(s: Strip, top: number, height: number): Cell {
       ],
       'rule',
     );
+  const [right, up] = [space.x + space.w, space.y + space.h];
   return {
     height,
     items: [
-      corner(x0, y0, 1, -1),
-      corner(x1, y0, -1, -1),
-      corner(x0, y1, 1, 1),
-      corner(x1, y1, -1, 1),
-      s.p.text((x0 + x1) / 2, y1 + 0.14, 'Space reserved for the reviewing office', s.style.small, {
+      corner(space.x, up, 1, -1),
+      corner(right, up, -1, -1),
+      corner(space.x, space.y, 1, 1),
+      corner(right, space.y, -1, 1),
+      s.p.text((s.x0 + s.x1) / 2, top - height + 0.08, 'Space reserved for the reviewing office', s.style.small, {
         ink: 'soft',
         face: 'condensed',
         align: 'center',
@@ -188,7 +200,7 @@ function stampSpace(s: Strip, top: number, height: number): Cell {
 
 /** Border and title strip of a sheet, in paper inches. */
 export function titleBlock(size: SheetSize, set: SetData, sheet: SheetData): readonly Primitive[] {
-  const f = formOf(size, set.stamp ?? false);
+  const f = formOf(size, set.stamp ?? true);
   const { style, border } = f;
   const p = pencil('G-ANNO-TTLB', 'rule');
   const right = border.x + border.w;
@@ -203,7 +215,7 @@ export function titleBlock(size: SheetSize, set: SetData, sheet: SheetData): rea
     y -= c.height;
     rule(y, pen);
   };
-  if (f.stampHeight > 0) down(stampSpace(s, y, f.stampHeight), 'rule-bold');
+  if (f.stampHeight > 0) down(stampCell(s, y, f.stampHeight, stampSpace(size)), 'rule-bold');
   down(field(s, y, 'Project', [set.project], style.heading * 1.12, 'bold'));
   down(field(s, y, 'Site', set.address, style.note));
   const half = (s.x0 + s.x1) / 2;

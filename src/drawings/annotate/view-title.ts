@@ -34,7 +34,10 @@ export function viewTitle(o: ViewTitleOptions): {
     items: [
       p.line(at.x + 2 * r, at.y, at.x + Math.max(width, 2 * r), at.y, 'rule-bold'),
       p.circle(at.x + r, at.y, r, 'profile', 'paper'),
-      p.text(at.x + r, at.y, o.number, h * 0.85, { face: 'bold', align: 'center', valign: 'middle' }),
+      {
+        ...p.text(at.x + r, at.y, o.number, h * 0.85, { face: 'bold', align: 'center', valign: 'middle' }),
+        role: 'view-number',
+      },
       p.text(x, at.y + 0.52 * h, o.title, h, { face: 'bold' }),
       p.text(x, at.y - 0.62 * style.note, o.scale, style.note, { valign: 'top' }),
     ],

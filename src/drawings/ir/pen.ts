@@ -45,8 +45,22 @@ export type PenName = keyof typeof PENS;
 
 export const penOf = (name: PenName): Pen => PENS[name];
 
+/** Greys of lit faces in a shaded picture, dark to light. Black line work leaves them white. */
+export const SHADES = {
+  'shade-1': 0.36,
+  'shade-2': 0.44,
+  'shade-3': 0.52,
+  'shade-4': 0.6,
+  'shade-5': 0.68,
+  'shade-6': 0.76,
+  'shade-7': 0.83,
+  'shade-8': 0.9,
+  'shade-9': 0.96,
+} as const satisfies Record<string, number>;
+export type ShadeName = keyof typeof SHADES;
+
 /** Fill of a closed path: `paper` hides what lies under it, `tint` reads as a light wash, `poche` marks cut existing work. */
-export const FILLS = { paper: 1, tint: 0.93, poche: 0.72, ink: 0 } as const satisfies Record<string, number>;
+export const FILLS = { paper: 1, tint: 0.93, poche: 0.72, ink: 0, ...SHADES } as const satisfies Record<string, number>;
 export type FillName = keyof typeof FILLS;
 
 /** Text ink as grey: `soft` is for the labels of a form, never for content. */

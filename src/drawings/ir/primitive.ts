@@ -100,6 +100,8 @@ export interface Dimension extends Common {
   /** Model inches shown, after the chain's rounding. */
   readonly value: number;
   readonly text: string;
+  /** Model inches that a break line between the ends leaves out of the view; part of `value`. */
+  readonly beyond?: number;
   readonly height: number;
   /** Paper inches by which the text leaves its place over the middle of the segment: along the line and away from it. */
   readonly shift?: Vec2;

@@ -66,7 +66,12 @@ export interface Sheet {
   readonly items: readonly Primitive[];
   /** As the title block prints it: `1/4" = 1'-0"`, `As noted`, `Not to scale`. */
   readonly scaleNote: string;
+  /** File of its own in which offices ask for it; absent: with the drawings. */
+  readonly file?: SeparateFile;
 }
+
+/** What offices ask to be handed in apart from the drawings. */
+export type SeparateFile = 'site-plan' | 'calculations' | 'trusses';
 
 export const toPaper = (v: Pick<Viewport, 'at' | 'from' | 'scale'>, p: Vec2): Vec2 => ({
   x: v.at.x + (p.x - v.from.x) * v.scale,

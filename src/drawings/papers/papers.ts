@@ -45,8 +45,8 @@ const SIDE = 0.6;
 const STYLE = styleFor(SIZE);
 const N = STYLE.note;
 const FOOT = 0.62;
-const FIRST_HEAD = 1.32;
-const NEXT_HEAD = 0.92;
+const FIRST_HEAD = 1.3;
+const NEXT_HEAD = 0.95;
 const GUTTER = 0.35;
 
 export const PAPER_WIDTH = W - 2 * SIDE;
@@ -74,7 +74,7 @@ function head(paper: Paper, data: PaperData, first: boolean): Primitive[] {
   ];
   if (data.banner !== undefined)
     items.push(p.text(W - SIDE - 1.1, top - N, data.banner, N, { face: 'condensed-bold', align: 'right' }));
-  const base = top - 1.9 * N - 0.75 * N - big;
+  const base = top - 1.9 * N - (first ? 1.5 : 1.1) * N - big;
   items.push(p.text(SIDE, base, first ? paper.title : `${paper.title}, continued`, big, { face: 'bold' }));
   if (first && paper.sub !== undefined)
     items.push(p.text(SIDE, base - 2 * N, fitted(paper.sub, PAPER_WIDTH, N), N, { face: 'regular' }));

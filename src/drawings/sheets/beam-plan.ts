@@ -5,7 +5,7 @@ import type { Primitive } from '../ir/index.js';
 import { idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
 import { alongHouse, coverView, houseStretch, stretchPlan } from './house-stretch.js';
-import { dims, northOnPlan, placeView, unique, withSideColumn } from './parts.js';
+import { dims, inflate, northOnPlan, placeView, unique, withSideColumn } from './parts.js';
 import { slabPlan, standsOff } from './plan-base.js';
 import { sectionLayout } from './section-layout.js';
 import { sectionLines } from './section-plane.js';
@@ -201,7 +201,8 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
     {
       title: 'Column and beam plan',
       scaleNote: view.scale.label,
-      viewports: [view.viewport],
+      // Slabs that run on toward a house far off end at the edge of the view.
+      viewports: [off ? { ...view.viewport, window: inflate(stretch.model, 24) } : view.viewport],
       items: [...view.items, ...notes.items],
     },
   ];

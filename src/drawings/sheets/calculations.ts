@@ -142,4 +142,10 @@ function draw(ctx: SheetContext): SheetBody[] {
   return flowSheets(ctx, { title: 'Calculations', blocks, columns: area.w > 24 ? 3 : 2, layer: 'G-ANNO-NOTE' });
 }
 
-export const calculations: SheetKind = { title: 'Calculations', discipline: 'S', needed: () => true, draw };
+export const calculations: SheetKind = {
+  title: 'Calculations',
+  discipline: 'S',
+  file: 'calculations',
+  needed: () => true,
+  draw,
+};

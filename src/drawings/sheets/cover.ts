@@ -4,6 +4,7 @@ import type { Office } from '../../project/model.js';
 import { type Block, splitColumns, type TableRow } from '../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { flowSheets } from './parts.js';
+import { deferredBy, papersComplete } from './truss-words.js';
 
 const CAUTIONS = [
   'This set was prepared with a program that helps; it certifies nothing. Local codes and the authority having jurisdiction decide.',
@@ -75,22 +76,19 @@ function professional(ctx: SheetContext): Block[] {
 }
 
 /** What is handed in later, on whose word; trusses whose sealed sheets are entered are no longer. */
-function deferredItems({ project, structure, results }: SheetContext['input']): string[] {
+function deferredItems(input: SheetContext['input']): string[] {
+  const { project, structure } = input;
   if (!structure.members.some((m) => m.truss)) return ['None.'];
-  const papers = project.cover.trussPapers ?? [];
-  if (
-    results.some((r) => r.check === 'truss-papers') &&
-    !results.some((r) => r.check === 'truss-papers' && r.status !== 'pass')
-  ) {
+  if (papersComplete(input)) {
+    const papers = project.cover.trussPapers ?? [];
     return [
       `None. Sealed truss designs: ${papers.map((p) => `${p.mark} ${p.from}, sealed by ${p.sealedBy}`).join('; ')}.`,
     ];
   }
-  const { deferred } = project.cover;
-  const agreed = deferred?.state === 'given' && deferred.from !== '' && deferred.value.includes('trusses');
+  const by = deferredBy(input);
   return [
-    agreed
-      ? `Trusses: sealed design drawings and layout by the truss plant, deferred submittal accepted by ${deferred.from}. Trusses may not be set before the sealed papers are handed in, approved and entered here.`
+    by
+      ? `Trusses: sealed design drawings and layout by the truss plant, deferred submittal accepted by ${by}. Trusses may not be set before the sealed papers are handed in, approved and entered here.`
       : 'Trusses: sealed design drawings and layout by the truss plant. The building official must agree to the deferral; approval before the trusses are set.',
   ];
 }
@@ -200,4 +198,4 @@ function draw(ctx: SheetContext): SheetBody[] {
   return flowSheets(ctx, { title: 'Cover', blocks, columns, layer: 'G-ANNO-NOTE' });
 }
 
-export const cover: SheetKind = { title: 'Cover', discipline: 'G', needed: () => true, draw };
+export const cover: SheetKind = { title: 'Cover', discipline: 'G', lists: true, needed: () => true, draw };

@@ -9,6 +9,7 @@ import { braceKeys } from './brace-keys.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { footingSize, footOfPost } from './footing-words.js';
 import { DETAIL_SCALES, dims, placeView, scaleFor } from './parts.js';
+import { standsOff } from './plan-base.js';
 import { type Cutting, coverOnly, sectionPicture, soil } from './section-picture.js';
 import { carriersOf, sectionPlanes } from './section-plane.js';
 
@@ -175,11 +176,15 @@ function drawDetail(ctx: SheetContext): SheetBody[] {
     see(camera, { x: r.max.x, y: r.max.y, z: 0 }).a,
   ]);
   const eave = Math.max(...all) + 8;
-  const ridge = cut.name === 'rear' ? (Math.min(...all) + Math.max(...all)) / 2 - 10 : -12;
+  // From the ridge, or from the house wall; a house far off is not shown.
+  const gabled = structure.surfaces.filter((s) => s.roof === sectionPlanes(structure)[0].roof.mark).length > 1;
+  const half = (Math.min(...all) + Math.max(...all)) / 2 - 10;
+  const off = gabled ? half : Math.min(...all) - 10;
+  const ridge = cut.name === 'rear' ? half : standsOff(structure) ? off : -12;
   const frame: Rect = { x: Math.min(ridge, a - 40), y: low, w: eave - Math.min(ridge, a - 40), h: high - low };
   const noteWidth = Math.min(area.w * 0.36, 74 * h);
   const box: Rect = { x: area.x, y: area.y, w: area.w - noteWidth - style.gutter, h: area.h };
-  const scale = scaleFor(ctx, frame, box, { x: h * 9, y: h * 3 }, DETAIL_SCALES);
+  const scale = scaleFor(ctx, frame, box, { x: h * 9, y: h * 3 }, [...DETAIL_SCALES, '3/16', '1/8']);
   const window = { x: frame.x, y: frame.y, w: frame.w + 4, h: frame.h };
   const items = [...soil(ctx, cut, frame), ...pic.items];
   const f = chosen.footing;

@@ -126,7 +126,8 @@ function drawView(ctx: SheetContext, view: View, box: Rect, number: string): Pla
         tiers: [{ stations: zs }, { stations: [zs[0]!, top] }],
       }).items,
     );
-  // Slope triangles on roofs whose fall is seen square on.
+  // Slope triangles on roofs whose fall is seen square on; slopes of one pitch close together share the first one's.
+  const drawn: { readonly x: number; readonly slope: number }[] = [];
   for (const s of shows ? structure.surfaces : []) {
     const fall = s.downhill.x * camera.right.x + s.downhill.y * camera.right.y;
     // Nothing of a roof behind the house is seen.
@@ -136,6 +137,9 @@ function drawView(ctx: SheetContext, view: View, box: Rect, number: string): Pla
     const p = see(camera, { x: s.origin.x + s.v.x * vm, y: s.origin.y + s.v.y * vm, z: s.origin.z + s.v.z * vm });
     const rise = roof.pitchText.split('/')[0] ?? roof.pitchText;
     const at: Vec2 = { x: p.a, y: p.b + (h * 4.5) / scale.ratio };
+    const near = drawn.some((t) => Math.abs(t.x - at.x) * scale.ratio < 10 * h && Math.abs(t.slope - s.slope) < 1e-6);
+    if (near) continue;
+    drawn.push({ x: at.x, slope: s.slope });
     over.push(
       slopeTriangle({
         at,

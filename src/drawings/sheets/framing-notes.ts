@@ -1,6 +1,7 @@
 /** Notes on the framing plan for parts that need a word on how they are put together: rakes on outlookers, hips with jacks. */
 import type { Member, Structure } from '../../structure/model.js';
 import type { SheetContext } from './contract.js';
+import { overlayNotes } from './tie-in-parts.js';
 
 const marksOf = (structure: Structure, pick: (m: Member) => boolean): string =>
   [...new Set(structure.members.filter(pick).map((m) => m.mark))].join(', ');
@@ -35,4 +36,5 @@ function hipNotes(structure: Structure): string[] {
 export const framingNotes = (structure: Structure, len: SheetContext['len']): string[] => [
   ...rakeNotes(structure, len),
   ...hipNotes(structure),
+  ...overlayNotes(structure),
 ];

@@ -1,17 +1,27 @@
 /** Roof framing plan: what is carried. */
 import type { Vec2 } from '../../base/vec.js';
-import { findFastener } from '../../catalog/index.js';
-import type { Nailing, Project } from '../../project/model.js';
 import type { Member } from '../../structure/model.js';
-import { measure, placeTags, spread, type TableRow, type TagKind, type TagWish, textBlock } from '../annotate/index.js';
+import {
+  clearest,
+  measure,
+  placeTags,
+  spread,
+  type TableRow,
+  type TagKind,
+  type TagWish,
+  textBlock,
+} from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { fallOf, ridgeLines } from './fall-arrows.js';
 import { bar, jointTags } from './frame-parts.js';
 import { framingNotes } from './framing-notes.js';
+import { nailingNotes } from './nailing-words.js';
 import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
 import { housePlan, planMargin, roofExtents, standsOff } from './plan-base.js';
+import { overlayOnPlan } from './tie-in-parts.js';
 import { houseNotes, tiesOnPlan } from './tie-rows.js';
+import { paperState } from './truss-words.js';
 
 const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = {
   truss: 'truss',
@@ -37,7 +47,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
   const model = roofExtents(structure, 30);
   const margin = planMargin(ctx, model);
-  const scale = scaleFor(ctx, model, main, margin, PLAN_SCALES);
+  const scale = scaleFor(ctx, model, main, margin, ['1', ...PLAN_SCALES]);
   const items: Primitive[] = [...(standsOff(structure) ? [] : housePlan(structure, 30, model))];
   const over: Primitive[] = [];
   const wishes: TagWish[] = [];
@@ -57,6 +67,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const framing = structure.members.filter((m) => FRAMING_TAG[m.role] !== undefined && m.role !== 'fascia');
   items.push(...framing.map((m) => bar(m, 'S-FRAM', 'new')));
   items.push(...structure.members.filter((m) => PLAIN_BARS.has(m.role)).map((m) => bar(m, 'S-FRAM', 'new-fine')));
+  items.push(...overlayOnPlan(structure));
   // One tag and one spread for each run of equal frames.
   const marks = [...new Set(framing.map((m) => m.mark))];
   const center = (m: Member): Vec2 => ({ x: (m.start.x + m.end.x) / 2, y: (m.start.y + m.end.y) / 2 });
@@ -146,16 +157,22 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   const other = alongX
     ? [standsOff(structure) ? roof.min.y : 0, ...beamAt, roof.max.y]
     : [roof.min.x, ...beamAt, roof.max.x];
-  over.push(
-    ...dims(ctx, { ...common, side: side1, datum: datum1, tiers: [{ stations: unique(chain) }, { stations: ends }] })
-      .items,
-    ...dims(ctx, {
+  const first = dims(ctx, {
+    ...common,
+    side: side1,
+    datum: datum1,
+    tiers: [{ stations: unique(chain) }, { stations: ends }],
+  }).items;
+  // Where the two strings meet at a corner, the second keeps its lettering within its ends.
+  const second = (within: boolean) =>
+    dims(ctx, {
       ...common,
       side: side2,
       datum: datum2,
+      within,
       tiers: [{ stations: unique(other) }, { stations: [Math.min(...other), Math.max(...other)] }],
-    }).items,
-  );
+    }).items;
+  over.push(...first, ...clearest([second(false), second(true)], scale.ratio, first));
   // Further roofs carry a string of their own at the edge that faces away from the first.
   for (const r of structure.roofs.slice(1)) {
     const x = runsAlongX(r.mark);
@@ -167,17 +184,19 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   }
   for (const line of ridgeLines(structure)) {
     items.push({ kind: 'line', layer: 'A-ROOF', pen: 'profile', a: line.a, b: line.b });
-    over.push({
+    const level = Math.abs(line.b.x - line.a.x) > Math.abs(line.b.y - line.a.y);
+    const word = (t: number): Primitive => ({
       kind: 'text',
       layer: 'A-ANNO-NOTE',
-      at: { x: line.a.x + 0.86 * (line.b.x - line.a.x), y: line.a.y + 0.86 * (line.b.y - line.a.y) },
+      at: { x: line.a.x + t * (line.b.x - line.a.x), y: line.a.y + t * (line.b.y - line.a.y) },
       content: 'ridge',
       height: h,
       align: 'center',
       valign: 'middle',
       mask: true,
-      angle: Math.abs(line.b.x - line.a.x) > Math.abs(line.b.y - line.a.y) ? 0 : Math.PI / 2,
+      angle: level ? 0 : Math.PI / 2,
     });
+    over.push(...clearest([[word(0.86)], [word(0.93)], [word(0.14)], [word(0.07)], [word(0.7)]], scale.ratio, over));
   }
   // What stands fast is on the plan: arrows go where they are clear of it, tags where they are clear of both.
   for (const s of structure.surfaces) over.push(fallOf(ctx, s, scale.ratio, over, items));
@@ -241,7 +260,7 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
           items: [
             ...(trusses
               ? [
-                  'Trusses are designed and sealed by the truss plant’s engineer; the profile here is for order and layout. Do not cut, notch, drill or load them otherwise. Truss papers are a deferred submittal until they are in the set.',
+                  `Trusses are designed and sealed by the truss plant’s engineer; the profile here is for order and layout. Do not cut, notch, drill or load them otherwise. Truss papers: ${paperState(ctx.input)}.`,
                   'Set, brace and restrain trusses by the plant’s instructions. Unbraced trusses fall over: keep people from under them.',
                 ]
               : [
@@ -268,30 +287,6 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
       items: [...view.items, ...notes.items],
     },
   ];
-}
-
-/** How each roof's sheathing is nailed, or that it is still to be said; roofs nailed alike share a note. */
-function nailingNotes(project: Project, len: SheetContext['len']): string[] {
-  const marks = new Map<string, string[]>();
-  for (const { mark, finish } of project.cover.roofs) {
-    if (finish.sheathing === '') continue;
-    const n = finish.nailing;
-    const how = n
-      ? `${findFastener(n.nail)?.name ?? n.nail} at ${len(n.edge)} on panel ends and edges and ${len(n.field)} elsewhere into every frame${diaphragmText(n, len)}`
-      : 'open, to be named before it is built';
-    marks.set(how, [...(marks.get(how) ?? []), mark]);
-  }
-  return [...marks].map(([how, of]) => `Sheathing nails, ${of.join(' and ')}: ${how}.`);
-}
-
-/** What makes the sheathing carry side load: boundary nails, blocked edges, blocks over the bearings. */
-function diaphragmText(n: Nailing, len: SheetContext['len']): string {
-  const boundary = `, ${len(n.boundary ?? n.edge)} along all outer edges, ridge and hips into blocking`;
-  const blocked = n.blocked ? ', all panel edges blocked' : ', panel edges between frames unblocked';
-  const heel = n.heel
-    ? `; a block in every bay over each beam, ${n.heel.count} toe-nails ${findFastener(n.heel.nail)?.name ?? n.heel.nail}`
-    : '';
-  return `${boundary}${blocked}${heel}`;
 }
 
 export const framingPlanSheet: SheetKind = {

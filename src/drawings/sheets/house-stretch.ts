@@ -38,7 +38,7 @@ function newWork(structure: Structure): readonly [number, number] {
 }
 
 /** The cut moved outward past an opening it would run through. */
-function clearOfOpenings(structure: Structure, x: number, out: 1 | -1): number {
+export function clearOfOpenings(structure: Structure, x: number, out: 1 | -1): number {
   for (const w of structure.walls) {
     if (Math.abs(w.start.y) > 1 || Math.abs(w.end.y) > 1) continue;
     const way = Math.sign(w.end.x - w.start.x);
@@ -139,6 +139,7 @@ export function alongHouse(
       : {
           ...d,
           value: d.value + Math.abs(cut - corner),
+          beyond: (d.beyond ?? 0) + Math.abs(cut - corner),
           text: `${ctx.len(d.value + Math.abs(cut - corner))} to corner`,
         };
   // Of several corners beyond a cut the nearest, the one the layout is measured from.

@@ -82,6 +82,9 @@ const bubbles = (ctx: SheetContext, rows: readonly PathRow[], at: (r: PathRow) =
 const NOTE =
   'Numbers are demand over capacity of the worst link of each row: 1.00 is the limit, “open” blocks the set, “none” means that no combination asks for it, “leaves at the roof” that the side load goes through the roof into the house above this link. Down is the largest load toward the ground, up the largest net uplift with 0.6 of the dead load, sideways the larger of along and square to the house. The steps of joints stand in the calculations mark by mark; of equal parts those of the one nearest its limit. “Together” is the ratio of all ways acting at once at the worst joint of the mark, as the calculations print it; a connection worked out for the force as it comes has only this one. Each rating is taken at the load duration of its own combination.';
 
+/** Shares of the picture beside the table, the first that earns the largest scale. */
+const SHARES = [0.62, 0.66, 0.7] as const;
+
 /** Sheets wider than this, inches of drawing area, hold picture and table side by side; narrower ones one above the other. */
 const WIDE = 24;
 
@@ -90,7 +93,6 @@ function draw(ctx: SheetContext): SheetBody[] {
   const { area, style } = ctx;
   const rows = pathTable(ctx.input, results);
   const wide = area.w > WIDE;
-  const [left, right] = splitColumns(area, [0.62, 0.38], style.gutter) as [Rect, Rect];
   const { cut, camera, pic } = sectionPicture(ctx, coverOnly(ctx));
   const as = structure.roofs.flatMap((r) => [
     see(camera, { x: r.min.x, y: r.min.y, z: 0 }).a,
@@ -100,6 +102,10 @@ function draw(ctx: SheetContext): SheetBody[] {
   const high = Math.max(...structure.roofs.map((r) => r.highestPoint)) + 20;
   const frame = { x: Math.min(...as) - 14, y: low, w: Math.max(...as) - Math.min(...as) + 28, h: high - low };
   const margin = { x: style.note * 4, y: style.note * 2 };
+  const ratioIn = (share: number): number =>
+    scaleFor(ctx, frame, splitColumns(area, [share, 1 - share], style.gutter)[0]!, margin, SECTION_SCALES).ratio;
+  const share = SHARES.reduce<number>((best, s) => (ratioIn(s) > ratioIn(best) + 1e-9 ? s : best), SHARES[0]);
+  const [left, right] = splitColumns(area, [share, 1 - share], style.gutter) as [Rect, Rect];
   // One above the other the picture may take somewhat more than half, so that rows are left for the first sheet.
   const room = wide ? left : { ...area, y: area.y + 0.4 * area.h, h: 0.6 * area.h, w: 0.55 * area.w };
   const scale = scaleFor(ctx, frame, room, margin, SECTION_SCALES);
@@ -124,6 +130,8 @@ function draw(ctx: SheetContext): SheetBody[] {
     snug: margin.y,
   });
   const viewHeight = frame.h * scale.ratio + 2 * margin.y + titleBand(ctx);
+  // Ground and house run on a little to both sides, as far as the margin goes.
+  const side = Math.min(14, margin.x / scale.ratio);
   const { lateral } = project.cover;
   const table: Block = {
     kind: 'table',
@@ -159,7 +167,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       title: 'Load path',
       scaleNote: placed.scale.label,
       viewports: [
-        { ...placed.viewport, window: { x: frame.x - 14, y: frame.y - 6, w: frame.w + 28, h: frame.h + 12 } },
+        { ...placed.viewport, window: { x: frame.x - side, y: frame.y - 6, w: frame.w + 2 * side, h: frame.h + 12 } },
       ],
       items: [...placed.items, ...words, ...text.items],
     },

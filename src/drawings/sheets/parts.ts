@@ -1,4 +1,5 @@
 /** Pieces that most sheets share: a framed view with title, bar scale and north; extents; keyed lists. */
+import { MILLIMETRES_PER_INCH } from '../../base/quantity/index.js';
 import type { Vec2 } from '../../base/vec.js';
 import {
   type Block,
@@ -27,7 +28,7 @@ import {
 import type { SheetBody, SheetContext } from './contract.js';
 
 export const PLAN_SCALES: readonly ScaleName[] = ['3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
-export const SECTION_SCALES: readonly ScaleName[] = ['1', '3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
+export const SECTION_SCALES: readonly ScaleName[] = ['1-1/2', '1', '3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
 export const DETAIL_SCALES: readonly ScaleName[] = ['1-1/2', '1', '3/4', '1/2', '3/8', '1/4'];
 export const SITE_SCALES: readonly ScaleName[] = ['1:10', '1:20', '1:30', '1:40', '1:50', '1:60', '1:100'];
 
@@ -139,7 +140,9 @@ export function dims(ctx: SheetContext, o: Omit<DimStringOptions, 'style' | 'for
     said.add(key);
     return true;
   });
-  return dimString({ ...o, tiers, style: ctx.style, format: ctx.len });
+  // Rounded to what is printed, so that the printed parts add up: sixteenths of an inch, or millimetres.
+  const denominator = ctx.input.project.job.units === 'metric' ? MILLIMETRES_PER_INCH : 16;
+  return dimString({ ...o, tiers, style: ctx.style, format: ctx.len, denominator });
 }
 
 /** Values in order, each once. */
@@ -180,4 +183,20 @@ export function flowOn(slugs: readonly Slug[], columns: readonly Rect[], title: 
     rest = flowed.rest;
   }
   return bodies;
+}
+
+/** Columns cut to the least height at which measured text still fits them, so that they end together; as they are when it does not fit. */
+export function evened(slugs: readonly Slug[], columns: readonly Rect[]): readonly Rect[] {
+  const cut = (h: number): Rect[] => columns.map((c) => ({ ...c, y: c.y + c.h - h, h }));
+  const fits = (h: number): boolean => columnsFlow(slugs, cut(h)).rest.length === 0;
+  const most = columns[0]!.h;
+  if (!fits(most)) return columns;
+  let [low, high] = [0, most];
+  for (let k = 0; k < 8; k++) {
+    const mid = (low + high) / 2;
+    // A piece taller than its column is drawn all the same: such a height is none.
+    if (slugs.every((s) => s.height <= mid) && fits(mid)) high = mid;
+    else low = mid;
+  }
+  return cut(high);
 }

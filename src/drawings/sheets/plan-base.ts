@@ -137,7 +137,8 @@ export function coverExtents(structure: Structure, behind: number): Rect {
 
 /** The roof and the strip of house behind it: nothing on the framing plan is measured from the house corners. */
 export function roofExtents(structure: Structure, behind: number): Rect {
-  const roofs = extents(structure.roofs.flatMap((r) => [r.min, r.max]));
+  const over = (structure.overlays ?? []).flatMap((o) => o.faces.flatMap((f) => f.outline));
+  const roofs = extents([...structure.roofs.flatMap((r) => [r.min, r.max]), ...over]);
   const low = standsOff(structure) ? roofs.y : Math.min(roofs.y, -behind);
   return { x: roofs.x - behind, y: low, w: roofs.w + 2 * behind, h: roofs.y + roofs.h - low };
 }

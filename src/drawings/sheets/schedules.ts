@@ -1,64 +1,27 @@
 /** Schedules: every marked part once, with what it takes to buy, cut, place and connect it. */
 import { formatForce } from '../../base/quantity/index.js';
-import { calculatedText } from '../../checks/house/calculated.js';
-import { connectionSchedule } from '../../checks/joints/connections/assess.js';
-import { type Demand, type JointDemand, jointDemands } from '../../checks/joints/demands.js';
-import { type Served, servedBy } from '../../checks/joints/serving.js';
-import type { UnitChoice } from '../../project/model.js';
-import { byMark, markList } from '../../report/path/table.js';
+import { type JointDemand, jointDemands } from '../../checks/joints/demands.js';
 import { JOINT_WORDS } from '../../structure/joint-words.js';
-import type { Member, Structure } from '../../structure/model.js';
+import type { Member } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import { bracingTable, sideText } from './bracing-table.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { durabilityBlocks } from './durability.js';
 import { footingSize, pierSize } from './footing-words.js';
 import { isStatement } from './governing.js';
+import { madeOf, pounds, tied } from './joint-text.js';
 import { flowSheets } from './parts.js';
+import { overlaySchedule } from './tie-in-parts.js';
 import { tieRows } from './tie-rows.js';
 
 const first = (members: readonly Member[]): Member[] =>
   members.filter((m, i) => members.findIndex((o) => o.mark === m.mark) === i);
 
-/** Marks of the parts a joint ties, by mark: `T1 to B1, B2`. */
-function tied(structure: Structure, mark: string): string {
-  const name = (id: string): string =>
-    structure.members.find((m) => m.id === id)?.mark ??
-    structure.footings.find((f) => f.id === id)?.mark ??
-    (structure.walls.some((w) => w.id === id) ? 'house' : id);
-  const ends: Set<string>[] = [];
-  for (const j of structure.joints) {
-    if (j.mark !== mark) continue;
-    j.ties.forEach((t, i) => {
-      const end = ends[i] ?? new Set<string>();
-      ends[i] = end;
-      end.add(name(t.part));
-    });
-  }
-  return ends.map((e) => markList([...e].sort(byMark))).join(' to ');
-}
-
-/** `(2) strap tie: 600 lb up, 115 lb along house each, CD 1.6, G 0.5 or more; report, Table 3`. */
-function servedText(served: Served | undefined, u: UnitChoice): string {
-  if (!served) return 'open: name a product or connection';
-  if (served.by === 'connection') return `by calculation, ${connectionSchedule(served.connection)}`;
-  const p = served.product;
-  const rated = (
-    [
-      [p.down, 'down'],
-      [p.up, 'up'],
-      [p.along, 'along house'],
-      [p.across, 'out from house'],
-    ] as const
-  ).flatMap(([lb, way]) => (lb === undefined ? [] : [`${formatForce(Math.floor(lb), u, u === 'us' ? 0 : 2)} ${way}`]));
-  return `(${p.count}) ${p.product}: ${rated.join(', ')} each, CD ${p.duration}, G ${p.G} or more; ${p.source}`;
-}
-
 function draw(ctx: SheetContext): SheetBody[] {
   const { structure, project, results } = ctx.input;
   const { area, style, len } = ctx;
   const u = project.job.units;
-  const lb = (d: Demand): string => (d.value > 0 ? formatForce(Math.ceil(d.value), u, 0) : '–');
+  const lb = (d: JointDemand['down']): string => pounds(ctx, d);
   const of = (...roles: Member['role'][]) => structure.members.filter((m) => roles.includes(m.role));
   const worst = ({ id, mark }: { readonly id: string; readonly mark: string }): string => {
     // A question of yes or no is at its limit or nowhere: it says nothing of how near a part is.
@@ -146,10 +109,6 @@ function draw(ctx: SheetContext): SheetBody[] {
     len(m.length),
   ]);
   const demands = jointDemands(ctx.input);
-  const madeOf = (d: JointDemand): string => {
-    const served = servedBy(project.choices, d.mark, d.kind);
-    return (served ? undefined : calculatedText(ctx.input, d.mark, len)) ?? servedText(served, u);
-  };
   const joints: TableRow[] = demands.map((d: JointDemand) => [
     { text: d.mark, mark: d.mark, path: d.path },
     JOINT_WORDS[d.kind],
@@ -159,7 +118,7 @@ function draw(ctx: SheetContext): SheetBody[] {
     lb(d.up),
     lb(d.alongX),
     lb(d.alongY),
-    d.kind === 'fascia-to-framing' ? 'nailed by the code’s fastening schedule' : madeOf(d),
+    madeOf(ctx, d),
   ]);
   joints.push(...tieRows(ctx));
   const openings: TableRow[] = structure.walls.flatMap((w) =>
@@ -247,6 +206,7 @@ function draw(ctx: SheetContext): SheetBody[] {
           { kind: 'gap' as const },
         ]
       : []),
+    ...overlaySchedule(ctx),
     ...(trusses.length
       ? [
           {

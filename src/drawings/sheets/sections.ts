@@ -5,6 +5,7 @@ import { levelMark, slopeTriangle } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import { CAMERAS, see } from '../views/camera.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { callsInSection } from './details/calls.js';
 import { dims, type PlacedView, placeView } from './parts.js';
 import { type SectionSpot, sectionLayout, sectionMargin } from './section-layout.js';
 import { type Cutting, coverOnly, sectionPicture, soil } from './section-picture.js';
@@ -93,6 +94,9 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane, spo
     );
   }
   const items = [...soil(ctx, cut, frame), ...pic.items];
+  const shown = (p: { readonly x: number; readonly y: number }): boolean =>
+    p.x > frame.x && p.x < frame.x + frame.w && p.y > frame.y && p.y < frame.y + frame.h;
+  over.push(...callsInSection(ctx, { camera, cutAt: cut.cutAt, scale: scale.ratio, shown, over, lines: items }));
   const margin = sectionMargin(ctx);
   // The string under the view belongs to it, so that the title stands under both.
   const string = (margin.under - margin.top) / scale.ratio;

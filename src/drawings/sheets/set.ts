@@ -3,14 +3,23 @@ import { formatLength } from '../../base/quantity/index.js';
 import { piecesOf } from '../../structure/pieces/index.js';
 import { drawingArea, type SetData, styleFor, titleBlock } from '../annotate/index.js';
 import type { Sheet, SheetSize } from '../ir/index.js';
-import { type DrawingInput, idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKindId } from './contract.js';
+import {
+  type DrawingInput,
+  idsOf,
+  SHEET_IDS,
+  type SheetBody,
+  type SheetContext,
+  type SheetKind,
+  type SheetKindId,
+} from './contract.js';
 import { SHEETS } from './registry.js';
 
 export const SHEET_SIZE_NAMES = ['ARCH D', 'ARCH C', 'ANSI B', 'ANSI D'] as const satisfies readonly SheetSize[];
 
 const CAUTION = 'Prepared with a program that certifies nothing. The authority having jurisdiction decides.';
 
-function setData(input: DrawingInput): SetData {
+/** What all sheets of a set say of the job. */
+export function setData(input: DrawingInput, purpose = 'For permit'): SetData {
   const { job, log } = input.project;
   return {
     project: job.title,
@@ -20,13 +29,13 @@ function setData(input: DrawingInput): SetData {
     preparedBy: [job.preparedBy],
     date: job.date,
     revisions: log.revisions.map((r) => ({ mark: r.number, date: r.date, text: r.note })),
-    status: input.verdict.issuable ? { kind: 'issued', purpose: 'For permit' } : { kind: 'preliminary' },
+    status: input.verdict.issuable ? { kind: 'issued', purpose } : { kind: 'preliminary' },
     cautions: [CAUTION],
   };
 }
 
 /** Several tables of a set print the steps of the same result: they are worked out once a set. */
-function explainOnce(input: DrawingInput): DrawingInput {
+export function explainOnce(input: DrawingInput): DrawingInput {
   const known = new Map<string, ReturnType<DrawingInput['explain']>>();
   const explain = (id: string): ReturnType<DrawingInput['explain']> => {
     const lines = known.get(id) ?? input.explain(id);
@@ -36,42 +45,69 @@ function explainOnce(input: DrawingInput): DrawingInput {
   return { ...input, explain };
 }
 
+/** One kind of sheet in a set, with the id of its first sheet. */
+export interface SetPart {
+  readonly id: string;
+  readonly kind: SheetKind;
+}
+
+/** The parts of the permit set, in order. */
+export const PERMIT_SET: readonly SetPart[] = (Object.keys(SHEETS) as SheetKindId[]).map((k) => ({
+  id: SHEET_IDS[k],
+  kind: SHEETS[k],
+}));
+
+/** What kinds draw from at one sheet size; index and sheets are empty until the set is known. */
+export const sheetContext = (input: DrawingInput, size: SheetSize): SheetContext => ({
+  input,
+  size,
+  style: styleFor(size),
+  area: drawingArea(size),
+  len: (inches: number) => formatLength(inches, { units: input.project.job.units, glyphs: true }),
+  pieces: piecesOf(input.structure, input.project),
+  index: [],
+  drawn: [],
+});
+
 /** Draws the whole set at the project's sheet size, or at another one. Pure: the same input gives the same sheets. */
-export function drawSet(given: DrawingInput, size: SheetSize = given.project.job.sheetSize): Sheet[] {
+export const drawSet = (given: DrawingInput, size: SheetSize = given.project.job.sheetSize): Sheet[] =>
+  drawParts(given, size, PERMIT_SET);
+
+/**
+ * Draws, frames and numbers the parts of a set that are needed; parts that list the set see all of it.
+ * @param purpose what an issuable set is issued for
+ */
+export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly SetPart[], purpose?: string): Sheet[] {
   const input = explainOnce(given);
-  const units = input.project.job.units;
-  const base = {
-    input,
-    size,
-    style: styleFor(size),
-    area: drawingArea(size),
-    len: (inches: number) => formatLength(inches, { units, glyphs: true }),
-    pieces: piecesOf(input.structure, input.project),
+  const blank = sheetContext(input, size);
+  const needed = parts.filter((p) => p.kind.needed(input));
+  const drawn = new Map<SetPart, readonly SheetBody[]>();
+  for (const p of needed) if (!p.kind.lists) drawn.set(p, p.kind.draw(blank));
+  const unlisted: SheetBody = { title: '', scaleNote: '', viewports: [], items: [] };
+  const sheetsOf = (): Sheet[] => {
+    const all = needed.flatMap((p) => (drawn.get(p) ?? [unlisted]).map((body) => ({ part: p, body })));
+    const ids = idsOf(all.map((s) => s.part.id));
+    return all.map(({ part, body }, i) => ({
+      ...body,
+      id: ids[i]!,
+      discipline: part.kind.discipline,
+      size,
+      ...(part.kind.file && { file: part.kind.file }),
+    }));
   };
-  const drawn = new Map<SheetKindId, readonly SheetBody[]>();
-  const kinds = (Object.keys(SHEETS) as SheetKindId[]).filter((k) => SHEETS[k].needed(input));
-  const blank: SheetContext = { ...base, index: [] };
-  for (const k of kinds) if (k !== 'cover') drawn.set(k, SHEETS[k].draw(blank));
-  // The cover lists the set, itself included; it is drawn once to learn how many sheets it fills, then with the list.
-  const listing = (covers: readonly SheetBody[]) =>
-    kinds.flatMap((k) =>
-      (k === 'cover' ? covers : drawn.get(k)!).map((b, i) => ({ id: idAt(SHEET_IDS[k], i), title: b.title })),
-    );
-  let covers: readonly SheetBody[] = [{ title: 'Cover', scaleNote: '', viewports: [], items: [] }];
-  for (let turn = 0; turn < 2; turn++) covers = SHEETS.cover.draw({ ...base, index: listing(covers) });
-  drawn.set('cover', covers);
-  const set = setData(input);
-  const all = kinds.flatMap((k) => drawn.get(k)!.map((body, i) => ({ kind: k, body, id: idAt(SHEET_IDS[k], i) })));
-  return all.map(({ kind, body, id }, n) => ({
-    id,
-    title: body.title,
-    discipline: SHEETS[kind].discipline,
-    size,
-    viewports: body.viewports,
-    scaleNote: body.scaleNote,
+  // A part that lists the set is drawn once to learn how many sheets it fills, then with the list.
+  for (let turn = 0; turn < 2; turn++)
+    for (const p of needed)
+      if (p.kind.lists) {
+        const sheets = sheetsOf();
+        drawn.set(p, p.kind.draw({ ...blank, index: sheets.map(({ id, title }) => ({ id, title })), drawn: sheets }));
+      }
+  const set = setData(input, purpose);
+  return sheetsOf().map((s, n, all) => ({
+    ...s,
     items: [
-      ...body.items,
-      ...titleBlock(size, set, { id, title: body.title, scaleNote: body.scaleNote, number: n + 1, of: all.length }),
+      ...s.items,
+      ...titleBlock(size, set, { id: s.id, title: s.title, scaleNote: s.scaleNote, number: n + 1, of: all.length }),
     ],
   }));
 }

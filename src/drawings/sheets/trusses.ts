@@ -234,6 +234,7 @@ function draw(ctx: SheetContext): SheetBody[] {
 export const trusses: SheetKind = {
   title: 'Truss profiles',
   discipline: 'S',
+  file: 'trusses',
   needed: (input) => input.structure.members.some((m) => m.truss),
   draw,
 };

@@ -2,7 +2,9 @@ import { formatLength } from '../../base/quantity/index.js';
 import type { BeamLine, Cover, CoverRoof, FramingChoice, PostSpec, WoodChoice } from '../model.js';
 import type { WrittenCover } from '../schema/cover.js';
 import { completeEnds, completeFastening } from './attachment.js';
+import { completeElectrical } from './electrical.js';
 import type { Notebook } from './notebook.js';
+import { completeOverlay } from './overlay.js';
 import { completeTies } from './ties.js';
 import { completeDeferred, completePaper } from './truss-papers.js';
 
@@ -78,6 +80,7 @@ function roof(w: WrittenRoof, path: string, note: Notebook, written: WrittenCove
       beams: [w.beams[0]!, w.beams[1]!],
       ridge: w.ridge,
       ...(w.ridgeBeam === undefined ? {} : { ridgeBeam: w.ridgeBeam }),
+      ...completeOverlay(w.meetsHouse, w.mark, path, note),
     };
   const { ledger, beam } = w.high;
   return {
@@ -138,6 +141,7 @@ export function completeCover(w: WrittenCover, wallNames: readonly string[], not
     houseTies: completeTies(w, wallNames, note),
     use: w.use,
     ...(w.trussPapers ? { trussPapers: w.trussPapers.map(completePaper) } : {}),
+    ...(w.electrical ? { electrical: completeElectrical(w.electrical) } : {}),
     ...(w.deferred ? { deferred: completeDeferred(w.deferred, note) } : {}),
   };
 }

@@ -70,6 +70,18 @@ export function completeHouse(w: WrittenHouse, note: Notebook): House {
       return { ...r, ridge: ridge ?? across, ...(fall ? { fall } : {}), path: `/house/roofs/${i}` };
     }),
     stories: w.stories,
+    rooms: (w.rooms ?? []).map((r, i) => ({ ...r, path: `/house/rooms/${i}` })),
+    equipment: (w.equipment ?? []).map((e, i) => ({
+      ...e,
+      wall: walls.findIndex((wall) => wall.name === e.wall),
+      clearance: note.office(e.clearance, `/house/equipment/${i}/clearance`, {
+        value: 36,
+        shown: '3 ft',
+        question: `How far must new work keep from the ${e.label} on the ${e.wall} wall?`,
+      }),
+      path: `/house/equipment/${i}`,
+    })),
+    built: w.built,
     ...(w.footing === undefined
       ? {}
       : {

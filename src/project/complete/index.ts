@@ -8,6 +8,7 @@ import { completeCover } from './cover.js';
 import { completeHouse } from './house.js';
 import { completeLog } from './log.js';
 import { Notebook } from './notebook.js';
+import { completeSubmittal } from './submittal.js';
 
 function completeLot(w: Written['lot']): Lot {
   return {
@@ -16,6 +17,7 @@ function completeLot(w: Written['lot']): Lot {
       distance: c.distance,
       yard: c.yard,
       name: c.name,
+      elevation: c.elevation,
       path: `/lot/courses/${i}`,
     })),
     origin: w.origin,
@@ -25,12 +27,16 @@ function completeLot(w: Written['lot']): Lot {
     items: w.items,
     street: w.street,
     paving: w.paving ?? [],
+    utilities: w.utilities ?? [],
+    drainage: w.drainage ?? [],
+    datum: w.datum ?? '',
   };
 }
 
 const completePatio = (w: Written['patio']): Patio => ({
   slabs: w.slabs.map((s, i) => ({ ...s, path: `/patio/slabs/${i}` })),
   steps: (w.steps ?? []).map((s, i) => ({ ...s, path: `/patio/steps/${i}` })),
+  existing: (w.existing ?? []).map((s, i) => ({ ...s, path: `/patio/existing/${i}` })),
   grade: w.grade,
 });
 
@@ -125,6 +131,7 @@ export function complete(w: Written, codes: CodeBundle): { readonly project: Pro
     prices: w.prices,
     buying: completeBuying(w.buying),
     log: completeLog(w.log),
+    submittal: completeSubmittal(w.submittal),
     assumptions: note.assumptions,
     questions: note.questions,
   };

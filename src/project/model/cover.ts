@@ -1,6 +1,8 @@
 /** The cover as a whole: roofs, supports, what holds it sideways, sealed papers. */
+
 import type { Inches, Pounds, Radians } from '../../base/units.js';
 import type { Office } from './base.js';
+import type { Electrical } from './electrical.js';
 import type { CoverRoof } from './roofs.js';
 import type { BeamLine, LedgerSpec, StrutSpec } from './supports.js';
 
@@ -53,6 +55,8 @@ export interface Cover {
   readonly use: 'recreation' | 'carport' | 'storage' | 'other';
   /** Sealed truss designs, one a mark; absent until they are there. */
   readonly trussPapers?: readonly TrussPaper[];
+  /** Stated electrical work; absent when the set says nothing of it. */
+  readonly electrical?: Electrical;
   /** What the office lets be handed in later. */
   readonly deferred?: Office<readonly 'trusses'[]>;
 }

@@ -1,5 +1,5 @@
 /** The existing house. */
-import type { Inches, Radians } from '../../base/units.js';
+import type { Inches, Psf, Radians } from '../../base/units.js';
 import type { Vec2 } from '../../base/vec.js';
 import type { Office } from './base.js';
 
@@ -50,7 +50,48 @@ export interface Opening {
   readonly head: Inches;
   readonly room: string;
   readonly escape: boolean;
+  /** Shares of the opening that are glass and that open to the outdoors, and how a door moves; absent when not stated. */
+  readonly glass?: number | undefined;
+  readonly opens?: number | undefined;
+  readonly swing?: DoorSwing | undefined;
   readonly header?: Header | undefined;
+  readonly path: string;
+}
+
+export type DoorSwing = 'in' | 'out' | 'slides';
+
+/** Uses as the residential code tells them apart: all but `service` (halls, baths, closets, garages) are habitable. */
+export type RoomUse = 'living' | 'sleeping' | 'eating' | 'cooking' | 'service';
+
+/** A room behind the cover, by its clear floor. */
+export interface Room {
+  readonly name: string;
+  readonly use: RoomUse;
+  readonly outline: readonly Vec2[];
+  readonly path: string;
+}
+
+export type EquipmentKind =
+  | 'flue'
+  | 'dryer-vent'
+  | 'exhaust-vent'
+  | 'plumbing-vent'
+  | 'air-intake'
+  | 'gas-meter'
+  | 'gas-regulator'
+  | 'electric-meter'
+  | 'air-conditioner'
+  | 'hose-bibb';
+
+/** A vent, meter or the like on a wall of the house, with the clearance new work must keep from it. */
+export interface Equipment {
+  readonly label: string;
+  readonly kind: EquipmentKind;
+  readonly wall: number;
+  readonly offset: Inches;
+  /** Center above the finished floor. */
+  readonly height: Inches;
+  readonly clearance: Office<Inches>;
   readonly path: string;
 }
 
@@ -69,7 +110,35 @@ export interface HouseRoof {
   readonly overhang: Inches;
   readonly rake: Inches;
   readonly covering: string;
+  /** Plumb height of the top of its sheathing above the plate, over the wall line; 0 where it was not measured. */
+  readonly heel?: Inches | undefined;
+  /** What carries it and lies on it; absent until someone has looked. */
+  readonly framing?: HouseRoofFraming | undefined;
+  /** Whether its eave has a gutter; absent where nobody said. */
+  readonly gutter?: boolean | undefined;
+  /** What stands on it: chimneys, vents, skylights. */
+  readonly standing?: readonly OnHouseRoof[] | undefined;
   readonly path: string;
+}
+
+export interface HouseRoofFraming {
+  readonly kind: 'rafters' | 'trusses';
+  /** Nominal size of a rafter or top chord; they run up the slope. */
+  readonly size: string;
+  readonly spacing: Inches;
+  /** In words, as found. */
+  readonly sheathing: string;
+  /** Dead load it carries today, on the plan, everything old counted. */
+  readonly dead: Psf;
+}
+
+export interface OnHouseRoof {
+  readonly name: string;
+  readonly kind: 'chimney' | 'vent' | 'skylight';
+  /** Centre, and size along x and y. */
+  readonly at: Vec2;
+  readonly width: Inches;
+  readonly depth: Inches;
 }
 
 export interface House {
@@ -77,6 +146,10 @@ export interface House {
   readonly openings: readonly Opening[];
   readonly roofs: readonly HouseRoof[];
   readonly stories: number;
+  readonly rooms: readonly Room[];
+  readonly equipment: readonly Equipment[];
+  /** Year it was built; absent when not stated. */
+  readonly built?: number | undefined;
   /** The footing the house wall stands on; absent until someone has looked. */
   readonly footing?: HouseFooting | undefined;
 }

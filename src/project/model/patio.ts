@@ -24,8 +24,20 @@ export interface Step {
   readonly path: string;
 }
 
+export type ExistingKind = 'cover' | 'wall' | 'fence' | 'planter' | 'paving' | 'post' | 'deck' | 'other';
+
+/** What stands where the cover will be, besides slabs and steps. */
+export interface ExistingThing {
+  readonly name: string;
+  readonly kind: ExistingKind;
+  readonly outline: readonly Vec2[];
+  readonly state: 'existing' | 'removed';
+  readonly path: string;
+}
+
 export interface Patio {
   readonly slabs: readonly Slab[];
   readonly steps: readonly Step[];
+  readonly existing: readonly ExistingThing[];
   readonly grade: { readonly atHouse: Inches; readonly fall: number };
 }

@@ -1,5 +1,6 @@
 /** Roofs, their framing and finish. */
-import type { Inches, Psf, Radians } from '../../base/units.js';
+import type { Inches, Pounds, Psf, Radians } from '../../base/units.js';
+import type { Office } from './base.js';
 import type { WoodChoice } from './materials.js';
 
 export type FramingChoice =
@@ -130,6 +131,37 @@ export interface GableRoof extends RoofCommon {
   /** First and last frame centre along the ridge axis. */
   readonly from: Inches;
   readonly to: Inches;
+  /** How it goes on over the house; absent: it stops in front of it. */
+  readonly meetsHouse?: Overlay | undefined;
+}
+
+/** The gable runs on over a slope of the house roof, framed on top of it; its ridge dies into the old slope. */
+export interface Overlay {
+  readonly kind: 'overlay';
+  /** Slope of the house roof, as marked on the roof plan: `HR1-2`. */
+  readonly plane: string;
+  /** Names of sections: fill rafters, valley plates laid flat, ridge board. */
+  readonly rafter: string;
+  readonly plate: string;
+  readonly ridge: string;
+  readonly spacing: Inches;
+  /** Whether the old covering comes off under it and under the valleys. */
+  readonly oldCovering: 'removed' | 'kept';
+  /** What a named professional states of the old roof; absent until he has. */
+  readonly statement?: OverlayStatement | undefined;
+}
+
+/** Allowable-stress level, on the plan of the old roof. */
+export interface OverlayStatement {
+  /** Dead load it may be given beside what it carries, and uplift it may be given. */
+  readonly down: Office<Psf>;
+  readonly up: Office<Psf>;
+  /** Largest load on one old rafter or truss where a valley plate crosses it, lb. */
+  readonly point: Office<Pounds>;
+  /** That the house may take the side load of the cover through the joined sheathing. */
+  readonly side: Office<boolean>;
+  /** How plates, ridge board and end of the ridge are fastened to the old framing, as the statement says. */
+  readonly fastening: string;
 }
 
 export type ShedFall = '+x' | '-x' | '+y';

@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import type { LateralSystem, ShedFall } from '../model.js';
 import { beamEnds, ledgerFastening } from './attachment.js';
+import { electrical } from './electrical.js';
 import { given, list, maybe, part, value } from './leaf.js';
 import { place } from './lot.js';
+import { overlay } from './overlay.js';
 import { choice, flag, number, size, text } from './plain.js';
 import { areaLoad, length, lineLoad, pitch } from './quantities.js';
 import { rakeFraming } from './rake.js';
@@ -263,6 +265,7 @@ const roof = z
         }),
       ridge: given(choice('Axis the ridge runs along.', ['y', 'x'])),
       ridgeBeam: maybe(text('Mark of the beam under the ridge, for rafters that bear on it.', 'B3')),
+      meetsHouse: overlay.optional(),
     }),
     part('One slope from a high bearing to a low beam, falling away from the house.', {
       ...common,
@@ -312,6 +315,7 @@ export const cover = part('The new cover: beams on posts, ledgers, and the roofs
   houseTies: list('Lines of fasteners that hand side load to the house where no ledger does.', houseTie)
     .max(50)
     .optional(),
+  electrical: electrical.optional(),
 });
 
 export type WrittenCover = z.output<typeof cover>;

@@ -4,8 +4,10 @@ import { header } from './attachment.js';
 import { given, list, maybe, named, part } from './leaf.js';
 import { place } from './lot.js';
 import { office } from './office.js';
+import { houseRoofFacts } from './overlay.js';
 import { choice, flag, number, size, text } from './plain.js';
-import { force, length, lineLoad, pitch } from './quantities.js';
+import { force, length, lineLoad, percent, pitch } from './quantities.js';
+import { equipment, rooms } from './rooms.js';
 import { COVERINGS } from './words.js';
 
 const STEEPEST = Math.atan(24 / 12);
@@ -58,6 +60,9 @@ const opening = part('A window, door or vent.', {
   head: given(length('Head above finished floor.', '6 ft 8 in', 1, 600)),
   room: given(text('Room behind it.', 'bedroom 2', true)),
   escape: given(flag('Whether it is an emergency escape opening (every bedroom has one).')),
+  glass: maybe(percent('Part of the opening that is glass.', '85 %', 0, 1)),
+  opens: maybe(percent('Part of the opening that opens to the outdoors.', '45 %', 0, 1)),
+  swing: maybe(choice('How a door moves; out swings over the landing.', ['in', 'out', 'slides'])),
   header: header.optional(),
 });
 
@@ -74,6 +79,7 @@ const roof = part('A roof of the house over a rectangle of its walls.', {
   overhang: given(length('Level distance from wall to eave.', '18 in', 0, 72)),
   rake: given(length('Overhang at the gable ends.', '12 in', 0, 72)),
   covering: given(choice('Roof covering.', COVERINGS)),
+  ...houseRoofFacts,
 });
 
 export const house = part(
@@ -84,6 +90,9 @@ export const house = part(
     walls: list('Outside walls in order, clockwise as seen from above.', wall).min(3).max(200),
     openings: list('Openings in those walls.', opening).max(500),
     roofs: list('Roofs of the house.', roof).min(1).max(50),
+    rooms: rooms.optional(),
+    equipment: equipment.optional(),
+    built: maybe(number('Year the house was built.', 1994, 1600, 2200, true)),
     footing: part('The footing under the house wall, as dug up or drawn. Left out: to be verified on site.', {
       bottom: given(office(length('Underside below the finished grade at the house.', '30 in', 4, 180))),
       projection: given(office(length('How far it stands out past the face of the wall.', '4 in', 0, 48))),

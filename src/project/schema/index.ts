@@ -10,14 +10,15 @@ import type { Json } from './leaf.js';
 import { log, prices } from './log.js';
 import { lot } from './lot.js';
 import { patio } from './patio.js';
+import { submittal } from './submittal.js';
 
-export const PARTS = { job, basis, lot, house, patio, cover, choices, prices, buying, log };
+export const PARTS = { job, basis, lot, house, patio, cover, choices, prices, buying, log, submittal };
 export type PartName = keyof typeof PARTS;
 export const PART_NAMES = Object.keys(PARTS) as PartName[];
 export type Written = { readonly [P in PartName]: z.output<(typeof PARTS)[P]> };
 
 /** Parts a file may leave out: they say what happened and what things cost, nothing that is designed with. */
-export const OPTIONAL_PARTS: ReadonlySet<PartName> = new Set(['prices', 'buying', 'log']);
+export const OPTIONAL_PARTS: ReadonlySet<PartName> = new Set(['prices', 'buying', 'log', 'submittal']);
 export const VERSION_KEY = 'eavewright';
 /** Keys of the root that are no part. */
 export const ROOT_KEYS: readonly string[] = ['$schema', VERSION_KEY];
@@ -34,6 +35,7 @@ export function projectJsonSchema(): Json {
     prices: prices.optional(),
     buying: buying.optional(),
     log: log.optional(),
+    submittal: submittal.optional(),
   };
   const schema = z.toJSONSchema(z.strictObject(shape), {
     io: 'input',

@@ -17,14 +17,14 @@ export const served: Leaf<string> = {
     anyOf: [{ pattern: MARK.source }, { enum: [...JOINT_KINDS] }],
   },
   read: (raw) => {
-    const expected = `a mark like "J3", or ${listing(typeof raw === 'string' ? raw : '', JOINT_KINDS)}`;
-    if (typeof raw !== 'string') return wrongType(raw, 'a joint mark or kind in quotes', expected);
+    const expected = (found: string) => `a mark like "J3", or ${listing(found, JOINT_KINDS)}`;
+    if (typeof raw !== 'string') return wrongType(raw, 'a joint mark or kind in quotes', expected(''));
     const s = raw.trim();
     if (MARK.test(s) || (JOINT_KINDS as readonly string[]).includes(s)) return value(s);
     return refuse(
       'not-one-of',
       `${JSON.stringify(s.slice(0, 60))} is neither a joint mark nor a kind of joint`,
-      expected,
+      expected(raw),
     );
   },
 };

@@ -1,8 +1,8 @@
 import type { z } from 'zod';
-import { given, list, part } from './leaf.js';
+import { given, list, maybe, part } from './leaf.js';
 import { choice, flag, number, point, text } from './plain.js';
 import { bearing, length } from './quantities.js';
-import { SITE_ITEMS, YARDS } from './words.js';
+import { SITE_ITEMS, UTILITIES, YARDS } from './words.js';
 
 const FAR = 120_000;
 /** A point in house axes. */
@@ -21,6 +21,9 @@ export const lot = part('The lot: its boundary as the plat or survey states it, 
       distance: given(length('Length of the course.', '84.00 ft', 1, FAR)),
       yard: given(choice('Which yard lies along this line.', YARDS)),
       name: given(text('Name of the line on the sheets.', 'south line')),
+      elevation: maybe(
+        length('Ground at the corner where this course begins, above the datum.', '99.4 ft', -FAR, 100 * FAR),
+      ),
     }),
   )
     .min(3)
@@ -28,6 +31,8 @@ export const lot = part('The lot: its boundary as the plat or survey states it, 
   street: part('The street the lot fronts on.', {
     name: given(text('Name of the street.', 'Saltbush Lane')),
     course: course('Number of the course along it, counting from 0.'),
+    rightOfWay: maybe(length('Width of the right of way.', '50 ft', 12, 12000)),
+    toPavement: maybe(length('From the lot line to the edge of the pavement or curb.', '10 ft', 0, 6000)),
   }),
   origin: part('Where the house origin (x = 0, y = 0) lies from the point of beginning. Scale it from the survey.', {
     east: given(length('East of the point of beginning; negative is west.', '42 ft', -FAR, FAR)),
@@ -56,6 +61,7 @@ export const lot = part('The lot: its boundary as the plat or survey states it, 
       kind: given(choice('What it is.', SITE_ITEMS)),
       at: given(place),
       label: given(text('How the sheets name it.', 'electric meter')),
+      outline: outline('the ground it takes up, e.g. a leach field').optional(),
     }),
   ).max(500),
   paving: list(
@@ -64,6 +70,28 @@ export const lot = part('The lot: its boundary as the plat or survey states it, 
   )
     .max(100)
     .optional(),
+  utilities: list(
+    'Buried and overhead lines as far as they are known; the locating service marks them before digging.',
+    part('One line.', {
+      kind: given(choice('What it carries.', UTILITIES)),
+      points: list('Points along it, in order.', given(place)).min(2).max(100),
+      overhead: given(flag('Whether it runs overhead.')),
+      label: given(text('How the sheets name it.', 'water service')),
+    }),
+  )
+    .max(100)
+    .optional(),
+  drainage: list(
+    'Ways the ground sheds water.',
+    part('An arrow from high to low.', {
+      from: given(place),
+      to: given(place),
+      label: given(text('Words beside the arrow.', 'swale, 2 %', true)),
+    }),
+  )
+    .max(100)
+    .optional(),
+  datum: maybe(text('What corner elevations are measured from.', 'top of curb at the driveway = 100.00 ft')),
 });
 
 export type WrittenLot = z.output<typeof lot>;

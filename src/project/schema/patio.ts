@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { ExistingKind } from '../model.js';
 import { given, list, part } from './leaf.js';
 import { outline } from './lot.js';
 import { choice, number, text } from './plain.js';
@@ -6,6 +7,17 @@ import { length, slope } from './quantities.js';
 
 const STATES = ['existing', 'new', 'removed'] as const;
 const state = given(choice('Whether it stays, is built or goes.', STATES));
+
+const EXISTING = [
+  'cover',
+  'wall',
+  'fence',
+  'planter',
+  'paving',
+  'post',
+  'deck',
+  'other',
+] as const satisfies readonly ExistingKind[];
 
 const fall = given(slope('Fall away from the house; negative drains toward it.', '1/4 in/ft', -0.25, 0.25));
 
@@ -34,6 +46,17 @@ export const patio = part(
         risers: given(number('Number of risers.', 2, 1, 30, true)),
         top: given(length('Level of the top step.', '0 in', -240, 240)),
         state,
+      }),
+    )
+      .max(100)
+      .optional(),
+    existing: list(
+      'Other things that stand where the cover will be: an old cover, low walls, planters.',
+      part('One thing.', {
+        name: given(text('How the sheets name it.', 'old lattice cover')),
+        kind: given(choice('What it is.', EXISTING)),
+        outline: outline('the thing'),
+        state: given(choice('Whether it stays or goes.', ['existing', 'removed'])),
       }),
     )
       .max(100)

@@ -1,19 +1,35 @@
 /** Words of the file that the catalogue or the model fixes, in one place for schema, checks and starter. */
 import { FINISHES, ROOF_COVERINGS, SHEATHING, SPECIES } from '../../catalog/index.js';
 import type { ConnectionWay, FastenerAxis } from '../connections.js';
-import type { SiteItemKind, Yard } from '../model.js';
+import type { SiteItemKind, UtilityKind, Yard } from '../model.js';
 
 export const YARDS = ['front', 'rear', 'left', 'right', 'street-side'] as const satisfies readonly Yard[];
 export const SITE_ITEMS = [
   'septic-tank',
   'leach-field',
+  'reserve-field',
   'well',
   'meter',
+  'gas-meter',
+  'water-meter',
   'service-drop',
+  'pole',
+  'tank',
   'tree',
   'air-conditioner',
+  'window-well',
   'cleanout',
 ] as const satisfies readonly SiteItemKind[];
+export const UTILITIES = [
+  'electric',
+  'gas',
+  'water',
+  'sewer',
+  'septic',
+  'storm',
+  'communication',
+  'irrigation',
+] as const satisfies readonly UtilityKind[];
 export const COVERINGS: readonly string[] = ROOF_COVERINGS.map((c) => c.id);
 /** Panels by kind and trade thickness, `osb-7/16`; the kinds weigh and span alike in the catalogue. */
 export const SHEATHING_IDS: readonly string[] = SHEATHING.flatMap((p) => [`osb-${p.name}`, `plywood-${p.name}`]);

@@ -26,11 +26,13 @@ function yardIssues(basis: Written['basis'], lot: Written['lot']): Issue[] {
 
 const lotIssues = (w: Written['lot']): Issue[] => [
   ...w.buildings.flatMap((b, i) => outlineIssues(b.outline, ['lot', 'buildings', i, 'outline'])),
+  ...w.items.flatMap((p, i) => (p.outline ? outlineIssues(p.outline, ['lot', 'items', i, 'outline']) : [])),
   ...(w.paving ?? []).flatMap((p, i) => outlineIssues(p.outline, ['lot', 'paving', i, 'outline'])),
 ];
 
 const patioIssues = (w: Written['patio']): Issue[] => [
   ...w.slabs.flatMap((s, i) => outlineIssues(s.outline, ['patio', 'slabs', i, 'outline'])),
+  ...(w.existing ?? []).flatMap((s, i) => outlineIssues(s.outline, ['patio', 'existing', i, 'outline'])),
   ...(w.steps ?? []).flatMap((s, i) => outlineIssues(s.outline, ['patio', 'steps', i, 'outline'])),
 ];
 

@@ -34,6 +34,7 @@ function references(root: Node): Reference[] {
 
   for (const i of indices(root, 'house', 'walls')) add('a wall build', builds, 'house', 'walls', i, 'build');
   for (const i of indices(root, 'house', 'openings')) add('a house wall', walls, 'house', 'openings', i, 'wall');
+  for (const i of indices(root, 'house', 'equipment')) add('a house wall', walls, 'house', 'equipment', i, 'wall');
   for (const i of indices(root, 'cover', 'ledgers')) {
     add('a house wall', walls, 'cover', 'ledgers', i, 'wall');
     add('a section', sections, 'cover', 'ledgers', i, 'section');
@@ -59,6 +60,13 @@ function references(root: Node): Reference[] {
       add('a footing', footings, 'cover', 'beams', i, 'ends', end, 'foot', 'footing');
     }
   }
+  const devices = indices(root, 'cover', 'electrical', 'devices');
+  const switches = devices.flatMap((i) =>
+    textAt(root, 'cover', 'electrical', 'devices', i, 'kind') === 'switch'
+      ? (textAt(root, 'cover', 'electrical', 'devices', i, 'mark') ?? [])
+      : [],
+  );
+  for (const i of devices) add('a switch', switches, 'cover', 'electrical', 'devices', i, 'switchedBy');
   for (const i of indices(root, 'cover', 'struts')) {
     add('a section', sections, 'cover', 'struts', i, 'section');
     add('a section', sections, 'cover', 'struts', i, 'braces', 'section');
@@ -72,6 +80,7 @@ function references(root: Node): Reference[] {
     add('a section', sections, 'cover', 'roofs', i, 'hip');
     for (const key of ['section', 'barge', 'endFrame'])
       add('a section', sections, 'cover', 'roofs', i, 'rakeFraming', key);
+    for (const key of ['rafter', 'plate', 'ridge']) add('a section', sections, 'cover', 'roofs', i, 'meetsHouse', key);
     add('a beam', beams, 'cover', 'roofs', i, 'high', 'beam');
     add('a ledger', ledgers, 'cover', 'roofs', i, 'high', 'ledger');
     add('a section', sections, 'cover', 'roofs', i, 'framing', 'section');
@@ -128,6 +137,7 @@ function marked(root: Node): PathSegment[][] {
     ...indices(root, 'cover', 'ledgers').map((i) => ['cover', 'ledgers', i, 'mark']),
     ...indices(root, 'cover', 'struts').map((i) => ['cover', 'struts', i, 'mark']),
     ...indices(root, 'cover', 'houseTies').map((i) => ['cover', 'houseTies', i, 'mark']),
+    ...indices(root, 'cover', 'electrical', 'devices').map((i) => ['cover', 'electrical', 'devices', i, 'mark']),
     ...indices(root, 'cover', 'roofs').map((i) => ['cover', 'roofs', i, 'mark']),
   ];
 }

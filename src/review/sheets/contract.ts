@@ -1,4 +1,5 @@
 /** Questions that a plan room asks of every drawn set, whatever it shows. They judge the drawing, not the structure. */
+import type { Vec2 } from '../../base/vec.js';
 import type { Rect, Sheet } from '../../drawings/ir/index.js';
 
 /** A drawn set and what it ought to show. */
@@ -8,6 +9,8 @@ export interface DrawnSet {
   readonly frame: Rect;
   /** What frame and title strip leave for views and notes. */
   readonly area: Rect;
+  /** Kept clear for the office's stamp. */
+  readonly stamp: Rect;
   /** Marks of all placed members, footings and joints. */
   readonly marks: ReadonlySet<string>;
 }
@@ -17,6 +20,8 @@ export interface SheetFault {
   readonly sheet: string;
   /** What is wrong, with the text or mark concerned. */
   readonly what: string;
+  /** Where on the sheet, paper inches from its lower left corner; absent when the whole sheet is meant. */
+  readonly at?: Vec2;
 }
 
 export interface SheetCheck {
@@ -34,5 +39,17 @@ export type SheetCheckId =
   | 'marks-in-schedules'
   | 'index'
   | 'callouts'
+  | 'view-marks'
   | 'scale-bars'
-  | 'used';
+  | 'used'
+  | 'legible'
+  | 'dimensions-true'
+  | 'dimensions-close'
+  | 'one-size'
+  | 'stamp-clear';
+
+/** A fault with the rule it breaks. */
+export interface SheetFinding extends SheetFault {
+  readonly check: SheetCheckId;
+  readonly rule: string;
+}

@@ -1,7 +1,7 @@
 /** Marks: whatever is placed is on a plan and in a schedule, and a plan names nothing else. */
-import { textBoxes } from '../../drawings/annotate/layout.js';
 import type { Sheet } from '../../drawings/ir/index.js';
 import type { SheetCheck } from './contract.js';
+import { boxesOf } from './flat.js';
 
 /** Structural plans and schedules by the type digits of their ids. */
 const PLAN = /^S-1\d\d$/;
@@ -10,7 +10,7 @@ const SCHEDULE = /^S-6\d\d$/;
 const MARK = /^[A-Z]{1,3}\d+$/;
 
 const wordsOf = (sheets: readonly Sheet[]): ReadonlySet<string> =>
-  new Set(sheets.flatMap((s) => textBoxes(s)).flatMap((b) => rangesOf(b.content)));
+  new Set(sheets.flatMap((s) => boxesOf(s)).flatMap((b) => rangesOf(b.content)));
 
 /** Marks in a text, closed-up runs opened again: `P1–P4` names P2 too. */
 function rangesOf(text: string): string[] {
@@ -37,9 +37,9 @@ export const marksInSchedules: SheetCheck = {
     const tags = sheets
       .filter((s) => PLAN.test(s.id))
       .flatMap((s) =>
-        textBoxes(s)
+        boxesOf(s)
           .filter((b) => b.layer === 'S-ANNO-SYMB' && MARK.test(b.content))
-          .map((b) => ({ sheet: s.id, what: b.content })),
+          .map((b) => ({ sheet: s.id, what: b.content, at: { x: b.x, y: b.y } })),
       );
     const missing = [...marks].map((what) => ({ sheet: schedules[0]?.id ?? '', what }));
     return [...tags, ...missing].filter((f) => !words.has(f.what));

@@ -1,6 +1,7 @@
-/** Paper: a printed scale has its bar, and a sheet is used. */
-import { type Flat, flatten, type Rect } from '../../drawings/ir/index.js';
+/** Paper: one size, room for the stamp, a bar beside each scale, and sheets neither empty nor crowded. */
+import { clipPath, type Flat, type Rect } from '../../drawings/ir/index.js';
 import type { SheetCheck } from './contract.js';
+import { boxesOf, flatOf } from './flat.js';
 
 /** `1/4" = 1'-0"`, `1" = 20'-0"`: what a scale bar must stand beside, since prints are enlarged and reduced. */
 const SCALE = /" = \d+'/;
@@ -9,7 +10,7 @@ export const scaleBars: SheetCheck = {
   title: 'Every view with a scale has a scale bar',
   run: ({ sheets }) =>
     sheets.flatMap((s) => {
-      const flats = flatten(s);
+      const flats = flatOf(s);
       const scales = flats.filter(
         (f) => f.kind === 'text' && f.layer === 'G-ANNO-TITL' && SCALE.test(f.content),
       ).length;
@@ -23,6 +24,8 @@ export const scaleBars: SheetCheck = {
 const CELLS = 24;
 /** Least share of a sheet that its contents may take up. */
 const LEAST = 0.25;
+/** A view much taller or longer than the sheet's shape leaves its sides free: reaching this far one way, it needs half as much. */
+const REACH = 0.7;
 
 function boundsOf(f: Flat): Rect {
   if (f.kind === 'arc') return { x: f.x - f.r, y: f.y - f.r, w: 2 * f.r, h: 2 * f.r };
@@ -59,18 +62,84 @@ export function usedShare(flats: readonly Flat[], area: Rect): number {
   return used.reduce((sum, u) => sum + u, 0) / used.length;
 }
 
+/** How far the ink reaches over the drawing area, the longer way of the two, as a share. */
+function reachOf(flats: readonly Flat[], area: Rect): number {
+  const bounds = flats.map(boundsOf);
+  const reach = (lo: (b: Rect) => number, size: (b: Rect) => number): number =>
+    Math.max(...bounds.map((b) => lo(b) + size(b))) - Math.min(...bounds.map(lo));
+  return Math.max(
+    reach(
+      (b) => b.x,
+      (b) => b.w,
+    ) / area.w,
+    reach(
+      (b) => b.y,
+      (b) => b.h,
+    ) / area.h,
+  );
+}
+
 export const used: SheetCheck = {
-  title: 'No sheet is emptier than a quarter, the end of running text aside',
+  title: 'No sheet is emptier than a quarter, the end of running text and long views aside',
   run: ({ sheets, area }) =>
     sheets.flatMap((s, i) => {
       // Text that runs over several sheets must end somewhere.
       const ends =
         s.viewports.length === 0 && sheets[i - 1]?.discipline === s.discipline && s.title.endsWith('continued');
       if (ends) return [];
-      const share = usedShare(
-        flatten(s).filter((f) => f.layer !== 'G-ANNO-TTLB'),
-        area,
-      );
-      return share < LEAST ? [{ sheet: s.id, what: `${Math.round(100 * share)} % used` }] : [];
+      const flats = flatOf(s).filter((f) => f.layer !== 'G-ANNO-TTLB' && f.layer !== 'G-ANNO-STMP');
+      const share = usedShare(flats, area);
+      const least = s.viewports.length > 0 && reachOf(flats, area) >= REACH ? LEAST / 2 : LEAST;
+      return share < least ? [{ sheet: s.id, what: `${Math.round(100 * share)} % used` }] : [];
     }),
 };
+
+/** Most of the drawing area that lettering may cover: an even page of notes covers about a third. Common practice, no source. */
+const MOST = 0.45;
+
+export const legible: SheetCheck = {
+  title: 'No sheet is crowded with more lettering than it can bear',
+  run: ({ sheets, area }) =>
+    sheets.flatMap((s) => {
+      const inked = boxesOf(s)
+        .filter((b) => b.x < area.x + area.w)
+        .reduce((sum, b) => sum + b.w * b.h, 0);
+      const share = inked / (area.w * area.h);
+      return share > MOST ? [{ sheet: s.id, what: `${Math.round(100 * share)} % covered with lettering` }] : [];
+    }),
+};
+
+export const oneSize: SheetCheck = {
+  title: 'All sheets are of one size and lie the same way',
+  run: ({ sheets }) =>
+    sheets
+      .filter((s) => s.size !== sheets[0]!.size)
+      .map((s) => ({ sheet: s.id, what: `${s.size} in a set of ${sheets[0]!.size}` })),
+};
+
+export const stampClear: SheetCheck = {
+  title: 'The space for the stamp is clear',
+  run: ({ sheets, stamp }) =>
+    sheets.flatMap((s) => {
+      const slack = 0.005;
+      const hit = flatOf(s).find((f) => {
+        // The border is drawn round the sheet, not through the space.
+        const strokes = f.kind === 'path' ? f.strokes : undefined;
+        if (strokes?.every((t) => !clipsInto(t, f.kind === 'path' && f.closed, stamp, slack))) return false;
+        const b = boundsOf(f);
+        return (
+          b.x < stamp.x + stamp.w - slack &&
+          b.x + b.w > stamp.x + slack &&
+          b.y < stamp.y + stamp.h - slack &&
+          b.y + b.h > stamp.y + slack
+        );
+      });
+      return hit ? [{ sheet: s.id, what: hit.kind === 'text' ? hit.content : `lines on ${hit.layer}` }] : [];
+    }),
+};
+
+/** Some stroke of a path runs through a rectangle made smaller by `slack` on all sides. */
+function clipsInto(path: readonly number[], closed: boolean, r: Rect, slack: number): boolean {
+  const inner = { x: r.x + slack, y: r.y + slack, w: r.w - 2 * slack, h: r.h - 2 * slack };
+  return clipPath(closed ? [...path, path[0]!, path[1]!] : [...path], inner).length > 0;
+}

@@ -1,7 +1,8 @@
-import type { DrawnSet, SheetCheck, SheetCheckId, SheetFault } from './contract.js';
+import type { DrawnSet, SheetCheck, SheetCheckId, SheetFault, SheetFinding } from './contract.js';
+import { dimensionsClose, dimensionsTrue } from './dimensions.js';
 import { marksInSchedules, marksOnPlans } from './marks.js';
-import { scaleBars, used } from './paper.js';
-import { callouts, index } from './references.js';
+import { legible, oneSize, scaleBars, stampClear, used } from './paper.js';
+import { callouts, index, viewMarks } from './references.js';
 import { insideFrame, textHeight, textsApart } from './text.js';
 
 export const SHEET_CHECKS: Readonly<Record<SheetCheckId, SheetCheck>> = {
@@ -12,8 +13,14 @@ export const SHEET_CHECKS: Readonly<Record<SheetCheckId, SheetCheck>> = {
   'marks-in-schedules': marksInSchedules,
   index,
   callouts,
+  'view-marks': viewMarks,
   'scale-bars': scaleBars,
   used,
+  legible,
+  'dimensions-true': dimensionsTrue,
+  'dimensions-close': dimensionsClose,
+  'one-size': oneSize,
+  'stamp-clear': stampClear,
 };
 
 /** Every fault of a drawn set, by check. */
@@ -22,3 +29,11 @@ export const judgeSheets = (set: DrawnSet): Readonly<Record<SheetCheckId, readon
     SheetCheckId,
     readonly SheetFault[]
   >;
+
+/** The same as one list in the order of the sheets, each fault with the rule it breaks. */
+export function sheetFindings(set: DrawnSet): SheetFinding[] {
+  const order = new Map(set.sheets.map((s, i) => [s.id, i]));
+  return (Object.entries(judgeSheets(set)) as [SheetCheckId, readonly SheetFault[]][])
+    .flatMap(([check, faults]) => faults.map((f) => ({ ...f, check, rule: SHEET_CHECKS[check].title })))
+    .sort((a, b) => (order.get(a.sheet) ?? -1) - (order.get(b.sheet) ?? -1));
+}

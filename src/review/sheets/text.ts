@@ -1,13 +1,17 @@
 /** Lettering: inside the border, legible at the size it is printed, no text on another. */
-import { outside, overlaps, textBoxes } from '../../drawings/annotate/layout.js';
-import { type Flat, flatten, type Rect } from '../../drawings/ir/index.js';
+import { outside, overlaps, type TextBox } from '../../drawings/annotate/layout.js';
+import type { Flat, Rect } from '../../drawings/ir/index.js';
 import type { SheetCheck } from './contract.js';
+import { boxesOf, flatOf } from './flat.js';
 
 /** Labels of the title strip and of view titles are form, not content. */
-export const FORM_LAYERS: ReadonlySet<string> = new Set(['G-ANNO-TTLB', 'G-ANNO-TITL']);
+export const FORM_LAYERS: ReadonlySet<string> = new Set(['G-ANNO-TTLB', 'G-ANNO-TITL', 'G-ANNO-STMP']);
 
 /** Least cap height of content, paper inches: 3/32 in, the smallest plan rooms accept (src/drawings/annotate/style.ts). */
 const LEAST = 3 / 32;
+
+/** Middle of a text, for a fault to point at. */
+const placeOf = (b: TextBox) => ({ x: b.x, y: b.y });
 
 /** Lines and arcs of a flat picture that reach past a rectangle, by layer. */
 function strayLayers(flats: readonly Flat[], r: Rect): ReadonlySet<string> {
@@ -27,9 +31,9 @@ export const insideFrame: SheetCheck = {
   title: 'Every text and line stands inside the frame',
   run: ({ sheets, frame }) =>
     sheets.flatMap((s) => {
-      const flats = flatten(s);
+      const flats = flatOf(s);
       return [
-        ...outside(textBoxes(flats), frame).map((b) => ({ sheet: s.id, what: b.content })),
+        ...outside(boxesOf(s), frame).map((b) => ({ sheet: s.id, what: b.content, at: placeOf(b) })),
         ...[...strayLayers(flats, frame)].map((layer) => ({ sheet: s.id, what: `lines on ${layer}` })),
       ];
     }),
@@ -39,7 +43,11 @@ export const textsApart: SheetCheck = {
   title: 'No two texts touch',
   run: ({ sheets }) =>
     sheets.flatMap((s) =>
-      overlaps(textBoxes(s)).map(([a, b]) => ({ sheet: s.id, what: `“${a.content}” and “${b.content}”` })),
+      overlaps(boxesOf(s)).map(([a, b]) => ({
+        sheet: s.id,
+        what: `“${a.content}” and “${b.content}”`,
+        at: placeOf(a),
+      })),
     ),
 };
 
@@ -47,8 +55,8 @@ export const textHeight: SheetCheck = {
   title: 'Content is lettered 3/32 in high or higher',
   run: ({ sheets }) =>
     sheets.flatMap((s) =>
-      textBoxes(s)
+      boxesOf(s)
         .filter((b) => !FORM_LAYERS.has(b.layer) && b.h < LEAST - 1e-9)
-        .map((b) => ({ sheet: s.id, what: b.content })),
+        .map((b) => ({ sheet: s.id, what: b.content, at: placeOf(b) })),
     ),
 };

@@ -7,7 +7,9 @@ import { shed } from './shed.js';
 
 const SHAPES: { readonly [K in HouseRoofKind]: HouseRoofShape<K> } = { gable, hip, shed };
 
-const planesOf = (r: HouseRoof) => (SHAPES[r.kind] as HouseRoofShape<HouseRoofKind>).planes(r);
+/** Planes lie at the top of the sheathing: `heel` above the plate over the wall line. */
+const planesOf = (r: HouseRoof) =>
+  (SHAPES[r.kind] as HouseRoofShape<HouseRoofKind>).planes({ ...r, plate: r.plate + (r.heel ?? 0) });
 
 /** Planes `HR1-1`, `HR1-2` … of every house roof. */
 export const placeHouseRoofs = (house: House): HousePlane[] =>

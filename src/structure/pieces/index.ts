@@ -4,6 +4,7 @@
  */
 import type { Project } from '../../project/model.js';
 import type { Joint, Member, MemberRole, Piece, Structure } from '../model.js';
+import { overlayPieces } from '../tie-in/pieces.js';
 import { bracePieces } from './braces.js';
 import { rafterPieces, trussPieces } from './framing.js';
 import { groundPieces } from './ground.js';
@@ -35,6 +36,9 @@ const SHAPERS: Readonly<Record<MemberRole, Shaper>> = {
   blocking: barPieces,
   outlooker: barPieces,
   barge: bargePieces,
+  // Placed over the house only: tie-in/pieces.ts.
+  'fill-rafter': barPieces,
+  'valley-plate': barPieces,
 };
 
 export function piecesOf(structure: Structure, project: Project): Piece[] {
@@ -52,5 +56,6 @@ export function piecesOf(structure: Structure, project: Project): Piece[] {
     ...structure.footings.flatMap(footingPieces),
     ...structure.members.flatMap((m) => SHAPERS[m.role](m, seats.get(m.id) ?? [])),
     ...structure.surfaces.flatMap((s) => surfacePieces(s, structure, project)),
+    ...(structure.overlays ?? []).flatMap(overlayPieces),
   ];
 }

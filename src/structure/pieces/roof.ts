@@ -30,8 +30,10 @@ export function surfacePieces(s: Surface, structure: Structure, project: Project
 function gutter(s: Surface, sheathing: number, structure: Structure): Piece {
   const fascia = structure.members.find((m) => m.role === 'fascia' && m.roof === s.roof);
   const out = fascia?.section.b ?? 0;
-  const width = Math.max(...s.outline.map((p) => p.x));
-  const at = onSurface(s, 0, 0);
+  // Where the roof goes on over the house its gutter ends at the old eave.
+  const past = structure.overlays?.find((o) => o.roof === s.roof)?.edge ?? 0;
+  const width = Math.max(...s.outline.map((p) => p.x)) - past;
+  const at = onSurface(s, s.onto === 0 ? past : 0, 0);
   const top = at.z - sheathing / Math.cos(s.slope);
   const origin = { x: at.x + s.downhill.x * out, y: at.y + s.downhill.y * out, z: top - GUTTER_SIZE };
   const profile = [

@@ -4,6 +4,7 @@ import { MEETS } from '../constants.js';
 import { error } from '../issues.js';
 import type { BeamPlan, Kit } from '../kit.js';
 import { inches } from '../text.js';
+import { extentOf } from '../tie-in/old-slope.js';
 import type { Bearing, Profile } from './contract.js';
 import type { RoofShape } from './lay.js';
 import { beamBearing } from './sharing.js';
@@ -65,7 +66,7 @@ export const gable: RoofShape<'gable'> = {
           { surface: `${r.mark}-right`, eave: outer[1] + r.eave, top: ridge },
         ],
         stations: at,
-        extent: [r.from - r.rake, r.to + r.rake],
+        extent: extentOf(r, kit.project.house),
         shape: 'pitched',
       };
     }

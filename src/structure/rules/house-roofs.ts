@@ -76,7 +76,9 @@ function volumes({ structure, roofs }: Placed): Issue[] {
     const laid = roofs.find((r) => r.roof.mark === s.roof)!;
     const cos = Math.cos(s.slope);
     const up = s.thickness / cos;
-    const down = laid.framed.plumb + laid.layers.sheathing / cos;
+    // Past the last frame, where it goes on over the house, there is no framing under the sheathing.
+    const framing = s.onto === undefined ? laid.framed.plumb : 0;
+    const down = framing + laid.layers.sheathing / cos;
     const mine = counterClockwise(cornersOf(s).map(flat));
     for (const plane of structure.housePlanes) {
       const theirs = counterClockwise(plane.outline.map(flat));

@@ -9,6 +9,7 @@ import { ledgerWall } from './ledger-wall.js';
 import { lotLines } from './lot-lines.js';
 import { marks } from './marks.js';
 import { openings } from './openings.js';
+import { overlays } from './overlay.js';
 import { postFit } from './post-fit.js';
 import { rakeCarried } from './rake.js';
 import { coveringSlope, pitchInRange } from './roof-slope.js';
@@ -26,6 +27,7 @@ export const STRUCTURE_RULES: readonly StructureRule[] = [
   beamEnds,
   openings,
   houseRoofs,
+  overlays,
   roofsMeet,
   footingsApart,
   postFit,

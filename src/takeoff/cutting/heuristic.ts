@@ -1,6 +1,6 @@
 /** Plans found by rule of thumb: the baseline every better plan must match, and the start of the search for one. */
 import { bestFills, cheapestFor, type Pattern, usedBy } from './patterns.js';
-import type { Ticked } from './ticks.js';
+import { holds, type Ticked } from './ticks.js';
 
 export const costOf = (plan: readonly Pattern[], t: Ticked): number =>
   plan.reduce((sum, p) => sum + t.stock[p.stock]!.stock.cost, 0);
@@ -20,8 +20,8 @@ export function bestFitDecreasing(t: Ticked): Pattern[] {
         let into: (typeof boards)[number] | undefined;
         for (const b of boards) if (b.room >= k.size && (into === undefined || b.room < into.room)) into = b;
         if (into === undefined) {
-          const long = t.stock[opened]!.capacity >= k.size ? opened : t.stock.findIndex((s) => s.capacity >= k.size);
-          into = { room: t.stock[long]!.capacity, counts: t.kinds.map(() => 0) };
+          const long = holds(t.stock[opened]!, k.size, 1) ? opened : t.stock.findIndex((s) => holds(s, k.size, 1));
+          into = { room: Math.max(k.size, t.stock[long]!.capacity), counts: t.kinds.map(() => 0) };
           boards.push(into);
         }
         into.room -= k.size;

@@ -1,5 +1,5 @@
 /** Patterns: how many of each kind one board gives. */
-import type { Ticked } from './ticks.js';
+import { holds, type Ticked } from './ticks.js';
 
 export interface Pattern {
   /** Index into `Ticked.stock`. */
@@ -14,9 +14,10 @@ export const usedBy = (counts: readonly number[], t: Ticked): number =>
 /** The cheapest board that holds these pieces; undefined when none does. */
 export function cheapestFor(counts: readonly number[], t: Ticked): number | undefined {
   const used = usedBy(counts, t);
+  const pieces = counts.reduce((sum, n) => sum + n, 0);
   let best: number | undefined;
   t.stock.forEach((s, i) => {
-    if (s.capacity >= used && (best === undefined || s.stock.cost < t.stock[best]!.stock.cost - 1e-9)) best = i;
+    if (holds(s, used, pieces) && (best === undefined || s.stock.cost < t.stock[best]!.stock.cost - 1e-9)) best = i;
   });
   return best;
 }
@@ -55,7 +56,7 @@ export function bestFills(
       }
     }
   });
-  return t.stock.map(({ capacity }) => {
+  return t.stock.map(({ capacity, whole }) => {
     const counts = t.kinds.map(() => 0);
     let c = capacity;
     for (let i = lots.length - 1; i >= 0; i--) {
@@ -63,15 +64,24 @@ export function bestFills(
       counts[lots[i]!.kind]! += lots[i]!.n;
       c -= lots[i]!.size;
     }
-    return { value: best[capacity]!, counts };
+    const alone = onlyAlone(t, capacity, whole).find((k) => limits[k]! > 0 && values[k]! > best[capacity]! + 1e-12);
+    return alone === undefined
+      ? { value: best[capacity]!, counts }
+      : { value: values[alone]!, counts: t.kinds.map((_, k) => (k === alone ? 1 : 0)) };
   });
 }
+
+/** Kinds that fit a board only when it is not trimmed, the most valuable use being longest first. */
+const onlyAlone = (t: Ticked, capacity: number, whole: number): number[] =>
+  t.kinds.flatMap((k, i) => (k.size > capacity && k.size <= whole ? [i] : []));
 
 /** Every pattern to which no further wanted piece can be added, or undefined when there are more than `limit`. */
 export function allPatterns(t: Ticked, limit: number): Pattern[] | undefined {
   const wanted = t.kinds.map((k) => k.cuts.length);
   const out: Pattern[] = [];
-  for (const [stock, { capacity }] of t.stock.entries()) {
+  for (const [stock, { capacity, whole }] of t.stock.entries()) {
+    for (const alone of onlyAlone(t, capacity, whole))
+      out.push({ stock, counts: t.kinds.map((_, k) => (k === alone ? 1 : 0)) });
     const counts: number[] = [];
     const walk = (kind: number, room: number): boolean => {
       if (kind === t.kinds.length) {

@@ -1,12 +1,12 @@
 /** Exact search for short lists, for when no solver is at hand: piece by piece, longest first, cut off by cost. */
 import type { Pattern } from './patterns.js';
 import { cheapestFor } from './patterns.js';
-import { roundBound, type Ticked } from './ticks.js';
+import { holds, roundBound, type Ticked } from './ticks.js';
 
 /** Least cost of any plan by material alone: all pieces at the best cost per tick of any board. */
 export function materialBound(t: Ticked): number {
   const total = t.kinds.reduce((sum, k) => sum + k.size * k.cuts.length, 0);
-  const rate = Math.min(...t.stock.map((s) => s.stock.cost / s.capacity));
+  const rate = Math.min(...t.stock.map((s) => s.stock.cost / s.whole));
   return total === 0 ? 0 : roundBound(total * rate, t.grain);
 }
 
@@ -20,19 +20,19 @@ export interface Searched {
 export function search(t: Ticked, start: readonly Pattern[], startCost: number, nodes: number): Searched {
   const list = t.kinds.flatMap((k, kind) => k.cuts.map(() => kind));
   const rest = list.map((_, i) => list.slice(i).reduce((sum, kind) => sum + t.kinds[kind]!.size, 0));
-  const rate = Math.min(...t.stock.map((s) => s.stock.cost / s.capacity));
+  const rate = Math.min(...t.stock.map((s) => s.stock.cost / s.whole));
   let best = { cost: startCost, plan: start };
   let left = nodes;
-  const boards: { used: number; counts: number[] }[] = [];
-  const priceOf = (used: number): number => {
+  const boards: { used: number; pieces: number; counts: number[] }[] = [];
+  const priceOf = ({ used, pieces }: { used: number; pieces: number }): number => {
     let least = Number.POSITIVE_INFINITY;
-    for (const s of t.stock) if (s.capacity >= used) least = Math.min(least, s.stock.cost);
+    for (const s of t.stock) if (holds(s, used, pieces)) least = Math.min(least, s.stock.cost);
     return least;
   };
   const most = Math.max(...t.stock.map((s) => s.capacity));
   const place = (i: number): void => {
     if (left-- <= 0) return;
-    const spent = boards.reduce((sum, b) => sum + priceOf(b.used), 0);
+    const spent = boards.reduce((sum, b) => sum + priceOf(b), 0);
     if (i === list.length) {
       if (spent < best.cost - 1e-9)
         best = { cost: spent, plan: boards.map((b) => ({ stock: cheapestFor(b.counts, t)!, counts: [...b.counts] })) };
@@ -49,12 +49,14 @@ export function search(t: Ticked, start: readonly Pattern[], startCost: number, 
       if (b.used + size > most || tried.has(key)) continue;
       tried.add(key);
       b.used += size;
+      b.pieces++;
       b.counts[kind]!++;
       place(i + 1);
       b.used -= size;
+      b.pieces--;
       b.counts[kind]!--;
     }
-    boards.push({ used: size, counts: t.kinds.map((_, k) => (k === kind ? 1 : 0)) });
+    boards.push({ used: size, pieces: 1, counts: t.kinds.map((_, k) => (k === kind ? 1 : 0)) });
     place(i + 1);
     boards.pop();
   };

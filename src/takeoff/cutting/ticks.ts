@@ -11,9 +11,16 @@ export interface Kind {
   readonly cuts: readonly Cut[];
 }
 
+/** A piece that takes a whole board needs no trim: `whole` is what one piece alone may measure, `capacity` what several may. */
+export interface StockTicks {
+  readonly stock: Stock;
+  readonly capacity: number;
+  readonly whole: number;
+}
+
 export interface Ticked {
   readonly kinds: readonly Kind[];
-  readonly stock: readonly { readonly stock: Stock; readonly capacity: number }[];
+  readonly stock: readonly StockTicks[];
   readonly tooLong: readonly Cut[];
   /** Every cost is a whole multiple of this, so bounds may be rounded up to it; 0 when they share none. */
   readonly grain: number;
@@ -35,10 +42,10 @@ const byId = (a: Cut, b: Cut): number => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0
 export function ticked(p: CuttingProblem): Ticked {
   const kerf = up(p.kerf);
   const stock = p.stock
-    .map((s) => ({ stock: s, capacity: down(s.length - p.trim) + kerf }))
+    .map((s) => ({ stock: s, capacity: down(s.length - p.trim) + kerf, whole: down(s.length) + kerf }))
     .filter((s) => s.capacity > kerf)
     .sort((a, b) => a.capacity - b.capacity);
-  const most = Math.max(0, ...stock.map((s) => s.capacity));
+  const most = Math.max(0, ...stock.map((s) => s.whole));
   const groups = new Map<number, Cut[]>();
   const tooLong: Cut[] = [];
   for (const c of p.cuts) {
@@ -53,3 +60,7 @@ export function ticked(p: CuttingProblem): Ticked {
 /** A bound rounded up to what a whole number of boards can cost. */
 export const roundBound = (bound: number, grain: number): number =>
   grain > 0 ? Math.ceil(bound / grain - 1e-6) * grain : bound;
+
+/** Whether a board holds this many pieces of this many ticks together. */
+export const holds = (s: StockTicks, used: number, pieces: number): boolean =>
+  s.capacity >= used || (pieces === 1 && s.whole >= used);

@@ -1,8 +1,7 @@
 /** A calculated connection against the forces of one mark's joints, each combination with its own load duration. */
 import type { Recorder } from '../../../base/trace.js';
-import { length, type Vec3 } from '../../../base/vec.js';
+import { isShorter, length, type Vec3 } from '../../../base/vec.js';
 import type { Connection, ConnectionPart, ConnectionWay } from '../../../project/connections.js';
-import type { Joint } from '../../../structure/model.js';
 import { say } from '../../codes/say.js';
 import type { CheckContext, Finding } from '../../contract.js';
 import { failed, measured, notEvaluated, outsideScope, RATIO_CAP } from '../../finding.js';
@@ -10,8 +9,8 @@ import { type Action, actionsOf } from '../actions.js';
 import { bearsOnWood } from '../bearing.js';
 import { type JointDemand, TRACE } from '../demands.js';
 import { forceParts } from '../force-parts.js';
-import type { Place } from './contract.js';
-import { placeOf, takenBy, waysOf } from './place.js';
+import type { Hold, Place } from './contract.js';
+import { placeOf, takenBy, takesOf, waysOf } from './place.js';
 import { kindOf } from './registry.js';
 
 const CLAUSE = 'NDS 2018 chapters 11, 12';
@@ -69,49 +68,42 @@ const forceOf = (a: Action): Vec3 => ({ x: a.x, y: a.y, z: a.z * a.raise.factor 
 const SHADE = 0.6;
 const MOST_ANCHORS = 8;
 
-/** An action's size each way, load duration counted. */
-interface Sides {
-  readonly a: Action;
-  readonly lie: number;
-  readonly z: number;
-  readonly x: number;
-  readonly y: number;
-  readonly total: number;
-}
-
-const shades = (k: Sides, s: Sides): boolean =>
-  k.lie === s.lie &&
-  k.z * s.z >= 0 &&
-  Math.abs(s.z) <= SHADE * Math.abs(k.z) &&
-  s.x <= SHADE * k.x &&
-  s.y <= SHADE * k.y;
-
 /** Those actions that can govern. Joints that lie differently in plan are not compared. Keeps the moving app fast. */
 function telling(ctx: CheckContext, actions: readonly Action[]): ReadonlySet<Action> {
-  let joint: Joint | undefined;
-  let lie = 0;
-  let first: Sides | undefined;
-  const all = actions.map((a): Sides => {
-    if (a.joint !== joint) {
-      joint = a.joint;
-      lie = Math.round(1e4 * Math.abs(placeOf(ctx, joint, true)?.lengthwise.x ?? 0));
-    }
+  const n = actions.length;
+  // An action's size each way, load duration counted.
+  const [x, y, z, total] = [new Float64Array(n), new Float64Array(n), new Float64Array(n), new Float64Array(n)];
+  const lie = new Int32Array(n);
+  let most = 0;
+  for (let i = 0; i < n; i++) {
+    const a = actions[i]!;
     const { CD } = a.combination;
-    const z = (a.z * a.raise.factor) / CD;
-    const x = Math.abs(a.x) / CD;
-    const y = Math.abs(a.y) / CD;
-    const s = { a, lie, z, x, y, total: Math.abs(z) + x + y };
-    if (!first || s.total > first.total) first = s;
-    return s;
-  });
+    const before = actions[i - 1]?.joint;
+    lie[i] =
+      a.joint === before ? lie[i - 1]! : Math.round(1e4 * Math.abs(placeOf(ctx, a.joint, true)?.lengthwise.x ?? 0));
+    z[i] = (a.z * a.raise.factor) / CD;
+    x[i] = Math.abs(a.x) / CD;
+    y[i] = Math.abs(a.y) / CD;
+    total[i] = Math.abs(z[i]!) + x[i]! + y[i]!;
+    if (total[i]! > total[most]!) most = i;
+  }
+  const shades = (k: number, s: number): boolean =>
+    lie[k] === lie[s] &&
+    z[k]! * z[s]! >= 0 &&
+    Math.abs(z[s]!) <= SHADE * Math.abs(z[k]!) &&
+    x[s]! <= SHADE * x[k]! &&
+    y[s]! <= SHADE * y[k]!;
   // The largest of all shades most: what it leaves is soon put in order.
-  const sides = all.filter((s) => s === first || !shades(first!, s));
-  sides.sort((p, q) => q.total - p.total);
-  const anchors: Sides[] = [];
+  const sides: number[] = [];
+  for (let i = 0; i < n; i++) if (i === most || !shades(most, i)) sides.push(i);
+  sides.sort((p, q) => total[q]! - total[p]!);
+  const anchors: number[] = [];
   const kept = new Set<Action>();
   for (const s of sides) {
-    if (anchors.some((k) => shades(k, s))) continue;
-    kept.add(s.a);
+    let shaded = false;
+    for (let k = 0; k < anchors.length && !shaded; k++) shaded = shades(anchors[k]!, s);
+    if (shaded) continue;
+    kept.add(actions[s]!);
     if (anchors.length < MOST_ANCHORS) anchors.push(s);
   }
   return kept;
@@ -130,13 +122,17 @@ function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
   let outside: string | undefined;
   let byBearing = false;
   let place: Place | undefined;
+  let holds: readonly Hold[] = [];
   let onWood = false;
   const axial = isAxial(c);
   const left = waysLeft(c, axial);
+  const takes = c.parts.map(takesOf);
   const looked = telling(ctx, actions);
   for (const action of actions) {
     if (place?.joint !== action.joint) {
-      place = placeOf(ctx, action.joint, c.madeDry);
+      const here = placeOf(ctx, action.joint, c.madeDry);
+      place = here;
+      holds = here ? c.parts.map((part) => kindOf(part).hold(part, here)) : [];
       onWood = bearsOnWood(ctx.structure, action.joint);
     }
     if (!place) {
@@ -154,10 +150,11 @@ function review(ctx: CheckContext, d: JointDemand, c: Connection): Review {
     const open = left.find((way) => Math.abs(ways[way]) >= TRACE && !(way === 'down' && onWood));
     if (open) faults.add(`nothing holds ${Math.ceil(Math.abs(ways[open]) - 1e-6)} lb ${open} at ${action.joint.id}`);
     if (!tells) continue;
-    for (const part of c.parts) {
-      const force = takenBy(part, place, ways);
-      if (length(force) < TRACE) continue;
-      const held = kindOf(part).hold(part, place, force, action.combination.CD);
+    for (let i = 0; i < c.parts.length; i++) {
+      const part = c.parts[i]!;
+      const force = takenBy(takes[i]!, place, ways);
+      if (isShorter(force, TRACE)) continue;
+      const held = holds[i]!(force, action.combination.CD);
       for (const fault of held.faults) faults.add(fault);
       outside ??= held.outside;
       if (!worst || held.ratio > worst.ratio)
@@ -210,7 +207,7 @@ function record(ctx: CheckContext, w: Worst, axial: boolean, rec: Recorder): voi
       from: [action.joint.path],
     });
   }
-  kindOf(part).hold(part, place, force, action.combination.CD, rec);
+  kindOf(part).hold(part, place)(force, action.combination.CD, rec);
 }
 
 /** `open` are the house directions whose side load is still missing, as words. */

@@ -13,6 +13,8 @@ export interface Place {
   readonly lower: Member;
   readonly lengthwise: Vec3;
   readonly crosswise: Vec3;
+  /** The way the carried part pushes: along it toward the joint. */
+  readonly inward: Vec3;
   readonly madeDry: boolean;
 }
 
@@ -27,6 +29,12 @@ export interface Held {
   readonly outside?: string;
 }
 
+/**
+ * One part at one place: part of the fasteners' own holding power used under `force`, lb, house axes, for load duration
+ * `CD`. It is asked for thousands of forces, so it keeps what does not change with them.
+ */
+export type Hold = (force: Vec3, CD: number, rec?: Recorder) => Held;
+
 export interface PartKind<P extends ConnectionPart> {
   /** As the schedule and notes name it. */
   words(part: P): string;
@@ -34,8 +42,7 @@ export interface PartKind<P extends ConnectionPart> {
   layout(part: P): string;
   /** What the builder must keep to for the numbers to hold, one clause of a sentence. */
   care(part: P): string;
-  /** Part of the fasteners' own holding power under `force`, lb, house axes, for load duration `CD`. */
-  hold(part: P, place: Place, force: Vec3, CD: number, rec?: Recorder): Held;
+  hold(part: P, place: Place): Hold;
 }
 
 export const UP: Vec3 = { x: 0, y: 0, z: 1 };

@@ -11,7 +11,7 @@ import { say } from '../../codes/say.js';
 import { RATIO_CAP } from '../../finding.js';
 import { designValue } from '../../members/design.js';
 import { TRACE } from '../demands.js';
-import type { Held, PartKind, Place } from './contract.js';
+import type { Held, Hold, PartKind, Place } from './contract.js';
 import { type Group, reach, type Strained, strain } from './dowel-group.js';
 import { counted, type Dowels, dowelCare, dowelLayout, dowelWords, driven } from './dowel-words.js';
 import { memberUse, plateUse } from './member-limits.js';
@@ -260,7 +260,7 @@ function lapped(part: Dowels, place: Place, force: Vec3, CD: number, tally: Tall
     );
 }
 
-function hold(part: Dowels, place: Place, force: Vec3, CD: number, rec?: Recorder): Held {
+function held(part: Dowels, place: Place, force: Vec3, CD: number, rec?: Recorder): Held {
   const tally = new Tally();
   if (length(force) >= TRACE) {
     if (part.plates) throughPlates(part, part.plates, place, force, CD, tally, rec);
@@ -273,5 +273,8 @@ export const dowels: PartKind<Dowels> = {
   words: dowelWords,
   layout: dowelLayout,
   care: dowelCare,
-  hold,
+  hold:
+    (part, place): Hold =>
+    (force, CD, rec) =>
+      held(part, place, force, CD, rec),
 };

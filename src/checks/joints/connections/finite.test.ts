@@ -14,7 +14,7 @@ import { change, gableProject } from '../../../structure/testing.js';
 import { bar, contextFor, joint, joist, NONE, postBar, v } from '../../testing.js';
 import { actionsOf } from '../actions.js';
 import { jointProducts } from '../products.js';
-import { placeOf, takenBy, waysOf } from './place.js';
+import { placeOf, takenBy, takesOf, waysOf } from './place.js';
 import { kindOf } from './registry.js';
 
 const inches = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -119,9 +119,9 @@ it('leaves out only actions that cannot govern', () => {
         let most = 0;
         for (const a of actionsOf(ctx, 'J1')!) {
           const place = placeOf(ctx, a.joint, true)!;
-          const taken = takenBy(part, place, waysOf(place, a, false));
+          const taken = takenBy(takesOf(part), place, waysOf(place, a, false));
           if (length(taken) >= 0.5)
-            most = Math.max(most, kindOf(part).hold(part, place, taken, a.combination.CD).ratio);
+            most = Math.max(most, kindOf(part).hold(part, place)(taken, a.combination.CD).ratio);
         }
         const f = jointProducts.run({ id: 'J1', path: '' }, ctx);
         // Where the layout breaks a rule and the force would fit, the ratio is the cap that stands for the rule.

@@ -1,9 +1,10 @@
 /** Directions at a joint and what of a force each part of its connection takes. */
+
 import { cross, distance, dot, scale, sub, type Vec3 } from '../../../base/vec.js';
 import type { ConnectionPart, ConnectionWay, FastenerAxis } from '../../../project/connections.js';
+import { memberOf } from '../../../structure/lookup.js';
 import type { Joint, Member } from '../../../structure/model.js';
 import type { CheckContext } from '../../contract.js';
-import { memberOf } from '../bearing.js';
 import { type Place, UP } from './contract.js';
 
 /** Level direction of a member in plan; of a plumb one, of its depth. */
@@ -21,7 +22,8 @@ export function placeOf(ctx: CheckContext, joint: Joint, madeDry: boolean): Plac
   const lower = memberOf(ctx.structure, joint.ties.at(-1)?.part ?? '');
   if (!upper || !lower) return undefined;
   const lengthwise = planOf(upper);
-  return { ctx, joint, upper, lower, lengthwise, crosswise: cross(UP, lengthwise), madeDry };
+  const crosswise = cross(UP, lengthwise);
+  return { ctx, joint, upper, lower, lengthwise, crosswise, inward: inward(joint, upper, lower), madeDry };
 }
 
 export const axisOf = (place: Place, axis: FastenerAxis): Vec3 => (axis === 'plumb' ? UP : place[axis]);
@@ -37,10 +39,10 @@ export function grainOf(m: Member): Vec3 {
  * The way the carried part pushes, unit vector: along it toward the joint. Where a brace carries a beam or strut, push and
  * pull are along the brace, and the beam presses on it against the way the brace points.
  */
-function inward(place: Place): Vec3 {
-  const carries = place.lower.role === 'brace' && place.upper.role !== 'brace';
-  const m = carries ? place.lower : place.upper;
-  const at = place.joint.ties.find((t) => t.part === m.id)?.along ?? 0;
+function inward(joint: Joint, upper: Member, lower: Member): Vec3 {
+  const carries = lower.role === 'brace' && upper.role !== 'brace';
+  const m = carries ? lower : upper;
+  const at = joint.ties.find((t) => t.part === m.id)?.along ?? 0;
   const g = grainOf(m);
   return at > distance(m.start, m.end) / 2 !== carries ? g : scale(g, -1);
 }
@@ -50,9 +52,8 @@ export type Ways = Readonly<Record<ConnectionWay, number>>;
 
 /** `axial`: the connection names push or pull, which then come first. */
 export function waysOf(place: Place, force: Vec3, axial: boolean): Ways {
-  const toward = inward(place);
-  const along = axial ? dot(force, toward) : 0;
-  const rest = axial ? sub(force, scale(toward, along)) : force;
+  const along = axial ? dot(force, place.inward) : 0;
+  const rest = axial ? sub(force, scale(place.inward, along)) : force;
   return {
     push: Math.max(0, along),
     pull: Math.max(0, -along),
@@ -63,16 +64,30 @@ export function waysOf(place: Place, force: Vec3, axial: boolean): Ways {
   };
 }
 
+/** 1 for each way that a part takes. */
+export type Takes = Readonly<Record<ConnectionWay, 0 | 1>>;
+
+export function takesOf({ takes }: ConnectionPart): Takes {
+  const one = (way: ConnectionWay): 0 | 1 => (takes.includes(way) ? 1 : 0);
+  return {
+    push: one('push'),
+    pull: one('pull'),
+    down: one('down'),
+    up: one('up'),
+    lengthwise: one('lengthwise'),
+    crosswise: one('crosswise'),
+  };
+}
+
 /** The force one part takes, house axes. */
-export function takenBy(part: ConnectionPart, place: Place, ways: Ways): Vec3 {
-  const has = (way: ConnectionWay): number => (part.takes.includes(way) ? ways[way] : 0);
-  const l = has('lengthwise');
-  const c = has('crosswise');
-  const a = has('push') - has('pull');
-  const toward = a === 0 ? UP : inward(place);
+export function takenBy(takes: Takes, place: Place, ways: Ways): Vec3 {
+  const l = takes.lengthwise * ways.lengthwise;
+  const c = takes.crosswise * ways.crosswise;
+  const a = takes.push * ways.push - takes.pull * ways.pull;
+  const toward = a === 0 ? UP : place.inward;
   return {
     x: l * place.lengthwise.x + c * place.crosswise.x + a * toward.x,
     y: l * place.lengthwise.y + c * place.crosswise.y + a * toward.y,
-    z: has('up') - has('down') + a * toward.z,
+    z: takes.up * ways.up - takes.down * ways.down + a * toward.z,
   };
 }

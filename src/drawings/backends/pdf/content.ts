@@ -58,14 +58,23 @@ function textOps(t: FlatText, res: Resources): string {
   return `${out}ET\n`;
 }
 
-/** Content stream of one page, in inches (the first operator scales to points). Layers become marked-content runs. */
-export function contentOf(flats: readonly Flat[], res: Resources): string {
+/** Ink and paper only: pale lettering and cut existing work go black, washes and shades go white. */
+const BLACK_FROM = 0.73;
+const asBlack = (g: number): number => (g < BLACK_FROM ? 0 : 1);
+
+/**
+ * Content stream of one page, in inches (the first operator scales to points). Layers become marked-content runs.
+ * @param black black line work: no grey anywhere
+ */
+export function contentOf(flats: readonly Flat[], res: Resources, black = false): string {
+  const tone = black ? asBlack : (g: number): number => g;
   const out: string[] = ['72 0 0 72 0 0 cm\n1 J 1 j\n'];
   let layer: string | undefined;
   let pen: string | undefined;
   let fill = -1;
   let stroke = 0;
-  const setFill = (g: number) => {
+  const setFill = (given: number) => {
+    const g = tone(given);
     if (g === fill) return;
     fill = g;
     out.push(`${num(g)} g\n`);
@@ -75,8 +84,9 @@ export function contentOf(flats: readonly Flat[], res: Resources): string {
     const p = penOf(name);
     const dash = p.dash ?? [];
     out.push(`${num(p.width_mm / 25.4)} w [${dash.map(num).join(' ')}] 0 d ${dash.length > 0 ? 0 : 1} J\n`);
-    if ((p.grey ?? 0) !== stroke) {
-      stroke = p.grey ?? 0;
+    const line = black ? 0 : (p.grey ?? 0);
+    if (line !== stroke) {
+      stroke = line;
       out.push(`${num(stroke)} G\n`);
     }
     pen = name;
@@ -94,7 +104,7 @@ export function contentOf(flats: readonly Flat[], res: Resources): string {
     }
     if (f.pen === undefined && f.fill === undefined) continue;
     if (f.pen !== undefined) setPen(f.pen);
-    if (f.fill !== undefined) setFill(FILLS[f.fill]);
+    if (f.fill !== undefined) setFill(f.fill.startsWith('shade') && black ? 1 : FILLS[f.fill]);
     let d = '';
     let closed = false;
     if (f.kind === 'arc') {

@@ -27,6 +27,7 @@ const sheet = (id: string, discipline: 'G' | 'S'): Sheet => ({
   scaleNote: '',
   viewports: [],
   items: [
+    { kind: 'text', layer: 'G-ANNO-NOTE', at: { x: 1, y: 9 }, content: 'Pale', height: 0.1, ink: 'soft' },
     {
       kind: 'polyline',
       layer: 'S-FNDN',
@@ -96,6 +97,43 @@ describe('pdfOf', () => {
       expect(text).toContain('/MediaBox [ 0 0 2592 1728 ]');
     },
   );
+
+  it.skipIf(plain === undefined)('groups the layers by discipline', () => {
+    const json = JSON.parse(tool('qpdf', ['--json', '--json-key=qpdf', file])!);
+    const objects = json.qpdf[1] as Record<string, { value?: Record<string, unknown> }>;
+    const name = (ref: string): string => String(objects[`obj:${ref}`]!.value!['/Name']).slice(2);
+    const catalog = Object.values(objects).find((o) => o.value?.['/Type'] === '/Catalog')!.value!;
+    const config = (catalog['/OCProperties'] as Record<string, Record<string, unknown>>)['/D']!;
+    const groups = (config['/Order'] as string[][]).map(([label, ...refs]) => [label, refs.map(name)]);
+    expect(groups).toEqual([
+      ['u:General', ['G-ANNO-NOTE']],
+      ['u:Structural', ['S-COLS', 'S-FNDN']],
+    ]);
+  });
+
+  it.skipIf(plain === undefined)('draws black line work without any grey', async () => {
+    const grey = (pages: string) => new Set([...pages.matchAll(/^([\d.]+) [gG]$/gm)].map((m) => Number(m[1])));
+    expect([...grey(plain!)].some((g) => g > 0 && g < 1)).toBe(true);
+    const black = join(dir, 'black.pdf');
+    writeFileSync(black, await pdfOf(set, fonts, { ...options, black: true }));
+    const levels = grey(tool('qpdf', ['--qdf', '--object-streams=disable', black, '-'])!);
+    expect([...levels].every((g) => g === 0 || g === 1)).toBe(true);
+  });
+
+  it.skipIf(plain === undefined)('carries title, author, subject and keywords', async () => {
+    const told = join(dir, 'told.pdf');
+    const words = { author: 'the owner', subject: 'For permit', keywords: 'S-101, S-102' };
+    writeFileSync(told, await pdfOf(set, fonts, { ...options, ...words }));
+    const info = tool('pdfinfo', [told]);
+    if (info === undefined) return;
+    for (const [key, value] of [
+      ['Title', options.title],
+      ['Author', words.author],
+      ['Subject', words.subject],
+      ['Keywords', words.keywords],
+    ])
+      expect(info).toMatch(new RegExp(`^${key}:\\s+${value!.replace(/[()&]/g, '\\$&')}$`, 'm'));
+  });
 
   it.skipIf(plain === undefined)('embeds four subsets', () => {
     const list = tool('pdffonts', [file]);

@@ -1,8 +1,17 @@
 import { zlibSync } from 'fflate';
 import type PDFDocument from 'pdfkit';
 import type { PdfFont, PdfReference } from 'pdfkit';
-import { DISCIPLINES, escapeXml, FACE_NAMES, type FaceName, flatten, SHEET_SIZES, type Sheet } from '../../ir/index.js';
-import { contentOf } from './content.js';
+import {
+  DISCIPLINES,
+  type Discipline,
+  escapeXml,
+  FACE_NAMES,
+  type FaceName,
+  flatten,
+  SHEET_SIZES,
+  type Sheet,
+} from '../../ir/index.js';
+import { contentOf, type Resources } from './content.js';
 
 export interface PdfOptions {
   /** Title of the whole set. */
@@ -11,6 +20,9 @@ export interface PdfOptions {
   readonly date: Date;
   readonly author?: string;
   readonly subject?: string;
+  readonly keywords?: string;
+  /** Black line work only, for offices that refuse grey: soft lettering goes black, washes go white, cut existing work black. */
+  readonly black?: boolean;
 }
 
 /** Font files (TrueType) by face. */
@@ -114,6 +126,7 @@ export async function pdfOf(
       Creator: 'Eavewright',
       ...(options.author !== undefined && { Author: options.author }),
       ...(options.subject !== undefined && { Subject: options.subject }),
+      ...(options.keywords !== undefined && { Keywords: options.keywords }),
     },
   });
   const chunks: Uint8Array[] = [];
@@ -155,7 +168,7 @@ export async function pdfOf(
     doc.addPage({ size: [w * 72, h * 72], margin: 0 });
     const page = doc.page;
     const used: Record<string, PdfReference> = {};
-    const content = contentOf(flatten(sheet), {
+    const resources: Resources = {
       encode: (name, text) => face(name).encode(text),
       fontName: (name) => {
         const { font } = face(name);
@@ -167,7 +180,8 @@ export async function pdfOf(
         used[l.name] = l.ref;
         return l.name;
       },
-    });
+    };
+    const content = contentOf(flatten(sheet), resources, options.black);
     page.resources.data.Properties = used;
     // The library has begun the page with a flip of the y axis; our streams keep the axis of the paper.
     page.content.buffer = [];
@@ -185,8 +199,14 @@ export async function pdfOf(
   const root = doc._root.data;
   root.PageMode = 'UseOutlines';
   root.PageLabels = { Nums: labels };
-  const order = [...layers.entries()].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)).map(([, l]) => l.ref);
-  root.OCProperties = { OCGs: order, D: { Name: pdfString('Layers'), Order: order, ON: order, BaseState: 'ON' } };
+  const sorted = [...layers.entries()].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
+  const all = sorted.map(([, l]) => l.ref);
+  // A reader shows the layers of each discipline under its name.
+  const order = [...new Set(sorted.map(([id]) => id[0]!))].map((letter) => [
+    pdfString(DISCIPLINES[letter as Discipline] ?? letter),
+    ...sorted.filter(([id]) => id[0] === letter).map(([, l]) => l.ref),
+  ]);
+  root.OCProperties = { OCGs: all, D: { Name: pdfString('Layers'), Order: order, ON: all, BaseState: 'ON' } };
   doc.end();
   await done;
   return joined(chunks);

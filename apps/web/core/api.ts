@@ -1,0 +1,125 @@
+/** What the page asks of the worker, and what it hears. Everything is plain data. */
+import type {
+  Assumption,
+  CheckResult,
+  DimensionMove,
+  Handle,
+  Issue,
+  PathAnswer,
+  Question,
+  Remedy,
+  Scene,
+  SceneState,
+  TextEdit,
+  TraceLine,
+  Verdict,
+  Why,
+} from '../../../src/index.js';
+import type { PackedSheet } from './pack.js';
+
+export interface PartRow {
+  readonly mark: string;
+  /** `beam B1`, `footing F2`. */
+  readonly what: string;
+  readonly path: string;
+}
+
+export type HandleRow = Omit<Handle, 'edits'>;
+
+export interface SheetRow {
+  readonly id: string;
+  readonly title: string;
+}
+
+/** All that a derived project tells the page at once; whatever is larger is asked for. */
+export interface Summary {
+  readonly drawable: boolean;
+  readonly issues: readonly Issue[];
+  readonly results: readonly CheckResult[];
+  readonly verdict: Verdict;
+  readonly index: readonly SheetRow[];
+  readonly sheet: PackedSheet | undefined;
+  /** The file as plain data, for fields. */
+  readonly tree: unknown;
+  readonly parts: readonly PartRow[];
+  readonly handles: readonly HandleRow[];
+  readonly questions: readonly Question[];
+  readonly assumptions: readonly Assumption[];
+  readonly title: string;
+  readonly units: 'us' | 'metric';
+  readonly lot: LotNumbers | undefined;
+  /** Milliseconds of the worker. */
+  readonly took: number;
+}
+
+/** What the first six questions show at once. */
+export interface LotNumbers {
+  readonly covered: number;
+  readonly limit: number;
+  readonly distances: readonly {
+    readonly line: string;
+    readonly yard: string;
+    readonly has: number;
+    readonly needs: number;
+  }[];
+  readonly highest: number;
+}
+
+/** Answer to one frame of dragging: the sheet looked at and what the checks say, nothing else. */
+export interface Live {
+  readonly sheet: PackedSheet | undefined;
+  readonly failing: readonly string[];
+  readonly nearest: { readonly title: string; readonly subject: string; readonly ratio: number } | undefined;
+  readonly issue: string | undefined;
+  readonly took: number;
+}
+
+export interface Changed {
+  /** Undefined when nothing could be changed; then `issues` say why. */
+  readonly text: string | undefined;
+  readonly issues: readonly Issue[];
+}
+
+export interface Steps {
+  readonly steps: readonly TraceLine[];
+}
+
+export type ExportKind = 'pdf' | 'sheet-pdf' | 'sheet-svg' | 'dxf' | 'dxf-plan' | 'calculations' | 'read-only';
+
+export interface ExportFile {
+  readonly name: string;
+  readonly mime: string;
+  readonly bytes: Uint8Array;
+}
+
+export interface Quick {
+  derive(text: string, sheet: string | undefined): Summary;
+  sheet(id: string): PackedSheet | undefined;
+  drag(handle: string, by: number, sheet: string): Live;
+  /** Text after a drag of so many inches. */
+  moved(handle: string, by: number): Changed;
+  edit(text: string, edits: readonly TextEdit[]): Changed;
+  /** Ways to change a dimension of the sheet; asked with what the sheet says of it. */
+  moves(a: { x: number; y: number }, b: { x: number; y: number }, angle: number): readonly DimensionMove[];
+  dimension(move: DimensionMove, from: number, typed: string): Changed;
+  why(mark: string): Why | undefined;
+  explain(result: string): Steps;
+  path(mark: string): PathAnswer | undefined;
+  starter(kind: string): string;
+}
+
+export interface Thorough extends Quick {
+  remedies(result: string): readonly Remedy[];
+  scene(): Scene | undefined;
+  /** Ids of the combinations, in order. */
+  combinations(): readonly string[];
+  sceneState(combination: string): SceneState | undefined;
+  export(
+    kind: ExportKind,
+    fonts: Readonly<Record<string, Uint8Array>>,
+    sheet: string | undefined,
+  ): Promise<readonly ExportFile[]>;
+}
+
+export type Call = { readonly id: number; readonly name: string; readonly args: readonly unknown[] };
+export type Reply = { readonly id: number; readonly value?: unknown; readonly fault?: string };

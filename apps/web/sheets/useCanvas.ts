@@ -1,0 +1,68 @@
+/** Canvas that follows its box and the device's pixels, and paints once a frame at most. */
+import { type RefObject, useCallback, useEffect, useRef, useState } from 'react';
+import type { Size } from './camera.js';
+
+export function useCanvas(
+  ref: RefObject<HTMLCanvasElement | null>,
+  draw: (ctx: CanvasRenderingContext2D, size: Size, dpr: number) => void,
+) {
+  const [size, setSize] = useState<Size>({ w: 0, h: 0 });
+  const latest = useRef(draw);
+  latest.current = draw;
+  const asked = useRef(0);
+  const now = useRef(size);
+
+  const request = useCallback(() => {
+    if (asked.current) return;
+    asked.current = requestAnimationFrame(() => {
+      asked.current = 0;
+      const canvas = ref.current;
+      const ctx = canvas?.getContext('2d', { alpha: true });
+      if (canvas && ctx && now.current.w > 0) {
+        performance.mark('paint-start');
+        latest.current(ctx, now.current, Math.min(2, devicePixelRatio));
+        performance.measure('paint', 'paint-start');
+      }
+    });
+  }, [ref]);
+
+  useEffect(() => {
+    const canvas = ref.current;
+    const box = canvas?.parentElement;
+    if (!canvas || !box) return;
+    const watch = new ResizeObserver(() => {
+      const next = { w: box.clientWidth, h: box.clientHeight };
+      const dpr = Math.min(2, devicePixelRatio);
+      canvas.width = Math.round(next.w * dpr);
+      canvas.height = Math.round(next.h * dpr);
+      now.current = next;
+      setSize(next);
+      request();
+    });
+    watch.observe(box);
+    return () => watch.disconnect();
+  }, [ref, request]);
+
+  return { size, request };
+}
+
+/** True while the system or the owner asks for a dark screen. */
+export function useDark(): boolean {
+  const query = matchMedia('(prefers-color-scheme: dark)');
+  const read = (): boolean => {
+    const wish = document.documentElement.dataset.theme;
+    return wish === 'dark' || (wish !== 'light' && query.matches);
+  };
+  const [dark, setDark] = useState(read);
+  useEffect(() => {
+    const again = (): void => setDark(read());
+    query.addEventListener('change', again);
+    const watch = new MutationObserver(again);
+    watch.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] });
+    return () => {
+      query.removeEventListener('change', again);
+      watch.disconnect();
+    };
+  });
+  return dark;
+}

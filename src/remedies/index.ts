@@ -1,0 +1,1 @@
+export { type Remedy, remediesOf } from './remedies.js';
