@@ -2,7 +2,7 @@
 import type { Sheet, SheetSize } from '../../ir/index.js';
 import { type DrawingInput, SHEET_IDS } from '../contract.js';
 import { elevations } from '../elevations.js';
-import { lotPlan } from '../lot-plan.js';
+import { lotPlan } from '../lot/lot-plan.js';
 import { drawParts, type SetPart } from '../set.js';
 import { front } from './front.js';
 import { perspectives } from './perspectives.js';
