@@ -33,6 +33,7 @@ describe('cards', () => {
     '02-shed-snow-two-storey',
     '04-free-gable-knee-braces',
     '05-l-shape-two-roofs',
+    '06-gable-over-roof',
   ])('%s: each has lines to tick, a failure with its source and a caution; names of lines are unique', (name) => {
     for (const c of example(name).cards) {
       expect(c.items.length).toBeGreaterThan(3);
