@@ -57,21 +57,7 @@ export const roofFraming: Stage = {
               },
             ]
           : []),
-        ...jointTable(
-          ctx,
-          [
-            'truss-to-beam',
-            'rafter-to-beam',
-            'rafter-to-ledger',
-            'rafter-to-ridge',
-            'tie-to-rafter',
-            'outlooker-to-frame',
-            'jack-to-hip',
-            'hip-to-beam',
-            'hip-to-ridge',
-          ],
-          'Ties and hangers',
-        ),
+        ...jointTable(ctx, 'roof-framing', 'Ties and hangers'),
       ],
       atHand: [
         ...PAPERS,
