@@ -156,32 +156,48 @@ export function placeTags(
   });
 }
 
-/**
- * Of ways to draw one note, the first whose lettering touches no text of `over`, or the one that touches fewest; among those
- * that touch none the one that covers fewest lines. `scale` and lists as for `placeTags`.
- */
-export function placeNote(
+/** What stands on a view, worked out once for all the notes that are still to be placed on it. */
+export interface NoteBoard {
+  /**
+   * Of ways to draw one note, the first whose lettering touches no text already there, or the one that touches fewest; among
+   * those that touch none the one that covers fewest lines. What is chosen stands there for the next.
+   */
+  place(ways: readonly [Primitive, ...Primitive[]], clear: number): Primitive;
+}
+
+/** `scale` and lists as for `placeTags`. */
+export function noteBoard(scale: number, over: readonly Primitive[], lines: readonly Primitive[] = []): NoteBoard {
+  const boxes = textBoxes(flatOf(over, scale)).map(boxOf);
+  const strokes = segmentsOf(flatOf([...lines, ...over], scale));
+  return {
+    place(ways, clear) {
+      let best = ways[0];
+      let least = Number.POSITIVE_INFINITY;
+      ways.forEach((way, i) => {
+        let price = i * PRICE.line;
+        // Later ways cost more before anything is looked at.
+        if (price >= least) return;
+        for (const own of textBoxes(flatOf([way], scale)).map(boxOf)) {
+          const box = { x: own.x - clear, y: own.y - clear, w: own.w + 2 * clear, h: own.h + 2 * clear };
+          for (const b of boxes) if (meet(box, b)) price += PRICE.touch;
+          for (const l of strokes) if (through(box, l)) price += PRICE.line;
+        }
+        if (price < least) [best, least] = [way, price];
+      });
+      boxes.push(...textBoxes(flatOf([best], scale)).map(boxOf));
+      return best;
+    },
+  };
+}
+
+/** One note on a view of its own; for several, `noteBoard`. */
+export const placeNote = (
   ways: readonly [Primitive, ...Primitive[]],
   clear: number,
   scale: number,
   over: readonly Primitive[],
   lines: readonly Primitive[] = [],
-): Primitive {
-  const boxes = textBoxes(flatOf(over, scale)).map(boxOf);
-  const strokes = segmentsOf(flatOf([...lines, ...over], scale));
-  let best = ways[0];
-  let least = Number.POSITIVE_INFINITY;
-  ways.forEach((way, i) => {
-    let price = i * PRICE.line;
-    for (const own of textBoxes(flatOf([way], scale)).map(boxOf)) {
-      const box = { x: own.x - clear, y: own.y - clear, w: own.w + 2 * clear, h: own.h + 2 * clear };
-      for (const b of boxes) if (meet(box, b)) price += PRICE.touch;
-      for (const l of strokes) if (through(box, l)) price += PRICE.line;
-    }
-    if (price < least) [best, least] = [way, price];
-  });
-  return best;
-}
+): Primitive => noteBoard(scale, over, lines).place(ways, clear);
 
 /**
  * Of ways to draw the same things, the first whose lettering touches none of `over` and none of its own, or the one that

@@ -1,12 +1,13 @@
 /** Column and beam plan: what carries. */
 import type { Structure } from '../../structure/model.js';
-import { measure, placeTags, sectionMark, type TableRow, type TagWish, textBlock } from '../annotate/index.js';
+import { type Block, placeTags, sectionMark, type TableRow, type TagWish } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import { idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
-import { alongHouse, coverView, houseStretch, stretchPlan } from './house-stretch.js';
-import { dims, inflate, northOnPlan, placeView, unique, withSideColumn } from './parts.js';
+import { alongHouse, coverView, houseStretch, type Stretch, stretchPlan } from './house-stretch.js';
+import { dims, inflate, unique } from './parts.js';
 import { slabPlan, standsOff } from './plan-base.js';
+import { planSheet } from './plans/plan-sheet.js';
 import { sectionLayout } from './section-layout.js';
 import { sectionLines } from './section-plane.js';
 
@@ -33,15 +34,12 @@ function posts(structure: Structure): Primitive[] {
     });
 }
 
-function beamPlan(ctx: SheetContext): SheetBody[] {
-  const { structure, lot } = ctx.input;
-  const { style, area, len } = ctx;
+function content(ctx: SheetContext, stretch: Stretch) {
+  const { structure } = ctx.input;
+  const { style } = ctx;
   const h = style.note;
-  const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
   const off = standsOff(structure);
-  // A section mark stands beyond the strings above.
-  const stretch = off ? coverView(ctx, main, 2.5 * style.bubble) : houseStretch(ctx, main, 2.5 * style.bubble);
-  const { model, margin, scale } = stretch;
+  const { model, scale } = stretch;
   const items: Primitive[] = [...(off ? [] : stretchPlan(ctx, stretch)), ...slabPlan(structure)];
   const over: Primitive[] = [];
   const wishes: TagWish[] = [];
@@ -135,18 +133,14 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
       }),
     );
   over.push(...placeTags(wishes, scale.ratio, over, items));
-  const view = placeView(ctx, {
-    box: main,
-    model,
-    scale,
-    number: '1',
-    title: 'Column and beam plan',
-    items,
-    over,
-    north: northOnPlan(lot.north),
-    snug: margin.y,
-    plan: true,
-  });
+  return { items, over };
+}
+
+function blocks(ctx: SheetContext): Block[] {
+  const { structure } = ctx.input;
+  const { len } = ctx;
+  const h = ctx.style.note;
+  const braces = structure.members.some((m) => m.role === 'brace');
   const rows: TableRow[] = structure.members
     .filter((m) => ['beam', 'ledger', 'post', 'strut'].includes(m.role))
     .map((m) => [
@@ -157,60 +151,57 @@ function beamPlan(ctx: SheetContext): SheetBody[] {
         : `top at ${len(m.start.z + m.section.depth / 2)}`,
       len(m.length),
     ]);
-  const notes = textBlock(
-    measure(
-      [
-        {
-          kind: 'table',
-          title: structure.members.some((m) => m.role === 'ledger') ? 'Posts, beams and ledger' : 'Posts and beams',
-          columns: [
-            { head: 'Mark' },
-            { head: 'Section', max: 24 * h },
-            { head: 'Level from floor' },
-            { head: 'Cut length', align: 'right', grow: true },
-          ],
-          rows,
-        },
-        {
-          kind: 'para',
-          text: 'Levels are from the finished house floor; below it is negative. Each post has its own length because the ground falls: measure again after the piers are set and cut to the measured length.',
-        },
-        { kind: 'gap' },
-        { kind: 'heading', text: 'Notes' },
-        {
-          kind: 'numbered',
-          items: [
-            'Beams bear on their posts, not on bolts. Splices only where shown, over a post.',
-            'Dimensions are to post centers, to beam ends, and from the face of the existing wall line.',
-            'Joints are numbered in diamonds; the joint schedule gives the allowable load each must have.',
-            ...(braces.length > 0
-              ? [
-                  'Knee braces and cross members are dashed. A brace’s run and rise are to where its center line meets the underside and the center of the post; its cuts are in the schedules.',
-                ]
-              : []),
-            'Brace posts both ways until the roof is sheathed. Lifting beams takes a lift or enough hands: weights are in the schedules.',
-          ],
-        },
-      ],
-      side.w,
-      style,
-    ),
-    { x: side.x, y: side.y + side.h },
-  );
   return [
     {
-      title: 'Column and beam plan',
-      scaleNote: view.scale.label,
-      // Slabs that run on toward a house far off end at the edge of the view.
-      viewports: [off ? { ...view.viewport, window: inflate(stretch.model, 24) } : view.viewport],
-      items: [...view.items, ...notes.items],
+      kind: 'table',
+      title: structure.members.some((m) => m.role === 'ledger') ? 'Posts, beams and ledger' : 'Posts and beams',
+      columns: [
+        { head: 'Mark' },
+        { head: 'Section', max: 24 * h },
+        { head: 'Level from floor' },
+        { head: 'Cut length', align: 'right', grow: true },
+      ],
+      rows,
+    },
+    {
+      kind: 'para',
+      text: 'Levels are from the finished house floor; below it is negative. Each post has its own length because the ground falls: measure again after the piers are set and cut to the measured length.',
+    },
+    { kind: 'heading', text: 'Notes' },
+    {
+      kind: 'numbered',
+      items: [
+        'Beams bear on their posts, not on bolts. Splices only where shown, over a post.',
+        'Dimensions are to post centers, to beam ends, and from the face of the existing wall line.',
+        'Joints are numbered in diamonds; the joint schedule gives the allowable load each must have.',
+        ...(braces
+          ? [
+              'Knee braces and cross members are dashed. A brace’s run and rise are to where its center line meets the underside and the center of the post; its cuts are in the schedules.',
+            ]
+          : []),
+        'Brace posts both ways until the roof is sheathed. Lifting beams takes a lift or enough hands: weights are in the schedules.',
+      ],
     },
   ];
+}
+
+function draw(ctx: SheetContext): SheetBody[] {
+  const off = standsOff(ctx.input.structure);
+  // A section mark stands beyond the strings above.
+  const above = 2.5 * ctx.style.bubble;
+  return planSheet(ctx, {
+    title: 'Column and beam plan',
+    blocks: blocks(ctx),
+    view: (box) => (off ? coverView(ctx, box, above) : houseStretch(ctx, box, above)),
+    content: (v) => content(ctx, v),
+    // Slabs that run on toward a house far off end at the edge of the view.
+    window: (v) => (off ? inflate(v.model, 24) : undefined),
+  });
 }
 
 export const beamPlanSheet: SheetKind = {
   title: 'Column and beam plan',
   discipline: 'S',
   needed: () => true,
-  draw: beamPlan,
+  draw,
 };

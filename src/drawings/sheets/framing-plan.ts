@@ -1,27 +1,17 @@
 /** Roof framing plan: what is carried. */
 import type { Vec2 } from '../../base/vec.js';
-import type { Member } from '../../structure/model.js';
-import {
-  clearest,
-  measure,
-  placeTags,
-  spread,
-  type TableRow,
-  type TagKind,
-  type TagWish,
-  textBlock,
-} from '../annotate/index.js';
-import type { Primitive } from '../ir/index.js';
+import type { Member, Structure } from '../../structure/model.js';
+import { clearest, placeTags, spread, type TagKind, type TagWish } from '../annotate/index.js';
+import type { Primitive, Rect } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { fallOf, ridgeLines } from './fall-arrows.js';
 import { bar, jointTags } from './frame-parts.js';
-import { framingNotes } from './framing-notes.js';
-import { nailingNotes } from './nailing-words.js';
-import { dims, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
+import { framingBlocks } from './framing-table.js';
+import { dims, PLAN_SCALES, scaleFor, unique } from './parts.js';
 import { housePlan, planMargin, roofExtents, standsOff } from './plan-base.js';
+import { type PlanView, planSheet } from './plans/plan-sheet.js';
 import { overlayOnPlan } from './tie-in-parts.js';
-import { houseNotes, tiesOnPlan } from './tie-rows.js';
-import { paperState } from './truss-words.js';
+import { tiesOnPlan } from './tie-rows.js';
 
 const FRAMING_TAG: Readonly<Partial<Record<Member['role'], TagKind>>> = {
   truss: 'truss',
@@ -40,14 +30,22 @@ const PLAIN_BARS: ReadonlySet<Member['role']> = new Set<Member['role']>([
   'barge',
 ]);
 
-function framingPlan(ctx: SheetContext): SheetBody[] {
-  const { structure, lot, project } = ctx.input;
-  const { style, area, len } = ctx;
-  const h = style.note;
-  const { main, side } = withSideColumn(area, Math.min(area.w * 0.3, 62 * h), style.gutter);
-  const model = roofExtents(structure, 30);
+const plainOf = (structure: Structure): readonly Member[] => structure.members.filter((m) => PLAIN_BARS.has(m.role));
+
+function viewIn(ctx: SheetContext, box: Rect): PlanView {
+  const model = roofExtents(ctx.input.structure, 30);
   const margin = planMargin(ctx, model);
-  const scale = scaleFor(ctx, model, main, margin, ['1', ...PLAN_SCALES]);
+  return { model, margin, scale: scaleFor(ctx, model, box, margin, ['1', ...PLAN_SCALES]) };
+}
+
+/** Framing members that carry tags, fascias aside. */
+const framingOf = (structure: Structure): readonly Member[] =>
+  structure.members.filter((m) => FRAMING_TAG[m.role] !== undefined && m.role !== 'fascia');
+
+function content(ctx: SheetContext, { model, scale }: PlanView) {
+  const { structure } = ctx.input;
+  const { style, len } = ctx;
+  const h = style.note;
   const items: Primitive[] = [...(standsOff(structure) ? [] : housePlan(structure, 30, model))];
   const over: Primitive[] = [];
   const wishes: TagWish[] = [];
@@ -64,12 +62,11 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   items.push(
     ...structure.members.filter((m) => m.role === 'beam' || m.role === 'ledger').map((m) => bar(m, 'S-BEAM', 'hidden')),
   );
-  const framing = structure.members.filter((m) => FRAMING_TAG[m.role] !== undefined && m.role !== 'fascia');
+  const framing = framingOf(structure);
   items.push(...framing.map((m) => bar(m, 'S-FRAM', 'new')));
-  items.push(...structure.members.filter((m) => PLAIN_BARS.has(m.role)).map((m) => bar(m, 'S-FRAM', 'new-fine')));
+  items.push(...plainOf(structure).map((m) => bar(m, 'S-FRAM', 'new-fine')));
   items.push(...overlayOnPlan(structure));
   // One tag and one spread for each run of equal frames.
-  const marks = [...new Set(framing.map((m) => m.mark))];
   const center = (m: Member): Vec2 => ({ x: (m.start.x + m.end.x) / 2, y: (m.start.y + m.end.y) / 2 });
   // Frames of a roof follow each other along its ridge axis.
   const runsAlongX = (roof: string | undefined) => structure.roofs.find((r) => r.mark === roof)?.ridgeAxis === 'x';
@@ -201,97 +198,20 @@ function framingPlan(ctx: SheetContext): SheetBody[] {
   // What stands fast is on the plan: arrows go where they are clear of it, tags where they are clear of both.
   for (const s of structure.surfaces) over.push(fallOf(ctx, s, scale.ratio, over, items));
   over.push(...placeTags(wishes, scale.ratio, over, items));
-  const view = placeView(ctx, {
-    box: main,
-    model,
-    scale,
-    number: '1',
-    title: 'Roof framing plan',
-    items,
-    over,
-    north: northOnPlan(lot.north),
-    snug: margin.y,
-    plan: true,
-  });
-  const count = (mark: string) => structure.members.filter((m) => m.mark === mark).length;
-  const rows: TableRow[] = [
-    ...marks,
-    ...new Set(structure.members.filter((m) => PLAIN_BARS.has(m.role)).map((m) => m.mark)),
-  ].map((mark) => {
-    const m = structure.members.find((x) => x.mark === mark)!;
-    const what = m.truss
-      ? `${m.truss.kind.replace('-', ' ')}${m.role === 'gable-truss' ? ', gable end' : ''}, span ${len(m.truss.span)}`
-      : m.section.label;
-    return [
-      { text: mark, mark, path: m.path },
-      what,
-      String(count(mark)),
-      m.truss ? len(m.truss.height) : len(m.length),
-    ];
-  });
-  const trusses = framing.some((m) => m.truss);
-  const finish = project.cover.roofs.map(
-    (r) =>
-      `${r.mark}: ${structure.surfaces
-        .find((s) => s.roof === r.mark)!
-        .layers.map((l) => l.name)
-        .join('; ')}.`,
-  );
-  const notes = textBlock(
-    measure(
-      [
-        {
-          kind: 'table',
-          title: 'Framing',
-          columns: [
-            { head: 'Mark' },
-            { head: 'What', max: 26 * h },
-            { head: 'Count', align: 'right' },
-            { head: trusses ? 'Height or length' : 'Length', align: 'right', grow: true },
-          ],
-          rows,
-        },
-        { kind: 'gap' },
-        { kind: 'heading', text: 'Roof, from top to bottom' },
-        { kind: 'bullets', items: finish },
-        { kind: 'heading', text: 'Notes' },
-        {
-          kind: 'numbered',
-          items: [
-            ...(trusses
-              ? [
-                  `Trusses are designed and sealed by the truss plant’s engineer; the profile here is for order and layout. Do not cut, notch, drill or load them otherwise. Truss papers: ${paperState(ctx.input)}.`,
-                  'Set, brace and restrain trusses by the plant’s instructions. Unbraced trusses fall over: keep people from under them.',
-                ]
-              : [
-                  `Rafters run in one piece from ${structure.surfaces.length > structure.roofs.length ? 'ridge' : 'ledger'} to tail. Seat cuts no deeper than a quarter of the rafter depth.`,
-                ]),
-            ...framingNotes(structure, len),
-            'Sheathing with its strength axis across the framing; end joints staggered. An unsheathed roof resists no side load.',
-            ...nailingNotes(project, len),
-            ...houseNotes(ctx),
-            'Every frame is tied at both bearings: joint schedule.',
-          ],
-        },
-      ],
-      side.w,
-      style,
-    ),
-    { x: side.x, y: side.y + side.h },
-  );
-  return [
-    {
-      title: 'Roof framing plan',
-      scaleNote: view.scale.label,
-      viewports: [view.viewport],
-      items: [...view.items, ...notes.items],
-    },
-  ];
+  return { items, over };
 }
+
+const draw = (ctx: SheetContext): SheetBody[] =>
+  planSheet(ctx, {
+    title: 'Roof framing plan',
+    blocks: framingBlocks(ctx, [...framingOf(ctx.input.structure), ...plainOf(ctx.input.structure)]),
+    view: (box) => viewIn(ctx, box),
+    content: (v) => content(ctx, v),
+  });
 
 export const framingPlanSheet: SheetKind = {
   title: 'Roof framing plan',
   discipline: 'S',
   needed: () => true,
-  draw: framingPlan,
+  draw,
 };

@@ -1,7 +1,7 @@
 /** Joint plan: every joint where it is, with what it must carry and what serves it; and the key to the details. */
 import type { Vec2 } from '../../base/vec.js';
 import type { Joint, Member } from '../../structure/model.js';
-import { columnsFlow, measure, placeTags, splitColumns, spread, type TagWish } from '../annotate/index.js';
+import { type Block, columnsFlow, measure, placeTags, spread, type TagWish } from '../annotate/index.js';
 import type { Primitive, Rect } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { callsOnPlan } from './details/calls.js';
@@ -45,7 +45,7 @@ function inRow(joints: readonly Joint[]): boolean {
 }
 
 /** Ends of the line over a run, set aside where another run lies on the same line. */
-function beside(a: Vec2, b: Vec2, step: number, rows: Map<string, number>): [Vec2, Vec2] {
+function setAside(a: Vec2, b: Vec2, step: number, rows: Map<string, number>): [Vec2, Vec2] {
   const size = Math.hypot(b.x - a.x, b.y - a.y);
   const n = { x: -(b.y - a.y) / size, y: (b.x - a.x) / size };
   const key = `${Math.round(n.x)},${Math.round(n.y)},${Math.round((a.x * n.x + a.y * n.y) / 12)}`;
@@ -162,7 +162,7 @@ function plan(ctx: SheetContext, box: Rect) {
       continue;
     }
     if (joints.length > SINGLE && inRow(joints)) {
-      const [a, b] = beside(joints[0]!.at, joints.at(-1)!.at, (2.4 * h) / scale.ratio, rows);
+      const [a, b] = setAside(joints[0]!.at, joints.at(-1)!.at, (2.4 * h) / scale.ratio, rows);
       over.push(...spread({ a, b, text: `${joints.length} ${mark}`, mark, path, layer: 'S-ANNO-SYMB', style }));
     } else for (const j of joints) wishes.push(wish(ctx, mark, j.at, middle, path));
   }
@@ -202,6 +202,8 @@ function wish(ctx: SheetContext, mark: string, at: Vec2, middle: Vec2, path: str
 
 /** Shares of a large sheet that the plan may have, the table beside it taking the rest. */
 const SHARES = [0.5, 0.64] as const;
+/** Least share of a small sheet that the table needs beside the plan. */
+const BESIDE = 0.45;
 
 /** A large sheet holds plan and table side by side; on a small one the table follows on sheets of its own. */
 function draw(ctx: SheetContext): SheetBody[] {
@@ -214,15 +216,38 @@ function draw(ctx: SheetContext): SheetBody[] {
     items: [...view.items, ...items],
   });
   const more = 'Joint plan, continued';
-  if (area.w <= 24)
-    return [body(plan(ctx, area), []), ...flowOn(measure(blocks, area.w, style, 'G-ANNO-SCHD'), [area], more)];
+  if (area.w <= 24) {
+    const model = modelOf(ctx);
+    const { ratio } = scaleFor(ctx, model, area, marginOf(ctx), PLAN_SCALES);
+    const width = Math.max(model.w * ratio + 2 * marginOf(ctx).x, 60 * style.note);
+    const room = area.w - width - style.gutter;
+    // A long and narrow cover leaves room for the table beside it.
+    if (room < area.w * BESIDE)
+      return [body(plan(ctx, area), []), ...flowOn(measure(blocks, area.w, style, 'G-ANNO-SCHD'), [area], more)];
+    return beside(ctx, body, blocks, width, room);
+  }
   const ratio = (share: number): number =>
     scaleFor(ctx, modelOf(ctx), { ...area, w: area.w * share }, marginOf(ctx), PLAN_SCALES).ratio;
   const share = ratio(SHARES[1]) > ratio(SHARES[0]) ? SHARES[1] : SHARES[0];
-  const [left, right] = splitColumns(area, [share, 1 - share], style.gutter) as [Rect, Rect];
-  const flowed = columnsFlow(measure(blocks, right.w, style, 'G-ANNO-SCHD'), [right]);
-  const rest = flowOn(flowed.rest, [{ ...area, w: right.w }], more);
-  return [body(plan(ctx, left), flowed.items), ...rest];
+  const width = (area.w - style.gutter) * share;
+  return beside(ctx, body, blocks, width, area.w - style.gutter - width);
+}
+
+/** The plan on the left, the table to the right of it and on through sheets of its own. */
+function beside(
+  ctx: SheetContext,
+  body: (view: PlacedView, items: readonly Primitive[]) => SheetBody,
+  blocks: readonly Block[],
+  width: number,
+  room: number,
+): SheetBody[] {
+  const { area, style } = ctx;
+  const right = { ...area, x: area.x + area.w - room, w: room };
+  const flowed = columnsFlow(measure(blocks, room, style, 'G-ANNO-SCHD'), [right]);
+  return [
+    body(plan(ctx, { ...area, w: width }), flowed.items),
+    ...flowOn(flowed.rest, [{ ...right, x: area.x }], 'Joint plan, continued'),
+  ];
 }
 
 export const jointPlan: SheetKind = {

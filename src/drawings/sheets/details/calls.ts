@@ -1,6 +1,6 @@
 /** Bubbles that name a detail's number and sheet, beside the places they show, on plans and sections. */
 import type { Vec2, Vec3 } from '../../../base/vec.js';
-import { detailMark, placeNote } from '../../annotate/index.js';
+import { detailMark, noteBoard } from '../../annotate/index.js';
 import type { LayerName, Primitive } from '../../ir/index.js';
 import { type Camera, see } from '../../views/camera.js';
 import type { SheetContext } from '../contract.js';
@@ -25,6 +25,7 @@ function marks(
   layer: LayerName,
 ): Primitive[] {
   const placed: Primitive[] = [];
+  const board = noteBoard(scale, over, lines);
   for (const { call, at, radius } of all) {
     const ways = [1, 1.8, 2.8].flatMap((reach) =>
       Array.from({ length: TURNS }, (_, i) => {
@@ -43,7 +44,7 @@ function marks(
       }),
     );
     const bubbles = ways.map((w) => w[1]!) as [Primitive, ...Primitive[]];
-    const best = placeNote(bubbles, 1.8 * ctx.style.note, scale, [...over, ...placed], lines);
+    const best = board.place(bubbles, 1.8 * ctx.style.note);
     placed.push(ways[bubbles.indexOf(best)]![0]!, best);
   }
   return placed;

@@ -28,6 +28,8 @@ export interface PlanSheet<V extends PlanView> {
   readonly view: (box: Rect) => V;
   readonly content: (view: V) => { readonly items: readonly Primitive[]; readonly over: readonly Primitive[] };
   readonly layer?: LayerName;
+  /** Model rectangle beyond which items end. */
+  readonly window?: (view: V) => Rect | undefined;
 }
 
 const fits = (slugs: readonly Slug[], columns: readonly Rect[]): boolean =>
@@ -83,6 +85,7 @@ export function planSheet<V extends PlanView>(ctx: SheetContext, o: PlanSheet<V>
   const layout = chosen(ctx, o as unknown as PlanSheet<PlanView>);
   const v = o.view(layout.main);
   const { items, over } = o.content(v);
+  const window = o.window?.(v);
   const view = placeView(ctx, {
     box: layout.main,
     model: v.model,
@@ -108,7 +111,7 @@ export function planSheet<V extends PlanView>(ctx: SheetContext, o: PlanSheet<V>
     {
       title: o.title,
       scaleNote: view.scale.label,
-      viewports: [view.viewport],
+      viewports: [window ? { ...view.viewport, window } : view.viewport],
       items: [...view.items, ...flowed.items],
     },
     ...flowOn(flowed.rest, rest, `${o.title}, continued`),
