@@ -58,6 +58,7 @@ export {
   type Change,
   changesBetween,
   type FitFinding,
+  INSTRUMENTS,
   type Layout,
   layoutOf,
   OFFICES,
