@@ -61,6 +61,7 @@ export {
   type Change,
   changesBetween,
   type FitFinding,
+  INSTRUMENTS,
   type Layout,
   layoutOf,
   OFFICES,

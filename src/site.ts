@@ -40,6 +40,7 @@ export function stakeOf(d: Derived): Stake | undefined {
   const { project, structure } = d;
   if (!project || !structure) return undefined;
   const layout = layoutOf(structure);
+  const run = asBuiltRun(d);
   return {
     layout,
     csv: stakeCsv(layout, project),
@@ -47,7 +48,8 @@ export function stakeOf(d: Derived): Stake | undefined {
       project,
       structure,
       north: d.lot?.north,
-      built: asBuiltOf(project, structure).value,
+      built: run?.built,
+      second: run && { ...run.measured.verdict, changed: run.changed },
       issuable: d.verdict.issuable,
     }),
   };

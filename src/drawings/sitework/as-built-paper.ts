@@ -1,11 +1,41 @@
-import { type AsBuilt, SIGMA_SOURCE } from '../../sitework/asbuilt/index.js';
+import { type AsBuilt, type Rerun, SIGMA_SOURCE } from '../../sitework/asbuilt/index.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { Paper } from '../papers/index.js';
 
 const STATES: Readonly<Record<string, string>> = { fits: 'fits', adjust: 'ADJUST', stop: 'STOP', unknown: 'not known' };
 
+/** What the checks say with the measured places in. */
+export interface SecondRun {
+  readonly issuable: boolean;
+  readonly reasons: readonly string[];
+  readonly changed: readonly Rerun[];
+}
+
+function secondRun(r: SecondRun): Block[] {
+  const turned = r.changed.filter((c) => c.was.status !== c.now.status);
+  return [
+    { kind: 'heading', text: 'Every check again, with the measured places' },
+    r.issuable
+      ? { kind: 'para', text: 'Every check that must pass still passes.' }
+      : { kind: 'bullets', items: r.reasons },
+    {
+      kind: 'table',
+      columns: [
+        { head: 'Check', max: 2.4 },
+        { head: 'Part' },
+        { head: 'Was' },
+        { head: 'Now' },
+        { head: 'Why', grow: true },
+      ],
+      rows: turned.map((c): TableRow => [c.title, c.subject, words(c.was.status), words(c.now.status), c.note]),
+    },
+  ];
+}
+
+const words = (status: string): string => status.replaceAll('-', ' ');
+
 /** What was measured, which reading is bad, what still fits. */
-export function asBuiltPaper(b: AsBuilt, len: (inches: number) => string): Paper {
+export function asBuiltPaper(b: AsBuilt, len: (inches: number) => string, second?: SecondRun): Paper {
   const tests: Block[] = (
     [
       ['In plan', b.plan],
@@ -42,6 +72,7 @@ export function asBuiltPaper(b: AsBuilt, len: (inches: number) => string): Paper
         columns: [{ head: 'Part' }, { head: '' }, { head: 'Found', max: 3 }, { head: 'What to do', grow: true }],
         rows: b.findings.map((f): TableRow => [f.part, STATES[f.state]!, f.found, f.remedy]),
       },
+      ...(second ? secondRun(second).filter((x) => x.kind !== 'table' || x.rows.length > 0) : []),
       { kind: 'gap' },
       {
         kind: 'table',

@@ -46,6 +46,8 @@ describe('as built, on paper', () => {
     const said = words(stakeOf(derived('test/site/as-built.project.json'))!.sheets).join(' ');
     expect(said).toContain('Bad reading: F1 to F4');
     expect(said).toContain('Pack 1/4"');
+    expect(said).toContain('Every check again, with the measured places');
+    expect(said).toContain('Wood protected against decay');
   });
 });
 

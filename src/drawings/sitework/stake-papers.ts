@@ -8,7 +8,7 @@ import type { Structure } from '../../structure/model.js';
 import { northArrow, scaleBar, type TableRow } from '../annotate/index.js';
 import { centeredViewport, chooseScale, type Primitive, SCALES, type Sheet, type Viewport } from '../ir/index.js';
 import { PAPER_STYLE, PAPER_WIDTH, type Paper, type PaperData, papersOf } from '../papers/index.js';
-import { asBuiltPaper } from './as-built-paper.js';
+import { asBuiltPaper, type SecondRun } from './as-built-paper.js';
 import { stakeExtents, stakePlan } from './stake-plan.js';
 
 const N = PAPER_STYLE.note;
@@ -24,6 +24,7 @@ export interface StakeInput {
   /** Angle of north from the house x axis, counter-clockwise; no arrow without it. */
   readonly north?: number | undefined;
   readonly built?: AsBuilt | undefined;
+  readonly second?: SecondRun | undefined;
   /** False marks every page as preliminary. */
   readonly issuable?: boolean | undefined;
 }
@@ -288,11 +289,11 @@ export function stakeSheets(input: StakeInput): Sheet[] {
         },
         {
           kind: 'para',
-          text: `Levels are read twice. How far a reading may be trusted is ${SIGMA_SOURCE}, unless you say so.`,
+          text: `Levels from the benchmark and from pier to pier, in a ring. How far a reading may be trusted is ${SIGMA_SOURCE}, unless you say so.`,
         },
       ],
     },
-    ...(input.built ? [asBuiltPaper(input.built, len)] : []),
+    ...(input.built ? [asBuiltPaper(input.built, len, input.second)] : []),
   ];
   const pages = papersOf(papers, paperData(project, 'STK', input.issuable));
   return pages.map((p, i) => (i === 0 && placed ? { ...p, viewports: [placed], scaleNote: scale.label } : p));

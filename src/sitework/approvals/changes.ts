@@ -21,7 +21,7 @@ const PLACE = 'place, height or area on the lot changed';
 
 /** The first rule that fits decides. What fits none is told without reopening anything. */
 const RULES: readonly Rule[] = [
-  { path: /^\/(job|log|prices|buying)(\/|$)/, reopens: [], why: 'not part of what was approved' },
+  { path: /^\/(job|log|prices|buying|submittal)(\/|$)/, reopens: [], why: 'not part of what was approved' },
   { path: /^\/lot\/items/, reopens: ['zoning', 'health', 'building'], why: 'tanks, wells and lines on the lot' },
   { path: /^\/(lot|basis\/zoning)(\/|$)/, reopens: ['zoning', 'building'], why: 'the lot or its rules' },
   { path: /^\/basis(\/|$)/, reopens: ['building'], why: 'loads and soil the design rests on' },

@@ -37,7 +37,7 @@ export const OFFICES: Readonly<Record<ApprovalKind, OfficeKind>> = {
       'Materials and colors with samples; pictures of site and house',
       'Neighbors’ names, drainage, schedule and storage place where asked',
     ],
-    applies: () => 'ask',
+    applies: (project) => (project.submittal?.association ? 'yes' : 'ask'),
     words: /association|committee|\bhoa\b|architectural review/i,
     source: 'Douglas County CO waits for the letter, Shady Shores TX refuses without; six associations’ packets',
   },
@@ -66,7 +66,8 @@ export const OFFICES: Readonly<Record<ApprovalKind, OfficeKind>> = {
     title: 'Electrical permit',
     order: 'With the building permit, where anything is wired.',
     needs: ['Devices, circuits and protection; who does the work'],
-    applies: () => 'ask',
+    applies: ({ cover }) =>
+      cover.electrical === undefined ? 'ask' : cover.electrical.devices.some((d) => d.state === 'new') ? 'yes' : 'no',
     words: /electric/i,
     source: 'Georgetown TX; Melissa TX',
   },

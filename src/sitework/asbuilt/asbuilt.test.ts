@@ -127,8 +127,12 @@ describe('what the rules say when it is worse', () => {
     expect(r.issues[0]).toMatchObject({ code: 'reading-point-unknown', path: '/log/asBuilt/readings/0/to' });
     expect(r.issues[0]!.expected).toContain('F1');
   });
+  it('a cut post that is not there is refused too', () => {
+    const r = asBuiltOf(withLog(exact, { cut: [{ post: 'P9', length: 90, path: '/log/asBuilt/cut/0' }] }), structure);
+    expect(r.issues.map((i) => [i.code, i.path])).toEqual([['cut-post-unknown', '/log/asBuilt/cut/0/post']]);
+  });
   it('two levels that disagree are both in doubt; nothing is blamed for sure', () => {
-    const levels = exact.filter((r) => r.kind === 'level');
+    const levels = exact.filter((r) => r.kind === 'level' && r.from === 'BM');
     const p = withLog([...levels, { ...levels[0]!, value: levels[0]!.value + 2, path: '/log/asBuilt/readings/99' }]);
     const a = of(p);
     expect(a.bad).toHaveLength(1);

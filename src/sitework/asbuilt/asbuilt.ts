@@ -1,4 +1,4 @@
-import type { Outcome } from '../../base/issue.js';
+import type { Issue, Outcome } from '../../base/issue.js';
 import { formatLength } from '../../base/quantity/index.js';
 import type { Project } from '../../project/model.js';
 import type { Structure } from '../../structure/model.js';
@@ -15,6 +15,18 @@ export function asBuiltOf(project: Project, structure: Structure): Outcome<AsBui
   const m = measured(project, layout);
   if (!m) return { value: undefined, issues: [] };
   const posts = postOffsets(structure, m.points);
+  const unknown = (project.log.asBuilt?.cut ?? [])
+    .filter((c) => layout.posts.every((p) => p.post !== c.post))
+    .map(
+      (c): Issue => ({
+        code: 'cut-post-unknown',
+        severity: 'error',
+        path: `${c.path}/post`,
+        message: 'No post of this mark stands on a footing.',
+        found: c.post,
+        expected: `one of ${layout.posts.map((p) => p.post).join(', ')}`,
+      }),
+    );
   const cuts = new Map(project.log.asBuilt?.cut.map((c) => [c.post, c.length]));
   const lengths = layout.posts.flatMap((p): PostNow[] => {
     const point = m.points.find((q) => q.name === p.footing);
@@ -53,6 +65,6 @@ export function asBuiltOf(project: Project, structure: Structure): Outcome<AsBui
       posts: lengths,
       findings: FIT_RULES.flatMap((rule) => rule.run(ctx).map((f) => ({ ...f, rule: rule.title }))),
     },
-    issues: m.issues,
+    issues: [...m.issues, ...unknown],
   };
 }

@@ -46,9 +46,7 @@ function simulated(base: Project, seed: number, blunder: boolean): { readonly pr
     if (r.kind === 'out') return Math.abs(b.out - a.out);
     return Math.hypot(b.along - a.along, b.out - a.out);
   };
-  // Levels are read twice, as the sheet asks: one alone is checked by nothing.
-  const wanted = [...layout.readings, ...layout.readings.filter((r) => r.kind === 'level')];
-  const readings = wanted.map(
+  const readings = layout.readings.map(
     (r, i): Reading => ({
       kind: r.kind,
       from: r.from,
@@ -60,46 +58,46 @@ function simulated(base: Project, seed: number, blunder: boolean): { readonly pr
       path: `/log/asBuilt/readings/${i}`,
     }),
   );
-  // A blunder is a tape read an inch, three inches or a foot wrong, or anything in between; levels checked by two readings
-  // of the same kind cannot say which of the two is wrong, so they are tried on their own below.
-  const plan = readings.flatMap((r, i) => (r.kind === 'level' ? [] : [i]));
-  const bad = blunder ? plan[Math.floor(u() * plan.length)]! : -1;
+  // A blunder is a tape or rod read an inch, three inches or a foot wrong, or anything in between.
+  const bad = blunder ? Math.floor(u() * readings.length) : -1;
   const size = (0.75 + u() * 11.25) * (u() < 0.5 ? -1 : 1);
   const all = readings.map((r, i) => (i === bad ? { ...r, value: r.value + size } : r));
   return { project: { ...base, log: { ...base.log, asBuilt: { readings: all, cut: [] } } }, bad };
 }
 
-describe.each(['01-gable-scissor-kept-slab', '04-free-gable-knee-braces', '05-l-shape-two-roofs'])(
-  'a blunder in a simulated layout of example %s',
-  (name) => {
-    const base = project(name);
-    const layout = layoutOf(place(base).value!);
-    it('is found, and it alone, in at least 95 of 100', () => {
-      let found = 0;
-      let alone = 0;
-      for (let seed = 1; seed <= 100; seed++) {
-        const s = simulated(base, seed, true);
-        const m = measured(s.project, layout)!;
-        const named = m.bad.map((b) => b.path);
-        if (named[0] === `/log/asBuilt/readings/${s.bad}`) found++;
-        if (named.length === 1) alone++;
-      }
-      expect(found).toBeGreaterThanOrEqual(95);
-      expect(alone).toBeGreaterThanOrEqual(90);
-    });
-    it('is cried where there is none in at most 10 of 100', () => {
-      let cried = 0;
-      for (let seed = 1001; seed <= 1100; seed++)
-        if (measured(simulated(base, seed, false).project, layout)!.bad.length > 0) cried++;
-      expect(cried).toBeLessThanOrEqual(10);
-    });
-    it('leaves the adjusted places within four of their sigmas of the true ones', () => {
-      const s = simulated(base, 7, false);
+describe.each([
+  '01-gable-scissor-kept-slab',
+  '02-shed-snow-two-storey',
+  '04-free-gable-knee-braces',
+  '05-l-shape-two-roofs',
+])('a blunder in a simulated layout of example %s', (name) => {
+  const base = project(name);
+  const layout = layoutOf(place(base).value!);
+  it('is found, and it alone, in at least 95 of 100', () => {
+    let found = 0;
+    let alone = 0;
+    for (let seed = 1; seed <= 100; seed++) {
+      const s = simulated(base, seed, true);
       const m = measured(s.project, layout)!;
-      for (const p of m.points) {
-        expect(p.plan!.sigmaAlong).toBeLessThan(SIGMA);
-        expect(Math.abs(p.plan!.along - p.designed.along)).toBeLessThan(2);
-      }
-    });
-  },
-);
+      const named = m.bad.map((b) => b.path);
+      if (named[0] === `/log/asBuilt/readings/${s.bad}`) found++;
+      if (named.length === 1) alone++;
+    }
+    expect(found).toBeGreaterThanOrEqual(95);
+    expect(alone).toBeGreaterThanOrEqual(90);
+  });
+  it('is cried where there is none in at most 10 of 100', () => {
+    let cried = 0;
+    for (let seed = 1001; seed <= 1100; seed++)
+      if (measured(simulated(base, seed, false).project, layout)!.bad.length > 0) cried++;
+    expect(cried).toBeLessThanOrEqual(10);
+  });
+  it('leaves the adjusted places within four of their sigmas of the true ones', () => {
+    const s = simulated(base, 7, false);
+    const m = measured(s.project, layout)!;
+    for (const p of m.points) {
+      expect(p.plan!.sigmaAlong).toBeLessThan(SIGMA);
+      expect(Math.abs(p.plan!.along - p.designed.along)).toBeLessThan(2);
+    }
+  });
+});

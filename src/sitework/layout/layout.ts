@@ -154,7 +154,21 @@ function readingsOf(
       distance(o.name, c.name, between(o, c).length);
     }
   }
-  for (const c of centers)
-    if (c.level !== undefined) out.push({ kind: 'level', from: BENCHMARK, to: c.name, value: c.level });
-  return out;
+  return [...out, ...levelReadings(centers)];
+}
+
+/**
+ * Each pier from the benchmark, and the differences from pier to pier in a ring: two readings of the same height would show
+ * a blunder but not which of them it is. Fewer than three piers make no ring: the benchmark is read again.
+ */
+function levelReadings(centers: readonly StakePoint[]): readonly CheckReading[] {
+  const leveled = centers.flatMap((c) => (c.level === undefined ? [] : [{ name: c.name, level: c.level }]));
+  const read = (from: string, to: string, value: number): CheckReading => ({ kind: 'level', from, to, value });
+  const first = leveled.map((c) => read(BENCHMARK, c.name, c.level));
+  if (leveled.length < 3) return [...first, ...first, ...first];
+  const ring = leveled.map((c, i) => {
+    const next = leveled[(i + 1) % leveled.length]!;
+    return read(c.name, next.name, next.level - c.level);
+  });
+  return [...first, ...ring];
 }

@@ -41,23 +41,23 @@ const values = (of: readonly number[]): number[] =>
 export function rectanglesOf(points: readonly StakePoint[]): readonly DiagonalPair[] {
   const columns = values(points.map((p) => p.along));
   const rows = values(points.map((p) => p.out));
-  const at = (along: number, out: number) =>
-    points.find((p) => Math.abs(p.along - along) <= SAME && Math.abs(p.out - out) <= SAME);
+  const place = (of: readonly number[], v: number): number => of.findIndex((c) => Math.abs(c - v) <= SAME);
+  const grid = new Map(points.map((p) => [`${place(columns, p.along)} ${place(rows, p.out)}`, p]));
+  const at = (column: number, row: number) => grid.get(`${column} ${row}`);
   const found: { pair: DiagonalPair; near: boolean }[] = [];
-  for (let i = 0; i < columns.length; i++)
-    for (let j = i + 1; j < columns.length; j++)
-      for (let k = 0; k < rows.length; k++)
-        for (let l = k + 1; l < rows.length; l++) {
-          const [a, b] = [at(columns[i]!, rows[k]!), at(columns[j]!, rows[k]!)];
-          const [c, d] = [at(columns[i]!, rows[l]!), at(columns[j]!, rows[l]!)];
+  const [last, top] = [columns.length - 1, rows.length - 1];
+  for (let i = 0; i < last; i++)
+    for (let j = i + 1; j <= last; j++)
+      for (let k = 0; k < top; k++)
+        for (let l = k + 1; l <= top; l++) {
+          const [a, b, c, d] = [at(i, k), at(j, k), at(i, l), at(j, l)];
           if (!a || !b || !c || !d) continue;
           const first = between(a, d);
-          const [w, h] = [columns[j]! - columns[i]!, rows[l]! - rows[k]!];
-          const most = (2 * ANCHOR_TOLERANCE * Math.min(w, h)) / first.length;
+          const shorter = Math.min(columns[j]! - columns[i]!, rows[l]! - rows[k]!);
+          const most = (2 * ANCHOR_TOLERANCE * shorter) / first.length;
           found.push({
             pair: { first, second: between(b, c), mostDifference: Math.max(1 / 16, Math.floor(most * 16) / 16) },
-            near:
-              (j === i + 1 && l === k + 1) || (i === 0 && k === 0 && j === columns.length - 1 && l === rows.length - 1),
+            near: (j === i + 1 && l === k + 1) || (i === 0 && k === 0 && j === last && l === top),
           });
         }
   return (found.length > MANY ? found.filter((f) => f.near) : found).map((f) => f.pair);

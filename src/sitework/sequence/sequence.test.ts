@@ -42,6 +42,7 @@ describe.each([
   '02-shed-snow-two-storey',
   '04-free-gable-knee-braces',
   '05-l-shape-two-roofs',
+  '06-gable-over-roof',
 ])('the build order of example %s', (name) => {
   const project = example(name);
   const structure = place(project).value!;

@@ -192,11 +192,20 @@ export function tasksOf(structure: Structure): readonly Task[] {
       after: [wait('beams'), wait('braces'), wait('truss-lead')],
       basis: PRACTICE,
     });
+    const fills = (structure.overlays ?? []).reduce((n, o) => n + 2 * o.fills.length, 0);
+    if (fills > 0)
+      add({
+        id: 'tie-in',
+        title: `Open the old roof, valley plates, ${fills} fill rafters`,
+        days: Math.max(1.5, half(fills / RATES.rafter + 1)),
+        after: [wait('framing')],
+        basis: `${PRACTICE}; in a dry week: the old roof is open`,
+      });
     add({
       id: 'framing-look',
       title: 'Framing inspection',
       days: 0.5,
-      after: [wait('framing', CALL, 'call a day ahead')],
+      after: [wait('framing', CALL, 'call a day ahead'), wait('tie-in', CALL, 'call a day ahead')],
       stage: 'roof-framing',
       basis: PRACTICE,
     });

@@ -37,16 +37,7 @@ export const beams: Stage = {
           heads: ['Pieces', 'Section', 'Count', 'Length', 'Weight each', 'Lift'],
           rows: pieces(own, len),
         },
-        ...jointTable(ctx, [
-          'ledger-to-house',
-          'beam-to-post',
-          'beam-splice',
-          'beam-to-wall-post',
-          'beam-to-wall',
-          'strut-to-post',
-          'brace-to-beam',
-          'brace-to-post',
-        ]),
+        ...jointTable(ctx, 'beams', 'Connectors'),
       ],
       atHand: [
         'Approved plans',

@@ -9,22 +9,12 @@ import type { Structure } from '../../structure/model.js';
 import type { AsBuilt } from '../asbuilt/index.js';
 import type { Layout } from '../layout/index.js';
 
-/** An outlet, light or other electrical device, where the project lists any. */
-export interface StageDevice {
-  readonly mark: string;
-  readonly kind: string;
-  readonly place: string;
-  readonly height: number;
-  readonly note: string;
-}
-
 export interface StageInput {
   readonly project: Project;
   readonly structure: Structure;
   readonly lot?: LotResult | undefined;
   /** What each joint must carry; empty while the forces are not known. */
   readonly demands: readonly JointDemand[];
-  readonly devices?: readonly StageDevice[] | undefined;
   /** What was measured, to fill the cards' columns. */
   readonly built?: AsBuilt | undefined;
 }

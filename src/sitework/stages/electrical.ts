@@ -7,17 +7,28 @@ const CODE = 'as stated on trade pages about the electrical code; the edition in
 export const electrical: Stage = {
   title: 'Electrical rough-in',
   looks: 'inspector',
-  applies: ({ devices }) => devices === undefined || devices.length > 0,
-  body({ devices, len }) {
+  // A project that lists its devices knows whether any is new; one that does not gets the card.
+  applies: ({ project }) => project.cover.electrical?.devices.some((d) => d.state === 'new') ?? true,
+  body({ project, len }) {
+    const devices = (project.cover.electrical?.devices ?? []).filter((d) => d.state !== 'existing');
     return {
       when: 'Only where electrical work is done: boxes, cable and bonding in, nothing covered. Often a permit of its own.',
       tables:
-        devices && devices.length > 0
+        devices.length > 0
           ? [
               {
                 title: 'Devices',
-                heads: ['Mark', 'What', 'Location', 'Height', 'Remark'],
-                rows: devices.map((d) => [d.mark, d.kind, d.place, len(d.height), d.note]),
+                heads: ['Mark', 'What', 'State', 'Location', 'Height', 'Circuit', 'Switched by', 'Remark'],
+                rows: devices.map((d) => [
+                  d.mark,
+                  d.kind,
+                  d.state,
+                  d.place,
+                  len(d.height),
+                  d.circuit || 'not settled',
+                  d.switchedBy || '–',
+                  d.note,
+                ]),
               },
             ]
           : [],

@@ -1,6 +1,7 @@
 /** Tables that several cards share. */
 import type { JointDemand } from '../../checks/joints/demands.js';
 import { servedBy } from '../../checks/joints/serving.js';
+import type { StageId } from '../../project/model.js';
 import { JOINT_WORDS } from '../../structure/joint-words.js';
 import type { JointKind } from '../../structure/model.js';
 import type { StageContext, StageTable, Told } from './contract.js';
@@ -31,9 +32,33 @@ function servedWords({ project }: StageContext, mark: string, kind: JointKind): 
   return count > 1 ? `(${count}) ${product}` : product;
 }
 
-/** Joints of some kinds with what each must carry and what was chosen for it; no table without joints. */
-export function jointTable(ctx: StageContext, kinds: readonly JointKind[], title = 'Connectors'): StageTable[] {
-  const marks = [...new Set(ctx.structure.joints.filter((j) => kinds.includes(j.kind)).map((j) => j.mark))];
+/** The card that shows each kind of joint. Trim is nailed by the code's schedule and has no row. */
+const SHOWN_AT: Readonly<Record<JointKind, StageId | undefined>> = {
+  'post-to-footing': 'posts',
+  'post-to-house': 'posts',
+  'ledger-to-house': 'beams',
+  'beam-to-post': 'beams',
+  'beam-splice': 'beams',
+  'beam-to-wall-post': 'beams',
+  'beam-to-wall': 'beams',
+  'strut-to-post': 'beams',
+  'brace-to-beam': 'beams',
+  'brace-to-post': 'beams',
+  'truss-to-beam': 'roof-framing',
+  'rafter-to-beam': 'roof-framing',
+  'rafter-to-ledger': 'roof-framing',
+  'rafter-to-ridge': 'roof-framing',
+  'tie-to-rafter': 'roof-framing',
+  'outlooker-to-frame': 'roof-framing',
+  'jack-to-hip': 'roof-framing',
+  'hip-to-beam': 'roof-framing',
+  'hip-to-ridge': 'roof-framing',
+  'fascia-to-framing': undefined,
+};
+
+/** Joints of one stage with what each must carry and what was chosen for it; no table without joints. */
+export function jointTable(ctx: StageContext, stage: StageId, title: string): StageTable[] {
+  const marks = [...new Set(ctx.structure.joints.filter((j) => SHOWN_AT[j.kind] === stage).map((j) => j.mark))];
   if (marks.length === 0) return [];
   return [
     {

@@ -30,7 +30,7 @@ export const posts: Stage = {
             nowOf(ctx, p.post),
           ]),
         },
-        ...jointTable(ctx, ['post-to-footing', 'post-to-house'], 'Post bases'),
+        ...jointTable(ctx, 'posts', 'Post bases'),
       ],
       atHand: ['Stake-out sheet', 'Maker’s sheets of the post bases', 'Level, and a straight board to test it'],
       items: [

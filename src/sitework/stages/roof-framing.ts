@@ -29,6 +29,7 @@ export const roofFraming: Stage = {
   body(ctx) {
     const trusses = framed(ctx).flatMap((m) => (m.truss ? [m.truss] : []));
     const spacing = [...new Set(ctx.project.cover.roofs.map((r) => ctx.len(r.framing.spacing)))].join(', ');
+    const overlays = ctx.structure.overlays ?? [];
     return {
       when: 'Roof frame set, tied and braced, nothing sheathed over that must be seen.',
       tables: [
@@ -42,21 +43,21 @@ export const roofFraming: Stage = {
               },
             ]
           : []),
-        ...jointTable(
-          ctx,
-          [
-            'truss-to-beam',
-            'rafter-to-beam',
-            'rafter-to-ledger',
-            'rafter-to-ridge',
-            'tie-to-rafter',
-            'outlooker-to-frame',
-            'jack-to-hip',
-            'hip-to-beam',
-            'hip-to-ridge',
-          ],
-          'Ties and hangers',
-        ),
+        ...(overlays.length > 0
+          ? [
+              {
+                title: 'On top of the old roof',
+                heads: ['Roof', 'Valleys', 'Fill rafters', 'Ridge from the old eave'],
+                rows: overlays.map((o) => [
+                  o.roof,
+                  o.valleys.map((v) => `${v.mark} ${ctx.len(v.length)}`).join(', '),
+                  `${o.fills.length} pairs`,
+                  ctx.len(o.head),
+                ]),
+              },
+            ]
+          : []),
+        ...jointTable(ctx, 'roof-framing', 'Ties and hangers'),
       ],
       atHand: [
         ...PAPERS,
@@ -79,6 +80,19 @@ export const roofFraming: Stage = {
               ? 'Permanent bracing of webs and bottom chords as on the sealed sheets; it stays.'
               : 'Rafters blocked or held upright at their bearings.',
         },
+        ...(overlays.length > 0
+          ? [
+              {
+                id: 'old-roof',
+                text: 'Old covering off to the sheathing under the fill; the old sheathing stays, or the old trusses lose their bracing.',
+              },
+              {
+                id: 'fill',
+                text: 'Valley plates and fill rafters as on the tie-in sheets, each fill over old framing; nothing of the old framing cut.',
+              },
+              { id: 'dry', text: 'Tarp at hand: the old roof is open until the new one is papered.' },
+            ]
+          : []),
         { id: 'cuts', text: 'No member cut, notched, drilled or mended without the designer’s written answer.' },
       ],
       failures: [

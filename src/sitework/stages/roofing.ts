@@ -10,6 +10,9 @@ export const roofing: Stage = {
   applies: ({ project }) => project.cover.roofs.length > 0,
   body({ project, structure }) {
     const attached = structure.roofs.some((r) => r.attached);
+    const valleys =
+      (structure.overlays ?? []).length > 0 ||
+      structure.roofs.some((r) => r.neighbours?.some((n) => n.how === 'valley'));
     const gutters = project.cover.roofs.some((r) => r.finish.gutter);
     return {
       when: 'Sheathing passed. Keep the order: each layer laps over the one below it.',
@@ -43,6 +46,11 @@ export const roofing: Stage = {
                   'Kick-out at the low end of a wall, so that water does not run into the siding.',
                 ]
               : []),
+            ...(valleys
+              ? [
+                  'Valleys before the slopes: open metal lining at least 24 in wide, or 36 in roll under a closed one (R905.2.8.2 as quoted).',
+                ]
+              : []),
             'Covering from the eave up, fastened as its maker’s test says; starter, ridge.',
             ...(gutters ? ['Gutters and downspouts, water led away from the footings.'] : []),
           ].map((t, i) => [String(i + 1), t]),
@@ -60,6 +68,9 @@ export const roofing: Stage = {
               { id: 'wall', text: 'Flashing at the house in order, pictures taken before it is closed.' },
               { id: 'kickout', text: 'Kick-out in place at each low end.' },
             ]
+          : []),
+        ...(valleys
+          ? [{ id: 'valley', text: 'Valley lining full width, laps downhill, no nails in its middle.' }]
           : []),
         { id: 'fasteners', text: 'Fasteners of the covering by kind, count and place.' },
         { id: 'water', text: 'A hose at the top for ten minutes, dry below.' },

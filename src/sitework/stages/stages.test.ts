@@ -33,6 +33,7 @@ describe('cards', () => {
     '02-shed-snow-two-storey',
     '04-free-gable-knee-braces',
     '05-l-shape-two-roofs',
+    '06-gable-over-roof',
   ])('%s: each has lines to tick, a failure with its source and a caution; names of lines are unique', (name) => {
     for (const c of example(name).cards) {
       expect(c.items.length).toBeGreaterThan(3);
@@ -58,8 +59,14 @@ describe('cards', () => {
     expect(row[4]).toBe(String(Math.ceil(demand.up.value)));
     expect(Number(row[2])).toBe(d.structure!.joints.filter((j) => j.mark === demand.mark).length);
   });
-  it('every joint of the structure but the fascia’s stands on one card', () => {
-    const { cards, d } = example('04-free-gable-knee-braces');
+  it.each([
+    '01-gable-scissor-kept-slab',
+    '02-shed-snow-two-storey',
+    '04-free-gable-knee-braces',
+    '05-l-shape-two-roofs',
+    '06-gable-over-roof',
+  ])('%s: every joint of the structure but the fascia’s stands on one card', (name) => {
+    const { cards, d } = example(name);
     const marks = new Set(d.structure!.joints.filter((j) => j.kind !== 'fascia-to-framing').map((j) => j.mark));
     const told = cards.flatMap((c) =>
       c.tables.filter((t) => t.heads[0] === 'Mark' && t.heads[4] === 'Up lb').flatMap((t) => t.rows.map((r) => r[0]!)),

@@ -11,7 +11,10 @@ interface Reach {
   readonly mark: string;
   /** How much farther apart its two supports stand than drawn. */
   readonly wider: number;
-  readonly seatLeft: number;
+  /** Undefined where it hangs in a connector and bears on no seat. */
+  readonly seatLeft: number | undefined;
+  /** How far its end passes or misses the drawn place on a beam. */
+  readonly each: number;
   readonly need: number;
 }
 
@@ -53,7 +56,9 @@ function reachOf(ctx: FitContext, member: Member): Reach | undefined {
   return {
     mark: member.mark,
     wider,
-    seatLeft: Math.max(0, Math.min(...(widths.length > 0 ? widths : [0])) - Math.max(0, each)),
+    each,
+    // Beams that stand too near take nothing off a seat: the ends pass them.
+    seatLeft: widths.length > 0 ? Math.max(0, Math.min(...widths) - (wider > 0 ? each : 0)) : undefined,
     need: paper?.bearingWidth ?? LEAST_BEARING,
   };
 }
@@ -72,11 +77,18 @@ export const framing: FitRule = {
       if (!known || Math.abs(reach.wider) > Math.abs(known.reach.wider)) marks.set(member.mark, { reach, member });
     }
     return [...marks.values()].map(({ reach, member }) => {
-      const { wider, seatLeft, need } = reach;
+      const { wider, seatLeft, need, each } = reach;
       const { len } = ctx;
-      const found = `Its bearings stand up to ${len(Math.abs(wider))} ${wider < 0 ? 'nearer together' : 'farther apart'} than drawn; set in the middle it has ${len(seatLeft)} of seat left, ${len(need)} needed.`;
+      const apart = `Its bearings stand up to ${len(Math.abs(wider))} ${wider < 0 ? 'nearer together' : 'farther apart'} than drawn`;
+      const seat =
+        seatLeft === undefined
+          ? 'it hangs in its connectors.'
+          : wider < 0
+            ? `set in the middle it passes its seat by ${len(each)} and keeps all ${len(seatLeft)} of it.`
+            : `set in the middle it has ${len(seatLeft)} of seat left, ${len(need)} needed.`;
+      const found = `${apart}; ${seat}`;
       const base = { part: member.mark, found, source: SETTING_SOURCE };
-      if (seatLeft < need - 1e-6)
+      if (seatLeft !== undefined && seatLeft < need - 1e-6)
         return {
           ...base,
           state: 'stop',
@@ -84,7 +96,7 @@ export const framing: FitRule = {
             ? 'Stop: too little bearing. Ask the truss plant’s engineer before a truss is lifted; no truss is cut or packed out in the field.'
             : 'Stop: too little bearing. Longer rafters, or the beam moved back.',
         };
-      if (Math.abs(wider) / 2 <= SETTING) return { ...base, state: 'fits', remedy: '' };
+      if (each <= SETTING) return { ...base, state: 'fits', remedy: '' };
       return {
         ...base,
         state: 'adjust',
