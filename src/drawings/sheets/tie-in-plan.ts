@@ -1,8 +1,8 @@
 /** Plan of a roof over the old roof: valleys, plates, fill rafters with their marks, and the dimensions they are set out by. */
 import type { Vec2 } from '../../base/vec.js';
 import { flat } from '../../base/vec.js';
-import type { Member, Structure } from '../../structure/model.js';
-import { type OverlayPlaced, overlayPoint } from '../../structure/tie-in/model.js';
+import type { Member, OverlayPlaced, Structure } from '../../structure/model.js';
+import { overlayPoint } from '../../structure/tie-in/frame.js';
 import { overlaySolid } from '../../structure/tie-in/pieces.js';
 import { placeNote, placeTags, sectionMark, slopeArrow, type TagWish } from '../annotate/index.js';
 import type { LayerName, PenName, Primitive, Rect, ScaleName } from '../ir/index.js';

@@ -1,7 +1,7 @@
 /** Section along the ridge of a roof over the old roof, with the order of flashing keyed to it. */
 import type { Vec2, Vec3 } from '../../base/vec.js';
-import type { Piece } from '../../structure/model.js';
-import { type OverlayPlaced, oldAt, overlayPoint } from '../../structure/tie-in/model.js';
+import type { OverlayPlaced, Piece } from '../../structure/model.js';
+import { oldAt, overlayPoint } from '../../structure/tie-in/frame.js';
 import { type ColumnNote, levelMark, noteColumn, slopeTriangle } from '../annotate/index.js';
 import { type Primitive, type Rect, type ScaleName, toPaper } from '../ir/index.js';
 import { CAMERAS, see } from '../views/camera.js';

@@ -1,5 +1,5 @@
 /** The tie-in sheet: plan of the roof over the old roof, section along its ridge, valley and fill rafter, cuts and flashing. */
-import type { OverlayPlaced } from '../../structure/tie-in/model.js';
+import type { OverlayPlaced } from '../../structure/model.js';
 import { heightOf, measure, textBlock } from '../annotate/index.js';
 import type { Primitive, Rect } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
