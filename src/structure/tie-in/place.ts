@@ -92,17 +92,19 @@ function outlineOf(input: OverlayInput, old: OldSlope): Outline | undefined {
       'a frame in front of the old eave edge',
     );
   const start = (eave - old.eave) / old.slope;
-  if (start < 0)
+  const edge = -toEave + roof.meetsHouse.spacing / 2;
+  // The cover's own roof reaches half a bay past its last frame: there its eave must still be over the old roof.
+  const least = Math.max(0, edge);
+  if (start < least)
     return refuse(
       'overlay-eave-low',
       'bearing',
-      'The new eave would lie lower than the old one: it would run under the old eave and trap its water.',
-      `new eave ${feet(eave)}, old eave ${feet(old.eave)}`,
-      `the bearing ${inches(old.eave - eave)} higher, or a smaller overhang`,
+      'The new eave would lie lower than the old roof beside it: it would run under it and trap its water.',
+      `new eave ${feet(eave)}, old roof ${feet(old.eave + least * old.slope)}`,
+      `the bearing ${inches((least - start) * old.slope)} higher, a smaller overhang, or fill rafters closer together`,
     );
   const head = (ridge - old.eave) / old.slope;
   const shape = overlayShape(old.slope, slope, ridge - eave);
-  const edge = -toEave + roof.meetsHouse.spacing / 2;
   const faces = ([1, -1] as const).map((sign, i): OverlayFace => {
     const { surface } = profile.legs[i]!;
     const at = (x: number, y: number): Vec3 => overlayPoint(frame, x, y * sign, ridge - slope * y);
