@@ -160,6 +160,23 @@ function roofPart(ctx: CheckContext, mark: string): Part | undefined {
   };
 }
 
+/** A part that stands on the old roof: the answers of the roof it belongs to speak of it. */
+function overlayPart(ctx: CheckContext, mark: string): Part | undefined {
+  for (const o of ctx.structure.overlays ?? []) {
+    const m = o.members.find((x) => x.mark === mark || x.id === mark);
+    if (!m) continue;
+    const count = o.members.filter((x) => x.mark === m.mark).length;
+    return {
+      mark: o.roof,
+      what: `${m.mark}, ${words(m.role)}${alike(count)}, of roof ${o.roof} on the old slope ${o.plane}`,
+      section: m.section.label,
+      paths: unique([m.path, m.section.path]),
+      forces: () => [],
+    };
+  }
+  return undefined;
+}
+
 function tiePart(ctx: CheckContext, mark: string): Part | undefined {
   const one = ctx.project.cover.houseTies?.find((t) => t.mark === mark);
   if (!one) return undefined;
@@ -185,7 +202,7 @@ function tiePart(ctx: CheckContext, mark: string): Part | undefined {
 }
 
 /** Looked up in this order; marks are unique over all of them. */
-const PARTS = [memberPart, jointPart, footingPart, roofPart, tiePart];
+const PARTS = [memberPart, jointPart, footingPart, roofPart, tiePart, overlayPart];
 
 /** The answer for a mark or an id; undefined when nothing bears it or nothing could be worked out. */
 export function why(d: Derived, mark: string): Why | undefined {

@@ -48,14 +48,13 @@ import { placeWalls } from './house/walls.js';
 import { makeJoints } from './joints.js';
 import { makeKit } from './kit.js';
 import { layersOf } from './layers.js';
-import type { Member, RoofPlaced, Structure, Surface } from './model.js';
+import type { Member, OverlayPlaced, RoofPlaced, Structure, Surface } from './model.js';
 import { neighboursOf } from './roofs/neighbours.js';
 import { layRoof, profileOf } from './roofs/registry.js';
 import { PRECONDITIONS, PROJECT_RULES, STRUCTURE_RULES } from './rules/registry.js';
 import { placeBracing } from './supports/bracing.js';
 import { meetingsOf } from './supports/meetings.js';
 import { type LaidRoof, placeSupports } from './supports/place.js';
-import type { OverlayPlaced } from './tie-in/model.js';
 import { overHouse } from './tie-in/over-house.js';
 
 /** What the survey contributes: a post must stand on the lot. */

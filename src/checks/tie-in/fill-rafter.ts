@@ -3,8 +3,7 @@
  * simple span and pressed along by what the pair pushes. Sheathing holds its upper edge.
  */
 import type { Recorder } from '../../base/trace.js';
-import type { Section } from '../../structure/model.js';
-import type { OverlayPlaced } from '../../structure/tie-in/model.js';
+import type { OverlayPlaced, Section } from '../../structure/model.js';
 import {
   axialStress,
   bendingCompression,

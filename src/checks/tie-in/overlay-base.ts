@@ -1,5 +1,5 @@
 /** What the overlay stands on, and where its water goes. */
-import { oldAt } from '../../structure/tie-in/model.js';
+import { oldAt } from '../../structure/tie-in/frame.js';
 import type { Check, Finding } from '../contract.js';
 import { failed, measured, notEvaluated } from '../finding.js';
 import { overlayAt, overlaysOf } from './overlay-load.js';

@@ -4,7 +4,7 @@
  * the existing-building code.
  */
 import type { Recorder } from '../../base/trace.js';
-import type { OverlayPlaced } from '../../structure/tie-in/model.js';
+import type { OverlayPlaced } from '../../structure/model.js';
 import { say } from '../codes/say.js';
 import type { Check, CheckContext, Finding } from '../contract.js';
 import { measured, notEvaluated, outsideScope } from '../finding.js';

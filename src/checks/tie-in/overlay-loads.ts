@@ -4,7 +4,7 @@
  * own beams, and nothing of the cover's loads here: half the bay to the last frame belongs to that frame.
  */
 import type { HouseRoof, Overlay } from '../../project/model.js';
-import type { OverlayPlaced } from '../../structure/tie-in/model.js';
+import type { OverlayPlaced } from '../../structure/model.js';
 import type { CheckContext } from '../contract.js';
 
 export interface OverlayLoads {

@@ -49,16 +49,18 @@ export const overlayUplift: Check = {
   },
 };
 
-/** Largest side load of the cover in any direction and combination, lb. */
+/** Largest side load put on the whole cover in any direction and combination, lb. */
 function sideLoad(ctx: CheckContext): number {
+  const applied = new Map(ctx.effects.balance.map((b) => [b.case, b.applied]));
   let most = 0;
-  for (const axis of ['x', 'y'] as const) {
-    const perCase = ctx.loads.cases.map((_, c) =>
-      ctx.effects.sway.reduce((sum, s) => sum + (s.force[c]?.[axis] ?? 0), 0),
-    );
-    for (const combo of ctx.loads.combinations)
-      most = Math.max(most, Math.abs(combo.terms.reduce((sum, t) => sum + t.factor * perCase[t.case]!, 0)));
-  }
+  for (const axis of ['x', 'y'] as const)
+    for (const combo of ctx.loads.combinations) {
+      const sum = combo.terms.reduce((t, { case: c, factor }) => {
+        const force = applied.get(ctx.loads.cases[c]!.id);
+        return t + factor * (force?.[axis] ?? 0);
+      }, 0);
+      most = Math.max(most, Math.abs(sum));
+    }
   return most;
 }
 
@@ -73,7 +75,7 @@ export const overlaySide: Check = {
       symbol: 'V',
       meaning:
         'side load of the whole cover, which posts and braces carry by themselves; the joined sheathing can hand part of it to the house',
-      formula: 'sum of the restraints at roof level',
+      formula: 'sum of all side load on the cover, worst combination',
       substituted: say(V),
       value: V,
       unit: 'lb',

@@ -113,6 +113,16 @@ describe('the overlay on the old roof', () => {
     expect(run('overlay-water', contextOf(overlayWith({}, {}, { gutter: undefined }))).status).toBe('not-evaluated');
   });
 
+  it('side load is all that is put on the cover, whatever holds it', () => {
+    const f = run('overlay-side');
+    expect(f.status).toBe('pass');
+    const i = ctx.loads.cases.findIndex(
+      (c) => c.kind === 'W' && ctx.effects.balance.some((b) => b.case === c.id && Math.abs(b.applied.y) > 1),
+    );
+    const one = ctx.effects.balance.find((b) => b.case === ctx.loads.cases[i]!.id)!;
+    expect(f.demand).toBeGreaterThanOrEqual(0.6 * Math.abs(one.applied.y) - 1e-6);
+  });
+
   it('is mandatory where a roof goes on over the house', () => {
     for (const c of OVERLAY_CHECKS) expect(mandatoryOf(overlayProject).has(c.id), c.id).toBe(true);
   });

@@ -1,6 +1,6 @@
 /** What of a roof over the old roof is outside this program's range. */
 import { oldRoofOf } from '../tie-in/overlay-loads.js';
-import type { Trigger } from './registry.js';
+import type { Trigger } from './contract.js';
 
 /** Under this slope rafters that meet at a ridge need a beam under it. */
 const NEEDS_RIDGE_BEAM = 3 / 12;

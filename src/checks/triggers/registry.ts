@@ -2,17 +2,8 @@
  * Conditions that tell early that a licensed professional is needed, or that some offices ask for one. `needs` blocks the
  * set; `some-offices` is printed so that the owner asks before paying for drawings.
  */
-import type { CheckContext } from '../contract.js';
+import type { Trigger } from './contract.js';
 import { OVERLAY_TRIGGERS } from './overlay.js';
-
-export interface Trigger {
-  readonly id: string;
-  readonly level: 'needs' | 'some-offices';
-  /** Where it was read, or `common practice, no source`. */
-  readonly source: string;
-  /** The condition as it stands in this project; undefined when it does not arise. */
-  found(ctx: CheckContext): string | undefined;
-}
 
 const feet = (inches: number): string => `${(inches / 12).toFixed(1)} ft`;
 const when = (yes: boolean, text: string): string | undefined => (yes ? text : undefined);

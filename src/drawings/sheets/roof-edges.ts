@@ -137,6 +137,12 @@ export function houseEdges({ structure, project }: DrawingInput): {
   readonly text: string;
   readonly out?: Vec2;
 }[] {
+  const shared = (own: string, e: { readonly a: Vec2; readonly b: Vec2 }): boolean =>
+    structure.housePlanes.some(
+      (o) =>
+        o.id !== own &&
+        o.outline.some((q, i) => matches([e.a, e.b], [flat(q), flat(o.outline[(i + 1) % o.outline.length]!)], SAME)),
+    );
   return structure.housePlanes.flatMap((p) => {
     const roof = project.house.roofs[Number(/^HR(\d+)-/.exec(p.id)?.[1] ?? 1) - 1];
     const zs = p.outline.map((q) => q.z);
@@ -150,7 +156,7 @@ export function houseEdges({ structure, project }: DrawingInput): {
       // Inside of the slope: outside stand the dimensions.
       const gutter = roof?.gutter === true ? ', gutter' : roof?.gutter === false ? ', no gutter' : '';
       if (level(low)) return [{ ...ends, text: `existing eave${gutter}`, out: { x: -s.into.x, y: -s.into.y } }];
-      return level(high) && roof?.kind !== 'shed' ? [{ ...ends, text: 'existing ridge' }] : [];
+      return level(high) && shared(p.id, ends) ? [{ ...ends, text: 'existing ridge' }] : [];
     });
   });
 }

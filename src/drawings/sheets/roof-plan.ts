@@ -346,6 +346,8 @@ function words(ctx: SheetContext): Block[] {
   const { structure, project } = ctx.input;
   const { len } = ctx;
   const name = (id: string): string => findCovering(id)?.name ?? id;
+  // Roofs of more than two slopes have eaves all round.
+  const rake = (slopes: number, past: number): string => (slopes > 2 ? '–' : len(past));
   const rows: TableRow[] = [
     ...project.cover.roofs.map((r): TableRow => {
       const o = structure.overlays?.find((x) => x.roof === r.mark);
@@ -355,7 +357,7 @@ function words(ctx: SheetContext): Block[] {
         r.pitchText,
         name(r.finish.covering),
         len(r.eave),
-        r.kind === 'hip' ? '–' : len(r.rake),
+        rake(structure.surfaces.filter((s) => s.roof === r.mark).length, r.rake),
         len(level(structure, r.mark, Math.min)),
         len(level(structure, r.mark, Math.max)),
       ];
@@ -367,7 +369,7 @@ function words(ctx: SheetContext): Block[] {
         per12(Math.tan(r.pitch)),
         name(r.covering),
         len(r.overhang),
-        r.kind === 'hip' ? '–' : len(r.rake),
+        rake(structure.housePlanes.filter((p) => p.id.startsWith(`HR${i + 1}-`)).length, r.rake),
         len(houseLevel(structure, i, Math.min)),
         len(houseLevel(structure, i, Math.max)),
       ],

@@ -1,7 +1,8 @@
 /** Two details of a roof over the old roof: the valley cut square to itself, and one fill rafter with its cuts. */
 import { formatAngle } from '../../base/quantity/index.js';
 import type { Vec2 } from '../../base/vec.js';
-import { inOverlay, type OverlayPlaced } from '../../structure/tie-in/model.js';
+import type { OverlayPlaced } from '../../structure/model.js';
+import { inOverlay } from '../../structure/tie-in/frame.js';
 import { fillCuts } from '../../structure/tie-in/overlay-shape.js';
 import { overlaySolid } from '../../structure/tie-in/pieces.js';
 import { alignedDimension, type ColumnNote, noteColumn } from '../annotate/index.js';

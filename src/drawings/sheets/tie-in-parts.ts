@@ -1,7 +1,6 @@
 /** What other sheets show of a roof over the old roof: its outline on the framing plan, its rows in the schedules, a note. */
 import { flat } from '../../base/vec.js';
-import type { Member, Structure } from '../../structure/model.js';
-import type { OverlayPlaced } from '../../structure/tie-in/model.js';
+import type { Member, OverlayPlaced, Structure } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import { SHEET_IDS, type SheetContext } from './contract.js';

@@ -1,15 +1,15 @@
 /** Plan of a roof over the old roof: valleys, plates, fill rafters with their marks, and the dimensions they are set out by. */
 import type { Vec2 } from '../../base/vec.js';
 import { flat } from '../../base/vec.js';
-import type { Member, Structure } from '../../structure/model.js';
-import { type OverlayPlaced, overlayPoint } from '../../structure/tie-in/model.js';
+import type { Member, OverlayPlaced, Structure } from '../../structure/model.js';
+import { overlayPoint } from '../../structure/tie-in/frame.js';
 import { overlaySolid } from '../../structure/tie-in/pieces.js';
 import { placeNote, placeTags, sectionMark, slopeArrow, type TagWish } from '../annotate/index.js';
 import type { LayerName, PenName, Primitive, Rect, ScaleName } from '../ir/index.js';
 import { hull } from '../views/cut.js';
-import { SHEET_IDS, type SheetContext } from './contract.js';
+import type { SheetContext } from './contract.js';
 import { bar } from './frame-parts.js';
-import { dims, extents, northOnPlan, type PlacedView, placeView, scaleFor, unique } from './parts.js';
+import { dims, extents, northOnPlan, type PlacedView, placeView, scaleFor, titleBand, unique } from './parts.js';
 
 const SCALES: readonly ScaleName[] = ['1', '3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
 
@@ -305,12 +305,25 @@ export function tieInFrame(o: OverlayPlaced): Rect {
   ]);
 }
 
-export function tieInPlan(ctx: SheetContext, o: OverlayPlaced, box: Rect, number: string, section: string): PlacedView {
+/** Note heights kept above and below the plan for its strings. */
+const ROUND = 9;
+
+/** Paper the plan takes from the top of its box, title and bar scale included. */
+export const planHeight = (ctx: SheetContext, o: OverlayPlaced, placed: PlacedView): number =>
+  tieInFrame(o).h * placed.scale.ratio + 2 * ROUND * ctx.style.note + titleBand(ctx);
+
+export function tieInPlan(
+  ctx: SheetContext,
+  o: OverlayPlaced,
+  box: Rect,
+  number: string,
+  section: { readonly number: string; readonly sheet: string },
+): PlacedView {
   const { structure, lot } = ctx.input;
   const { style } = ctx;
   const h = style.note;
   const model = tieInFrame(o);
-  const scale = scaleFor(ctx, model, box, { x: h * 9, y: h * 9 }, SCALES);
+  const scale = scaleFor(ctx, model, box, { x: h * 9, y: h * ROUND }, SCALES);
   const members = (role: Member['role']) => o.members.filter((m) => m.role === role);
   const surfaces = structure.surfaces.filter((s) => s.roof === o.roof);
   const items: Primitive[] = [
@@ -346,8 +359,7 @@ export function tieInPlan(ctx: SheetContext, o: OverlayPlaced, box: Rect, number
       a: flat(ends[0]!),
       b: flat(ends[1]!),
       look: lookOf(o),
-      number: section,
-      sheet: SHEET_IDS['tie-in'],
+      ...section,
       ends: 'b',
       layer: 'S-ANNO-SYMB',
       style,
@@ -362,7 +374,7 @@ export function tieInPlan(ctx: SheetContext, o: OverlayPlaced, box: Rect, number
     items,
     over,
     north: northOnPlan(lot.north),
-    snug: h * 9,
+    snug: h * ROUND,
     plan: true,
   });
   return { ...placed, viewport: { ...placed.viewport, window: model } };

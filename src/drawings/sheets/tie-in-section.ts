@@ -1,7 +1,7 @@
 /** Section along the ridge of a roof over the old roof, with the order of flashing keyed to it. */
 import type { Vec2, Vec3 } from '../../base/vec.js';
-import type { Piece } from '../../structure/model.js';
-import { type OverlayPlaced, oldAt, overlayPoint } from '../../structure/tie-in/model.js';
+import type { OverlayPlaced, Piece } from '../../structure/model.js';
+import { oldAt, overlayPoint } from '../../structure/tie-in/frame.js';
 import { type ColumnNote, levelMark, noteColumn, slopeTriangle } from '../annotate/index.js';
 import { type Primitive, type Rect, type ScaleName, toPaper } from '../ir/index.js';
 import { CAMERAS, see } from '../views/camera.js';
@@ -98,7 +98,7 @@ export function tieInSection(ctx: SheetContext, o: OverlayPlaced, box: Rect, num
   };
   const noteWidth = Math.min(box.w * 0.36, 58 * h);
   const view: Rect = { ...box, w: box.w - noteWidth - style.gutter };
-  const scale = scaleFor(ctx, frame, view, { x: h * 9, y: h * 7 }, SCALES);
+  const scale = scaleFor(ctx, frame, view, { x: h * 9, y: h * 8 }, SCALES);
   // The notes stand to the right: the levels to the left.
   const over: Primitive[] = [];
   let last = Number.POSITIVE_INFINITY;
@@ -151,7 +151,7 @@ export function tieInSection(ctx: SheetContext, o: OverlayPlaced, box: Rect, num
     title: 'Section along the new ridge',
     items: pic.items,
     over,
-    snug: h * 7,
+    snug: h * 8,
   });
   const viewport = { ...placed.viewport, window: frame };
   const notes: ColumnNote[] = keys(ctx, o).map((k) => ({

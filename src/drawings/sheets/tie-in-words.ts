@@ -1,9 +1,9 @@
 /** Tables and notes of the tie-in sheet: cuts, flashing, eaves, what the old roof is given. */
 import { formatAngle, formatArea } from '../../base/quantity/index.js';
 import { oldRoofOf, overlayLoads, overlayOf } from '../../checks/tie-in/overlay-loads.js';
+import type { OverlayPlaced } from '../../structure/model.js';
 import { matchEaves } from '../../structure/tie-in/eaves.js';
 import { flashingRuns } from '../../structure/tie-in/flashing.js';
-import type { OverlayPlaced } from '../../structure/tie-in/model.js';
 import { commonDifference, fillCuts } from '../../structure/tie-in/overlay-shape.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetContext } from './contract.js';

@@ -4,8 +4,9 @@ import { area, clipConvex, contains, distanceToSegment, signedArea } from '../..
 import { flat, type Vec2 } from '../../base/vec.js';
 import { HOUSE_ROOF_DEPTH } from '../constants.js';
 import { error } from '../issues.js';
+import type { OverlayPlaced } from '../model.js';
 import { inches } from '../text.js';
-import { type OverlayPlaced, oldAt } from '../tie-in/model.js';
+import { oldAt } from '../tie-in/frame.js';
 import type { Placed, StructureRule } from './contract.js';
 import { beamOutline } from './plan.js';
 

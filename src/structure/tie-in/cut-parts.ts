@@ -1,11 +1,11 @@
 /** Valley plates, ridge board, fill rafters and the fascia's last piece of an overlay, each with its cut lengths. */
 import { LEAST_BEARING, SLACK } from '../constants.js';
 import { error } from '../issues.js';
-import type { Member, Section } from '../model.js';
+import type { BoardCut, Fill, Member, OverlayPlaced, PlateCut, Section } from '../model.js';
 import { degrees, feet, inches, serial } from '../text.js';
-import { type BoardCut, type Fill, type OverlayPlaced, oldAt, overlayPoint, type PlateCut } from './model.js';
+import type { Outline, OverlayInput } from './contract.js';
+import { oldAt, overlayPoint } from './frame.js';
 import { fillCuts, plateSetback, runAt } from './overlay-shape.js';
-import type { Outline, OverlayInput } from './place.js';
 
 type Parts = Pick<OverlayPlaced, 'members' | 'fills' | 'plates' | 'board'>;
 

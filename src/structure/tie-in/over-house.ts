@@ -1,9 +1,10 @@
 /** What placing a roof asks of this folder: the part of it over the house, where it goes on there. */
 import type { CoverRoof, GableRoof, Overlay } from '../../project/model.js';
-import type { Section, Surface } from '../model.js';
+import type { OverlayPlaced, Section, Surface } from '../model.js';
 import type { Laying } from '../roofs/lay.js';
-import { inOverlay, type OverlayPlaced } from './model.js';
-import { type OverlayInput, placeOverlay } from './place.js';
+import type { OverlayInput } from './contract.js';
+import { inOverlay } from './frame.js';
+import { placeOverlay } from './place.js';
 
 type Over = GableRoof & { readonly meetsHouse: Overlay };
 

@@ -1,8 +1,8 @@
 /** Solids of an overlay: every member with the cuts it is listed with, and the new roof cut by the valleys. */
 import { barBetween, cutByPlane, planeThrough, prism } from '../../base/geometry/index.js';
 import { scale, type Vec3 } from '../../base/vec.js';
-import type { MaterialClass, Member, Piece, Solid } from '../model.js';
-import { type OverlayFrame, type OverlayPlaced, oldAt, overlayPoint } from './model.js';
+import type { MaterialClass, Member, OverlayFrame, OverlayPlaced, Piece, Solid } from '../model.js';
+import { oldAt, overlayPoint } from './frame.js';
 
 type Shaper = (o: OverlayPlaced, m: Member) => Solid | undefined;
 

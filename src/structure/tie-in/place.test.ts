@@ -4,12 +4,13 @@ import { area as areaOf } from '../../base/plane.js';
 import { dot, flat, sub, unit, type Vec3 } from '../../base/vec.js';
 import type { GableRoof, Project } from '../../project/model.js';
 import { planeAt } from '../house/profile.js';
+import type { OverlayPlaced } from '../model.js';
 import { piecesOf } from '../pieces/index.js';
 import { place } from '../place.js';
 import { planeHeight } from '../surfaces.js';
 import { change } from '../testing.js';
 import { overlayProject, overlayWith } from '../testing-overlay.js';
-import { inOverlay, type OverlayPlaced } from './model.js';
+import { inOverlay } from './frame.js';
 import { overlaySolid } from './pieces.js';
 
 /** Thickness of a 7/16 panel in the catalogue. */

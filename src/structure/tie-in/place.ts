@@ -5,36 +5,15 @@
  */
 import { contains } from '../../base/plane.js';
 import { cross, flat, unit, type Vec2, type Vec3 } from '../../base/vec.js';
-import type { GableRoof, Overlay } from '../../project/model.js';
 import { toHouse } from '../axes.js';
-import type { Framed, FrameNumbers } from '../framing/contract.js';
 import { error } from '../issues.js';
-import type { Kit } from '../kit.js';
-import type { RoofLayers } from '../layers.js';
-import type { HousePlane, Section, Surface } from '../model.js';
-import type { Profile } from '../roofs/contract.js';
+import type { OverlayFace, OverlayFrame, OverlayPlaced, Valley } from '../model.js';
 import { degrees, feet, inches } from '../text.js';
+import type { Outline, OverlayInput } from './contract.js';
 import { cutParts } from './cut-parts.js';
-import type { OverlayFace, OverlayFrame, OverlayPlaced, Valley } from './model.js';
-import { overlayPoint } from './model.js';
+import { overlayPoint } from './frame.js';
 import { alongRidge, type OldSlope, oldSlope } from './old-slope.js';
 import { overlayShape } from './overlay-shape.js';
-
-export interface OverlayInput {
-  readonly roof: GableRoof & { readonly meetsHouse: Overlay };
-  readonly profile: Profile;
-  readonly framed: Framed;
-  readonly planes: readonly Surface[];
-  readonly layers: RoofLayers;
-  /** Fascia of the cover, which goes on to the old roof; absent when it has none. */
-  readonly fascia: { readonly section: Section; readonly mark: string } | undefined;
-  readonly housePlanes: readonly HousePlane[];
-  readonly number: FrameNumbers;
-  readonly kit: Kit;
-}
-
-/** Everything but the cut parts. */
-export type Outline = Omit<OverlayPlaced, 'members' | 'fills' | 'plates' | 'board'>;
 
 /** Undefined when it cannot be placed; the reasons are in `kit.issues`. */
 export function placeOverlay(input: OverlayInput): OverlayPlaced | undefined {
@@ -113,17 +92,19 @@ function outlineOf(input: OverlayInput, old: OldSlope): Outline | undefined {
       'a frame in front of the old eave edge',
     );
   const start = (eave - old.eave) / old.slope;
-  if (start < 0)
+  const edge = -toEave + roof.meetsHouse.spacing / 2;
+  // The cover's own roof reaches half a bay past its last frame: there its eave must still be over the old roof.
+  const least = Math.max(0, edge);
+  if (start < least)
     return refuse(
       'overlay-eave-low',
       'bearing',
-      'The new eave would lie lower than the old one: it would run under the old eave and trap its water.',
-      `new eave ${feet(eave)}, old eave ${feet(old.eave)}`,
-      `the bearing ${inches(old.eave - eave)} higher, or a smaller overhang`,
+      'The new eave would lie lower than the old roof beside it: it would run under it and trap its water.',
+      `new eave ${feet(eave)}, old roof ${feet(old.eave + least * old.slope)}`,
+      `the bearing ${inches((least - start) * old.slope)} higher, a smaller overhang, or fill rafters closer together`,
     );
   const head = (ridge - old.eave) / old.slope;
   const shape = overlayShape(old.slope, slope, ridge - eave);
-  const edge = -toEave + roof.meetsHouse.spacing / 2;
   const faces = ([1, -1] as const).map((sign, i): OverlayFace => {
     const { surface } = profile.legs[i]!;
     const at = (x: number, y: number): Vec3 => overlayPoint(frame, x, y * sign, ridge - slope * y);
