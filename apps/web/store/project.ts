@@ -158,7 +158,8 @@ export async function applied(name: string, c: Changed): Promise<boolean> {
     say(i ? `${i.message}${i.expected ? ` – write ${i.expected}` : ''}` : 'That could not be changed.', 'problem');
     return false;
   }
-  hush();
+  // What another tab did stays said until it is settled.
+  if (get().saved !== 'conflict') hush();
   await change(name, c.text);
   return true;
 }
@@ -192,8 +193,11 @@ const dragCall = latest((handle: string, by: number, sheet: string) => quick.cal
 
 /** One frame of dragging: asks for the sheet as it would be. */
 export async function dragTo(handle: string, by: number, sheet: string): Promise<void> {
+  const start = performance.now();
   const live = await dragCall(handle, by, sheet);
-  if (live) set({ live });
+  if (!live) return;
+  set({ live });
+  performance.measure('drag-sheet', { start });
 }
 
 export async function drop(handle: string, by: number, name: string): Promise<void> {
