@@ -20,7 +20,11 @@ const POLICY =
 // A meta element cannot forbid framing; servers send that part.
 const inMeta = (policy: string): string => policy.replace("; frame-ancestors 'none'", '');
 
+// Also when a test runner, which sets another mode, starts this.
+process.env.NODE_ENV = 'production';
+
 const common: InlineConfig = {
+  mode: 'production',
   root: web,
   base: './',
   configFile: false,

@@ -77,7 +77,7 @@ describe('a dimension', () => {
     const { page, context } = await desk(browser, s.url);
     await example(page, '04-free-gable-knee-braces');
     await page.locator('[role="tab"]', { hasText: 'A-201' }).click();
-    await thing(page, 'Dimension').waitFor({ state: 'attached' });
+    await page.waitForSelector('canvas[aria-label*="A-201"]');
     await thing(page, 'Dimension').dispatchEvent('click');
     await page.waitForSelector('.edit-box');
     expect(await page.innerText('.edit-box')).toMatch(/measured|Roof|Change|pitch/i);

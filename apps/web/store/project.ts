@@ -2,7 +2,8 @@
 import { create } from 'zustand';
 import type { TextEdit } from '../../../src/index.js';
 import type { Changed, Live, Summary } from '../core/api.js';
-import { latest, quick } from '../core/client.js';
+import { quick } from '../core/client.js';
+import { latest } from '../core/latest.js';
 import { useDesk } from './desk.js';
 import { begun, committed, type Entry, type History, moved, named, present } from './history.js';
 import * as storage from './storage.js';
@@ -125,6 +126,20 @@ export async function open(id: string): Promise<boolean> {
   location.hash = `p=${id}`;
   await show();
   return true;
+}
+
+/** Clears the desk; what lay on it is kept. */
+export function putAway(): void {
+  history.replaceState(null, '', location.pathname + location.search);
+  set({ id: undefined, history: undefined, summary: undefined, live: undefined, notice: undefined });
+  useDesk.setState({
+    picked: undefined,
+    result: undefined,
+    field: undefined,
+    main: 'sheets',
+    panel: 'start',
+    sheet: undefined,
+  });
 }
 
 /** Goes on under a new name, leaving the project as the other tab has it. */
