@@ -85,6 +85,26 @@ describe('a dimension', () => {
   });
 });
 
+describe('a tag', () => {
+  it('opens its part, whose values change in place', async () => {
+    const { page, context, faults } = await desk(browser, s.url);
+    await example(page, L);
+    await thing(page, 'Part P4').dispatchEvent('click');
+    await page.waitForSelector('.edit-box .field');
+    expect(await page.textContent('.edit-box h3')).toBe('post P4');
+    const at = page.locator('.edit-box .field', { hasText: 'From the start of the beam' }).locator('input');
+    await at.fill('11 ft');
+    await at.press('Enter');
+    await settled(page);
+    await page.waitForFunction(() => !document.querySelector('.sheet-things')?.textContent?.includes("11'-1"));
+    await page.locator('.edit-box button', { hasText: 'load path' }).click();
+    await page.waitForSelector('.load-path li');
+    expect(await page.textContent('.load-path')).toContain('soil');
+    expect(faults).toEqual([]);
+    await context.close();
+  });
+});
+
 describe('dragging', () => {
   it('moves a post with live dimensions, and undo brings it back', async () => {
     const { page, context, faults } = await desk(browser, s.url);
