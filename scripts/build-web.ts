@@ -20,7 +20,11 @@ const POLICY =
 // A meta element cannot forbid framing; servers send that part.
 const inMeta = (policy: string): string => policy.replace("; frame-ancestors 'none'", '');
 
+// Also when a test runner, which sets another mode, starts this.
+process.env.NODE_ENV = 'production';
+
 const common: InlineConfig = {
+  mode: 'production',
   root: web,
   base: './',
   configFile: false,
@@ -134,19 +138,20 @@ async function oneFile(files: Map<string, Uint8Array>): Promise<void> {
     }),
   );
   const worker = await readFile(join(temp, 'worker/worker.js'));
-  const built = await filesUnder(join(temp, 'page/assets'));
-  const text = async (ext: string): Promise<string> => {
-    const parts = built.filter((f) => f.endsWith(ext) && !/worker/.test(f));
-    return (await Promise.all(parts.map((f) => readFile(join(temp, 'page/assets', f), 'utf8')))).join('\n');
+  const html = await readFile(join(temp, 'page/index.html'), 'utf8');
+  // Only what the page itself names: the workers built along with it lie in the block of files.
+  const text = async (named: RegExp): Promise<string> => {
+    const names = [...html.matchAll(named)].map((m) => m[1]!);
+    return (await Promise.all(names.map((f) => readFile(join(temp, 'page', f), 'utf8')))).join('\n');
   };
-  const script = escaped(await text('.js'));
-  const style = await text('.css');
+  const script = escaped(await text(/src="\.\/(assets\/[^"]+\.js)"/g));
+  const style = await text(/href="\.\/(assets\/[^"]+\.css)"/g);
   const all = new Map([...files, ['worker.js', new Uint8Array(worker)]]);
   const block = JSON.stringify(Object.fromEntries([...all].map(([n, d]) => [n, Buffer.from(d).toString('base64')])));
   const sha = (s: string): string => `'sha256-${createHash('sha256').update(s).digest('base64')}'`;
   const icon = `data:image/svg+xml;base64,${(await readFile(join(web, 'public/icon.svg'))).toString('base64')}`;
   const policy = `default-src 'none'; script-src ${sha(script)}; worker-src blob:; style-src ${sha(style)}; img-src data: blob:; base-uri 'none'; form-action 'none'`;
-  const page = (await readFile(join(temp, 'page/index.html'), 'utf8'))
+  const page = html
     .replace(/<script type="module"[^>]*><\/script>/g, '')
     .replace(/<link rel="(stylesheet|modulepreload|manifest)"[^>]*>/g, '')
     .replace(/<link rel="icon"[^>]*>/, () => `<link rel="icon" href="${icon}" />`)

@@ -77,10 +77,30 @@ describe('a dimension', () => {
     const { page, context } = await desk(browser, s.url);
     await example(page, '04-free-gable-knee-braces');
     await page.locator('[role="tab"]', { hasText: 'A-201' }).click();
-    await thing(page, 'Dimension').waitFor({ state: 'attached' });
+    await page.waitForSelector('canvas[aria-label*="A-201"]');
     await thing(page, 'Dimension').dispatchEvent('click');
     await page.waitForSelector('.edit-box');
     expect(await page.innerText('.edit-box')).toMatch(/measured|Roof|Change|pitch/i);
+    await context.close();
+  });
+});
+
+describe('a tag', () => {
+  it('opens its part, whose values change in place', async () => {
+    const { page, context, faults } = await desk(browser, s.url);
+    await example(page, L);
+    await thing(page, 'Part P4').dispatchEvent('click');
+    await page.waitForSelector('.edit-box .field');
+    expect(await page.textContent('.edit-box h3')).toBe('post P4');
+    const at = page.locator('.edit-box .field', { hasText: 'From the start of the beam' }).locator('input');
+    await at.fill('11 ft');
+    await at.press('Enter');
+    await settled(page);
+    await page.waitForFunction(() => !document.querySelector('.sheet-things')?.textContent?.includes("11'-1"));
+    await page.locator('.edit-box button', { hasText: 'load path' }).click();
+    await page.waitForSelector('.load-path li');
+    expect(await page.textContent('.load-path')).toContain('soil');
+    expect(faults).toEqual([]);
     await context.close();
   });
 });

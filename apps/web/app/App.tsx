@@ -5,6 +5,7 @@ import { Welcome } from '../start/Welcome.js';
 import { useDesk } from '../store/desk.js';
 import { useProject } from '../store/project.js';
 import { Damaged } from './Damaged.js';
+import { Mishap } from './Mishap.js';
 import { NoticeBar } from './NoticeBar.js';
 import { Panel, PanelKeys } from './Panel.js';
 import { SheetTabs } from './SheetTabs.js';
@@ -44,7 +45,9 @@ export function App() {
       <TopBar />
       <NoticeBar />
       <main aria-busy={busy} aria-label="Drawing set">
-        <div className="desk">{desk}</div>
+        <div className="desk">
+          <Mishap about="This view">{desk}</Mishap>
+        </div>
         <SheetTabs />
       </main>
       <Panel />

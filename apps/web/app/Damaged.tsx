@@ -4,8 +4,8 @@ import { TextEditor } from '../fields/TextEditor.js';
 import { useProject } from '../store/project.js';
 
 export function Damaged() {
-  const issues = useProject((p) => p.summary?.issues ?? []);
-  const errors = issues.filter((i) => i.severity === 'error');
+  const issues = useProject((p) => p.summary?.issues);
+  const errors = (issues ?? []).filter((i) => i.severity === 'error');
   return (
     <div className="damaged">
       <h2>This file needs a hand before anything can be drawn</h2>

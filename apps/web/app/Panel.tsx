@@ -1,5 +1,6 @@
 import { Suspense } from 'react';
 import { openPanel, useDesk } from '../store/desk.js';
+import { Mishap } from './Mishap.js';
 import { PANELS } from './panels.js';
 
 /** The panel beside the sheet (below it on a phone). */
@@ -17,9 +18,11 @@ export function Panel() {
         </button>
       </div>
       <div className="panel-body" key={panel}>
-        <Suspense fallback={<p className="waiting">One moment…</p>}>
-          <Component />
-        </Suspense>
+        <Mishap about={title}>
+          <Suspense fallback={<p className="waiting">One moment…</p>}>
+            <Component />
+          </Suspense>
+        </Mishap>
       </div>
     </aside>
   );

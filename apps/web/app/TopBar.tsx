@@ -1,6 +1,5 @@
 import { useEffect, useState } from 'react';
-import { openPanel } from '../store/desk.js';
-import { redo, undo, useProject } from '../store/project.js';
+import { putAway, redo, undo, useProject } from '../store/project.js';
 import { Stamp } from './Stamp.js';
 
 const KEPT: Readonly<Record<string, string>> = {
@@ -19,7 +18,7 @@ export function TopBar() {
   return (
     <header className="top">
       <div className="title">
-        <button type="button" className="home" onClick={() => openPanel('start')} aria-label="Start and questions">
+        <button type="button" className="home" onClick={putAway} aria-label="Put this project away; it is kept">
           <Mark />
         </button>
         <h1>{title || 'Eavewright'}</h1>

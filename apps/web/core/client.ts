@@ -1,4 +1,4 @@
-/** The page's end of the worker: calls with answers, and a slot where only the latest wish counts. */
+/** The page's end of the workers: calls with answers. */
 import type { Call, Quick, Reply, Thorough } from './api.js';
 import { fileText, isSingleFile } from './files.js';
 
@@ -48,35 +48,6 @@ export class Client<A extends object> {
       worker.postMessage({ id, name, args } satisfies Call);
     });
   }
-}
-
-/**
- * Runs one at a time and keeps only the last wish made meanwhile: frames are dropped, never queued. Dropped wishes are
- * answered with undefined.
- */
-export function latest<A extends readonly unknown[], T>(
-  run: (...args: A) => Promise<T>,
-): (...args: A) => Promise<T | undefined> {
-  let busy = false;
-  let wish: { args: A; done: (v: Promise<T> | undefined) => void } | undefined;
-  const go = async (args: A): Promise<T> => {
-    busy = true;
-    try {
-      return await run(...args);
-    } finally {
-      busy = false;
-      const w = wish;
-      wish = undefined;
-      if (w) w.done(go(w.args));
-    }
-  };
-  return (...args) => {
-    if (!busy) return go(args);
-    wish?.done(undefined);
-    return new Promise((done) => {
-      wish = { args, done };
-    });
-  };
 }
 
 /** Two workers: one that answers at once, one for what takes longer (files, remedies). The second starts when first needed. */

@@ -1,7 +1,7 @@
 /** The place to answer what a check is waiting for, right beside the words that ask it. */
-import type { CheckResult } from '../../../src/index.js';
+import type { CheckResult, TextEdit } from '../../../src/index.js';
 import { Field, sample, useSchema } from '../fields/Field.js';
-import { isOffice, nodeAt, valueAt, words } from '../fields/schema.js';
+import { isOffice, type Node, nodeAt, valueAt, words } from '../fields/schema.js';
 import { edit, useProject } from '../store/project.js';
 import { answerPath } from './answers.js';
 import { ProductForm } from './ProductForm.js';
@@ -20,10 +20,21 @@ export function Answer({ result }: { readonly result: CheckResult }) {
   return (
     <div className="remedies">
       <p>{node.description}</p>
-      <button type="button" onClick={() => void edit(`${key} said`, [{ path, value: sample(node) }])}>
+      <button type="button" onClick={() => void edit(`${key} said`, saying(root, tree, path))}>
         Say it: {key.toLowerCase()}
       </button>
       <p className="quiet">It starts with usual values. Put what you will really build in their place.</p>
     </div>
   );
+}
+
+/** Says a value for the first time, and with it whatever it stands in that is not said either. */
+function saying(root: Node, tree: unknown, path: string): TextEdit[] {
+  const steps = path.split('/').slice(1);
+  const prefixes = steps.map((_, i) => `/${steps.slice(0, i + 1).join('/')}`);
+  const first = prefixes.find((p) => valueAt(tree, p) === undefined) ?? path;
+  return [...new Set([first, path])].flatMap((p) => {
+    const node = nodeAt(root, tree, p);
+    return node ? [{ path: p, value: sample(node) }] : [];
+  });
 }

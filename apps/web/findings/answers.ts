@@ -2,10 +2,8 @@
 import type { CheckResult } from '../../../src/index.js';
 
 const UNDER: Readonly<Record<string, string>> = {
-  'sheathing-nails': '/finish/nailing',
   diaphragm: '/finish/nailing',
-  'heel-blocking': '/finish/nailing/heel',
-  'covering-uplift': '/finish/coveringRating',
+  'heel-blocking': '/heel',
   'ledger-fasteners': '/fastening',
   'ledger-strength': '/fastening',
 };

@@ -104,6 +104,7 @@ export default function ModelView() {
   }, [combination, summary]);
 
   useEffect(() => {
+    stage.current?.ghost(shown !== 'none');
     if (stage.current) setTold(layOver(stage.current, state, shown, colours())?.text ?? '');
   }, [state, shown]);
   useEffect(() => stage.current?.pick(picked), [picked]);

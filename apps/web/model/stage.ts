@@ -55,6 +55,7 @@ export class Stage {
   private scene: Scene | undefined;
   private picked: string | undefined;
   private hidden: ReadonlySet<string> = new Set();
+  private faint = false;
 
   constructor(
     canvas: HTMLCanvasElement,
@@ -145,6 +146,10 @@ export class Stage {
         !(m.role === 'grade' && this.hidden.has('ground'));
       if (o instanceof Mesh) {
         const material = o.material as MeshLambertMaterial;
+        const thin = THIN.has(m.role) || m.role === 'grade';
+        material.transparent = thin || this.faint;
+        material.opacity = this.faint ? 0.12 : thin ? 0.28 : 1;
+        material.needsUpdate = true;
         material.emissive.set(m.mark === this.picked ? this.colours.accent : '#000000');
         material.emissiveIntensity = m.mark === this.picked ? 0.9 : 0;
       }
@@ -154,6 +159,12 @@ export class Stage {
 
   pick(mark: string | undefined): void {
     this.picked = mark;
+    this.apply();
+  }
+
+  /** Makes bodies see-through, so that what is laid over them reads. */
+  ghost(on: boolean): void {
+    this.faint = on;
     this.apply();
   }
 

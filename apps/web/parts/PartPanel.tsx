@@ -7,6 +7,7 @@ import { ResultRow } from '../findings/ResultRow.js';
 import { LoadPath } from '../path/LoadPath.js';
 import { pick, useDesk } from '../store/desk.js';
 import { useProject } from '../store/project.js';
+import { cautionOf } from './cautions.js';
 
 export default function PartPanel() {
   const picked = useDesk((d) => d.picked);
@@ -40,6 +41,7 @@ export default function PartPanel() {
   );
   if (!picked) return choose;
   const part = summary?.parts.find((p) => p.mark === picked);
+  const caution = cautionOf(part?.what ?? '');
   const results = summary?.results.filter((r) => r.subject === picked) ?? [];
   return (
     <>
@@ -59,6 +61,7 @@ export default function PartPanel() {
             ))}
         </details>
       )}
+      {caution && <p className="asked">{caution}</p>}
       {path && <LoadPath path={path} />}
       <h3>Checks of {picked}</h3>
       {results.length === 0 ? (

@@ -137,7 +137,7 @@ function DimensionBody({ dimension: d, close }: { dimension: PackedSheet['dimens
 
 function PartBody({ mark, close }: { mark: string; close: () => void }) {
   const part = useProject((p) => p.summary?.parts.find((x) => x.mark === mark));
-  const results = useProject((p) => p.summary?.results.filter((r) => r.subject === mark) ?? []).length;
+  const results = useProject((p) => p.summary?.results.filter((r) => r.subject === mark).length ?? 0);
   return (
     <>
       <h3>{part?.what ?? mark}</h3>

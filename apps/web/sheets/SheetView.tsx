@@ -68,12 +68,16 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
     return fitted(size, narrow ? main.box : [0, 0, sheet.w, sheet.h], narrow ? 20 : 12);
   }, [sheet, size]);
   const known = useRef('');
+  const touched = useRef(false);
   useEffect(() => {
     if (size.w === 0) return;
-    const key = `${sheet.id} ${sheet.w} ${size.w > 700}`;
+    const key = `${sheet.id} ${sheet.w}`;
+    if (known.current !== key) touched.current = false;
+    // A window that changes its size shows what it showed, unless nobody has looked closer yet.
+    if (touched.current) return;
+    setCamera(home());
     if (known.current === key) return;
     known.current = key;
-    setCamera(home());
     setEdit(undefined);
     setHover(undefined);
   }, [sheet.id, sheet.w, size, home]);
@@ -88,6 +92,7 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
     const wheel = (e: WheelEvent): void => {
       e.preventDefault();
       const p = pointIn(el, e);
+      touched.current = true;
       setCamera((c) => {
         if (!c) return c;
         if (e.shiftKey) return panned(c, -e.deltaY - e.deltaX, 0);
@@ -143,6 +148,7 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
     }
     if (!press.moved && Math.hypot(p.x - press.at.x, p.y - press.at.y) < (e.pointerType === 'mouse' ? 4 : 9)) return;
     press.moved = true;
+    touched.current = true;
     if (press.grip) {
       const step = snapStep(camera.zoom * press.grip.view.scale, e.shiftKey);
       const by = snapped(press.grip, paperAt(press.at), paperAt(p), step);
@@ -180,14 +186,17 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
 
   const keys = (e: React.KeyboardEvent): void => {
     if (!camera) return;
+    touched.current = true;
     const pan = PANS[e.key];
     const middle = { x: size.w / 2, y: size.h / 2 };
     if (pan && e.altKey) nudge(e, pan);
     else if (pan) setCamera(panned(camera, pan.x, pan.y));
     else if (e.key === '+' || e.key === '=') setCamera(zoomAt(camera, size, middle, 1.25));
     else if (e.key === '-') setCamera(zoomAt(camera, size, middle, 0.8));
-    else if (e.key === '0') setCamera(home());
-    else if (e.key === 'Escape') {
+    else if (e.key === '0') {
+      touched.current = false;
+      setCamera(home());
+    } else if (e.key === 'Escape') {
       setEdit(undefined);
       pick(undefined);
     } else return;
@@ -205,6 +214,11 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
       (x) => x.handle.mark === picked && Math.abs(x.handle.axis.y * pan.y - x.handle.axis.x * pan.x) > 1,
     );
     if (g) step(g, e, pan);
+  };
+
+  const closer = (factor: number): void => {
+    touched.current = true;
+    setCamera((c) => c && zoomAt(c, size, { x: size.w / 2, y: size.h / 2 }, factor));
   };
 
   const length = (inches: number): string => formatLength(inches, { units, glyphs: true });
@@ -281,18 +295,10 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
         />
       )}
       <div className="zoom-keys">
-        <button
-          type="button"
-          aria-label="Look closer"
-          onClick={() => setCamera((c) => c && zoomAt(c, size, { x: size.w / 2, y: size.h / 2 }, 1.4))}
-        >
+        <button type="button" aria-label="Look closer" onClick={() => closer(1.4)}>
           +
         </button>
-        <button
-          type="button"
-          aria-label="Step back"
-          onClick={() => setCamera((c) => c && zoomAt(c, size, { x: size.w / 2, y: size.h / 2 }, 1 / 1.4))}
-        >
+        <button type="button" aria-label="Step back" onClick={() => closer(1 / 1.4)}>
           −
         </button>
         <button

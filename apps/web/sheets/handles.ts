@@ -16,12 +16,12 @@ export const onPaper = (v: PackedView, p: Point): Point => ({
   y: v.at.y + (p.y - v.from.y) * v.scale,
 });
 
-/** Sheets on which a thing of that kind is drawn at its place. */
-const WHERE: Readonly<Record<string, readonly string[]>> = {
-  post: ['S-101', 'S-102'],
-  'beam-end': ['S-102'],
-  beam: ['S-102'],
-  'roof-edge': ['S-103', 'A-102', 'C-101'],
+/** Plans, by their title, on which a thing of that kind is drawn at its place. */
+const WHERE: Readonly<Record<string, RegExp>> = {
+  post: /footing|column/i,
+  'beam-end': /beam/i,
+  beam: /beam/i,
+  'roof-edge': /roof|framing/i,
 };
 
 const kindOf = (h: HandleRow): string => h.id.slice(0, h.id.indexOf(':'));
@@ -31,7 +31,7 @@ export function gripsOf(s: PackedSheet, handles: readonly HandleRow[]): Grip[] {
     .filter((v) => v.plan)
     .flatMap((view) =>
       handles
-        .filter((h) => WHERE[kindOf(h)]?.includes(s.id) ?? false)
+        .filter((h) => WHERE[kindOf(h)]?.test(s.title) ?? false)
         .map((handle) => ({
           handle,
           view,

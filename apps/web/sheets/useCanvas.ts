@@ -40,7 +40,12 @@ export function useCanvas(
       request();
     });
     watch.observe(box);
-    return () => watch.disconnect();
+    // Lettering arrives after the first frame: paint once more with it.
+    addEventListener('lettered', request);
+    return () => {
+      watch.disconnect();
+      removeEventListener('lettered', request);
+    };
   }, [ref, request]);
 
   return { size, request };

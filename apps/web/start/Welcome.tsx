@@ -4,7 +4,7 @@ import { quick } from '../core/client.js';
 import { fileText } from '../core/files.js';
 import { openFile } from '../outputs/files.js';
 import { begin, open } from '../store/project.js';
-import { list, type ProjectRow } from '../store/storage.js';
+import { list, type ProjectRow, remove } from '../store/storage.js';
 import { EXAMPLES } from './examples.js';
 
 const ROOFS = [
@@ -67,6 +67,20 @@ export function Welcome() {
                     {new Date(k.changed).toLocaleString(undefined, { dateStyle: 'medium', timeStyle: 'short' })} ·{' '}
                     {k.count} {k.count === 1 ? 'state' : 'states'}
                   </span>
+                </button>
+                <button
+                  type="button"
+                  className="plain"
+                  onClick={async () => {
+                    if (
+                      !confirm(`Forget “${k.title}” and all its states? A saved project file stays where you put it.`)
+                    )
+                      return;
+                    await remove(k.id);
+                    setKept(await list());
+                  }}
+                >
+                  Forget it
                 </button>
               </li>
             ))}

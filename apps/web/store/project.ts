@@ -2,7 +2,8 @@
 import { create } from 'zustand';
 import type { TextEdit } from '../../../src/index.js';
 import type { Changed, Live, Summary } from '../core/api.js';
-import { latest, quick } from '../core/client.js';
+import { quick } from '../core/client.js';
+import { latest } from '../core/latest.js';
 import { useDesk } from './desk.js';
 import { begun, committed, type Entry, type History, moved, named, present } from './history.js';
 import * as storage from './storage.js';
@@ -127,6 +128,20 @@ export async function open(id: string): Promise<boolean> {
   return true;
 }
 
+/** Clears the desk; what lay on it is kept. */
+export function putAway(): void {
+  history.replaceState(null, '', location.pathname + location.search);
+  set({ id: undefined, history: undefined, summary: undefined, live: undefined, notice: undefined });
+  useDesk.setState({
+    picked: undefined,
+    result: undefined,
+    field: undefined,
+    main: 'sheets',
+    panel: 'start',
+    sheet: undefined,
+  });
+}
+
 /** Goes on under a new name, leaving the project as the other tab has it. */
 export async function copy(): Promise<void> {
   const { history } = get();
@@ -158,7 +173,8 @@ export async function applied(name: string, c: Changed): Promise<boolean> {
     say(i ? `${i.message}${i.expected ? ` – write ${i.expected}` : ''}` : 'That could not be changed.', 'problem');
     return false;
   }
-  hush();
+  // What another tab did stays said until it is settled.
+  if (get().saved !== 'conflict') hush();
   await change(name, c.text);
   return true;
 }
@@ -192,8 +208,11 @@ const dragCall = latest((handle: string, by: number, sheet: string) => quick.cal
 
 /** One frame of dragging: asks for the sheet as it would be. */
 export async function dragTo(handle: string, by: number, sheet: string): Promise<void> {
+  const start = performance.now();
   const live = await dragCall(handle, by, sheet);
-  if (live) set({ live });
+  if (!live) return;
+  set({ live });
+  performance.measure('drag-sheet', { start });
 }
 
 export async function drop(handle: string, by: number, name: string): Promise<void> {
