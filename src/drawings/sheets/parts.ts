@@ -27,7 +27,7 @@ import {
 import type { SheetBody, SheetContext } from './contract.js';
 
 export const PLAN_SCALES: readonly ScaleName[] = ['3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
-export const SECTION_SCALES: readonly ScaleName[] = ['1', '3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
+export const SECTION_SCALES: readonly ScaleName[] = ['1-1/2', '1', '3/4', '1/2', '3/8', '1/4', '3/16', '1/8'];
 export const DETAIL_SCALES: readonly ScaleName[] = ['1-1/2', '1', '3/4', '1/2', '3/8', '1/4'];
 export const SITE_SCALES: readonly ScaleName[] = ['1:10', '1:20', '1:30', '1:40', '1:50', '1:60', '1:100'];
 
