@@ -184,7 +184,7 @@ function drawDetail(ctx: SheetContext): SheetBody[] {
   const frame: Rect = { x: Math.min(ridge, a - 40), y: low, w: eave - Math.min(ridge, a - 40), h: high - low };
   const noteWidth = Math.min(area.w * 0.36, 74 * h);
   const box: Rect = { x: area.x, y: area.y, w: area.w - noteWidth - style.gutter, h: area.h };
-  const scale = scaleFor(ctx, frame, box, { x: h * 9, y: h * 5 }, [...DETAIL_SCALES, '3/16', '1/8']);
+  const scale = scaleFor(ctx, frame, box, { x: h * 12, y: h * 5 }, [...DETAIL_SCALES, '3/16', '1/8']);
   const window = { x: frame.x, y: frame.y, w: frame.w + 4, h: frame.h };
   const items = [...soil(ctx, cut, frame), ...pic.items];
   const f = chosen.footing;

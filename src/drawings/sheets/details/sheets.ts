@@ -12,6 +12,7 @@ import { postBeamDetails } from './post-beam.js';
 import { postHoleDetails } from './post-hole.js';
 import { rakeDetails } from './rake.js';
 import { slabEdgeDetails } from './slab-edge.js';
+import { tiedRafterDetails } from './tied-rafters.js';
 import { trussBracingDetails } from './truss-bracing.js';
 import { wallEdgeDetails } from './wall-edge.js';
 
@@ -27,7 +28,7 @@ const FAMILIES: Readonly<Record<Family, Sheets>> = {
   'joint-details': {
     title: 'Connection and bracing details',
     discipline: 'S',
-    makers: [postBeamDetails, plyDetails, bearingDetails, trussBracingDetails, ledgerDetails],
+    makers: [postBeamDetails, plyDetails, bearingDetails, tiedRafterDetails, trussBracingDetails, ledgerDetails],
   },
   'edge-details': {
     title: 'Edge and weather details',
