@@ -428,6 +428,7 @@ function draw(ctx: SheetContext): SheetBody[] {
   const model = extents([
     ...all.flatMap((o) => o.points),
     ...structure.housePlanes.flatMap((p) => p.outline.map(flat)),
+    ...structure.walls.map((w) => w.start),
   ]);
   const margin = { x: h * 12, y: h * 9 };
   const scale = scaleFor(ctx, model, main, margin, [...PLAN_SCALES, '1:10', '1:20']);

@@ -165,7 +165,7 @@ export function fillDetail(ctx: SheetContext, o: OverlayPlaced, box: Rect, numbe
   const frame = extents(ring);
   const noteWidth = Math.min(box.w * 0.34, 26 * h);
   const view: Rect = { ...box, w: box.w - noteWidth - style.gutter };
-  const scale = scaleFor(ctx, frame, view, { x: h * 2, y: h * 8 }, SCALES);
+  const scale = scaleFor(ctx, frame, view, { x: h * 2, y: h * 10 }, SCALES);
   const tip = ring.reduce((p, q) => (q.x < p.x ? q : p));
   const top = ring.reduce((p, q) => (q.y > p.y + 1e-6 ? q : p));
   const seat = ring.filter((p) => Math.abs(p.y - tip.y) < 1e-6).reduce((p, q) => (q.x > p.x ? q : p));
@@ -196,7 +196,7 @@ export function fillDetail(ctx: SheetContext, o: OverlayPlaced, box: Rect, numbe
     title: `Fill rafter ${fill.mark}, downhill face`,
     items: [{ kind: 'polyline', layer: 'S-DETL', pen: 'new', closed: true, points: ring, mark: fill.mark }],
     over,
-    snug: h * 8,
+    snug: h * 10,
   });
   const low = { x: top.x, y: Math.min(...ring.filter((p) => Math.abs(p.x - top.x) < 1e-6).map((p) => p.y)) };
   const notes: ColumnNote[] = [

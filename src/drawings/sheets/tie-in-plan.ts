@@ -140,60 +140,74 @@ function wishesOf(ctx: SheetContext, o: OverlayPlaced): TagWish[] {
   ];
 }
 
-/** Plan angle at the end of the ridge, with its arc, and the true length along each valley. */
-function valleyWords(ctx: SheetContext, o: OverlayPlaced): Primitive[] {
+/** True length along each valley, outside of it, over the old roof, where it touches nothing. */
+function valleyWords(
+  ctx: SheetContext,
+  o: OverlayPlaced,
+  ratio: number,
+  over: readonly Primitive[],
+  lines: readonly Primitive[],
+): Primitive[] {
   const h = ctx.style.note;
   const out: Primitive[] = [];
-  const degrees = `${((o.shape.planAngle * 180) / Math.PI).toFixed(1)}°`;
   for (const v of o.valleys) {
-    const a = Math.atan2(v.head.y - v.foot.y, v.head.x - v.foot.x);
-    let read = a;
+    let read = Math.atan2(v.head.y - v.foot.y, v.head.x - v.foot.x);
     if (read > Math.PI / 2 + 1e-9) read -= Math.PI;
     else if (read <= -Math.PI / 2 + 1e-9) read += Math.PI;
-    // Outside the valley, over the old roof.
     const outward = { x: o.frame.side.x * v.sign, y: o.frame.side.y * v.sign };
     const up = { x: -Math.sin(read), y: Math.cos(read) };
     const k = up.x * outward.x + up.y * outward.y > 0 ? 1 : -1;
-    out.push({
-      kind: 'symbol',
-      layer: 'S-ANNO-NOTE',
-      at: { x: v.foot.x + 0.42 * (v.head.x - v.foot.x), y: v.foot.y + 0.42 * (v.head.y - v.foot.y) },
-      mark: v.mark,
-      path: o.path,
-      items: [
-        {
-          kind: 'text',
+    const [first, ...more] = [1.6, 3.2].flatMap((off) =>
+      [0.42, 0.55, 0.3, 0.68, 0.2].map(
+        (t): Primitive => ({
+          kind: 'symbol',
           layer: 'S-ANNO-NOTE',
-          at: { x: up.x * k * h * 1.6, y: up.y * k * h * 1.6 },
-          content: `${v.mark} ${ctx.len(v.length)} true`,
-          height: h,
-          angle: read,
-          align: 'center',
-          valign: 'middle',
-        },
-      ],
-    });
+          at: { x: v.foot.x + t * (v.head.x - v.foot.x), y: v.foot.y + t * (v.head.y - v.foot.y) },
+          mark: v.mark,
+          path: o.path,
+          items: [
+            {
+              kind: 'text',
+              layer: 'S-ANNO-NOTE',
+              at: { x: up.x * k * h * off, y: up.y * k * h * off },
+              content: `${v.mark} ${ctx.len(v.length)} true`,
+              height: h,
+              angle: read,
+              align: 'center',
+              valign: 'middle',
+            },
+          ],
+        }),
+      ),
+    );
+    out.push(placeNote([first!, ...more], 0.4 * h, ratio, [...over, ...out], lines));
   }
-  // The arc stands on the first side, between the ridge's line and the valley.
+  return out;
+}
+
+/** Plan angle at the end of the ridge, with its arc, on the first side. */
+function valleyAngle(ctx: SheetContext, o: OverlayPlaced): Primitive[] {
+  const h = ctx.style.note;
   const v = o.valleys[0]!;
   const down = Math.atan2(-o.frame.into.y, -o.frame.into.x);
   const toFoot = Math.atan2(v.foot.y - v.head.y, v.foot.x - v.head.x);
   const r = Math.min(40, 0.4 * o.shape.run);
   const turn = Math.atan2(Math.sin(toFoot - down), Math.cos(toFoot - down));
   const [start, end] = turn > 0 ? [down, down + turn] : [down + turn, down];
-  out.push({ kind: 'arc', layer: 'S-ANNO-DIMS', center: flat(v.head), radius: r, start, end, pen: 'dimension' });
   const mid = down + turn * 0.55;
-  out.push({
-    kind: 'text',
-    layer: 'S-ANNO-DIMS',
-    at: { x: v.head.x + Math.cos(mid) * r * 1.3, y: v.head.y + Math.sin(mid) * r * 1.3 },
-    content: degrees,
-    height: h,
-    align: 'center',
-    valign: 'middle',
-    mask: true,
-  });
-  return out;
+  return [
+    { kind: 'arc', layer: 'S-ANNO-DIMS', center: flat(v.head), radius: r, start, end, pen: 'dimension' },
+    {
+      kind: 'text',
+      layer: 'S-ANNO-DIMS',
+      at: { x: v.head.x + Math.cos(mid) * r * 1.3, y: v.head.y + Math.sin(mid) * r * 1.3 },
+      content: `${((o.shape.planAngle * 180) / Math.PI).toFixed(1)}°`,
+      height: h,
+      align: 'center',
+      valign: 'middle',
+      mask: true,
+    },
+  ];
 }
 
 function dimensions(ctx: SheetContext, o: OverlayPlaced, model: Rect, scale: number): Primitive[] {
@@ -247,11 +261,11 @@ function labels(
     slopeArrow({ at: p, angle: Math.atan2(way.y, way.x), text, layer: 'A-ANNO-SYMB', style });
   const pitch = input.project.cover.roofs.find((r) => r.mark === o.roof)?.pitchText ?? '';
   const fall = { x: -o.frame.into.x, y: -o.frame.into.y };
-  const high = o.head - 8;
-  put(
-    arrow(at(high, -0.8 * o.half), fall, `old ${Number((12 * o.shape.old).toFixed(2))}/12`),
-    arrow(at(high - 12, -0.8 * o.half), fall, `old ${Number((12 * o.shape.old).toFixed(2))}/12`),
+  const old = `old ${Number((12 * o.shape.old).toFixed(2))}/12`;
+  const [one, ...others] = [-0.8, 0.8, -0.95, 0.95, -0.65, 0.65].flatMap((k) =>
+    [-8, 4, -20, -32].map((back) => arrow(at(o.head + back, k * o.half), fall, old)),
   );
+  put(one!, ...others);
   for (const f of o.faces) {
     const way = { x: o.frame.side.x * f.sign, y: o.frame.side.y * f.sign };
     const places = [0.4, 0.55, 0.3].flatMap((k) => [0.5, 0.25, 0.75].map((t) => ({ k, t })));
@@ -289,7 +303,8 @@ function labels(
   };
   name(0, 'old eave edge');
   const wall = input.structure.walls.find((w) => Math.abs(w.out.x * fall.x + w.out.y * fall.y - 1) < 1e-6);
-  if (wall)
+  // On a small plan the valleys' own words come first.
+  if (wall && 2 * o.half * ratio > 32 * h)
     name((o.frame.origin.x - wall.start.x) * fall.x + (o.frame.origin.y - wall.start.y) * fall.y, 'house wall below');
   return out;
 }
@@ -323,7 +338,7 @@ export function tieInPlan(
   const { style } = ctx;
   const h = style.note;
   const model = tieInFrame(o);
-  const scale = scaleFor(ctx, model, box, { x: h * 9, y: h * ROUND }, SCALES);
+  const scale = scaleFor(ctx, model, box, { x: h * 11, y: h * ROUND }, SCALES);
   const members = (role: Member['role']) => o.members.filter((m) => m.role === role);
   const surfaces = structure.surfaces.filter((s) => s.roof === o.roof);
   const items: Primitive[] = [
@@ -350,9 +365,7 @@ export function tieInPlan(
     ...members('ridge').map((m) => poly(planOfMember(o, m), 'S-FRAM', 'new', m.mark, 'paper')),
     ...seams(o),
   ];
-  const over: Primitive[] = [...valleyWords(ctx, o), ...dimensions(ctx, o, model, scale.ratio)];
-  over.push(...labels(ctx, o, scale.ratio, over, items));
-  over.push(...placeTags(wishesOf(ctx, o), scale.ratio, over, items));
+  const over: Primitive[] = [...valleyAngle(ctx, o), ...dimensions(ctx, o, model, scale.ratio)];
   const ends = [overlayPoint(o.frame, o.last - ABOUT + 4, 0, 0), overlayPoint(o.frame, o.head + ABOUT / 2, 0, 0)];
   over.push(
     ...sectionMark({
@@ -365,6 +378,9 @@ export function tieInPlan(
       style,
     }),
   );
+  over.push(...labels(ctx, o, scale.ratio, over, items));
+  over.push(...valleyWords(ctx, o, scale.ratio, over, items));
+  over.push(...placeTags(wishesOf(ctx, o), scale.ratio, over, items));
   const placed = placeView(ctx, {
     box,
     model,

@@ -98,7 +98,7 @@ export function tieInSection(ctx: SheetContext, o: OverlayPlaced, box: Rect, num
   };
   const noteWidth = Math.min(box.w * 0.36, 58 * h);
   const view: Rect = { ...box, w: box.w - noteWidth - style.gutter };
-  const scale = scaleFor(ctx, frame, view, { x: h * 9, y: h * 8 }, SCALES);
+  const scale = scaleFor(ctx, frame, view, { x: h * 11.5, y: h * 8 }, SCALES);
   // The notes stand to the right: the levels to the left.
   const over: Primitive[] = [];
   let last = Number.POSITIVE_INFINITY;
