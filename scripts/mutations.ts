@@ -79,7 +79,9 @@ const ROWS: readonly Row[] = [
   ['SDPWS one-sided length', 'src/checks/codes/sdpws-2015/ch4-diaphragms.ts', 'aspect: 1, length: 35', 'aspect: 1, length: 36', DIAPHRAGM],
   // Embedded posts, anchors, piers.
   ['embedment 2.34', 'src/checks/codes/ibc-2018/ch18-embedded-posts.ts', '=> (2.34 * P)', '=> (2.4102 * P)', GROUND],
-  ['embedment held 4.25', 'src/checks/codes/ibc-2018/ch18-embedded-posts.ts', 'const feet = (4.25 * P', 'const feet = (4.3775 * P', GROUND],
+  ['embedment free 2.34', 'src/checks/codes/ibc-2018/ch18-embedment.ts', 'const A = (2.34 * P)', 'const A = (2.4102 * P)', GROUND],
+  ['embedment free moment 2.34', 'src/checks/codes/ibc-2018/ch18-embedment.ts', 'const Ah = (2.34 * (Mg', 'const Ah = (2.4102 * (Mg', GROUND],
+  ['embedment free 4.36', 'src/checks/codes/ibc-2018/ch18-embedment.ts', '4.36 * Ah)) };', '4.4908 * Ah)) };', GROUND],
   ['embedment held moment 4.25', 'src/checks/codes/ibc-2018/ch18-embedment.ts', 'const feet = (4.25 * (Mg', 'const feet = (4.3775 * (Mg', GROUND],
   ['anchor phi steel', 'src/checks/codes/aci-318-14/ch17-anchors.ts', 'steelTension: 0.75', 'steelTension: 0.7725', CONCRETE],
   ['anchor breakout exponent', 'src/checks/codes/aci-318-14/ch17-anchors.ts', 'Math.sqrt(fc) * hef ** 1.5;', 'Math.sqrt(fc) * hef ** 1.545;', CONCRETE],
