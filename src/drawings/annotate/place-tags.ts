@@ -231,3 +231,7 @@ export function touchesText(note: Primitive, scale: number, over: readonly Primi
     .map(boxOf)
     .some((own) => boxes.some((b) => meet(own, b)));
 }
+
+/** Rectangles of a note's lettering, paper inches from the model's origin. Scale as for `placeTags`. */
+export const letteringOf = (note: Primitive, scale: number): readonly Rect[] =>
+  textBoxes(flatOf([note], scale)).map(boxOf);

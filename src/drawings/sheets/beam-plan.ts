@@ -91,7 +91,9 @@ function content(ctx: SheetContext, stretch: Stretch) {
   const by = unique(beams.filter((m) => m.role === 'beam').flatMap((m) => [m.start.y, m.end.y]));
   // From a house far off the footing plan lays the posts out.
   const house = off ? [] : [0];
-  const slabs = structure.slabs.flatMap((p) => p.outline.map((q) => q.x));
+  // A slab that runs on toward a house far off ends with the view.
+  const seen = (x: number): number => (off ? Math.min(Math.max(x, model.x), model.x + model.w) : x);
+  const slabs = structure.slabs.flatMap((p) => p.outline.map((q) => seen(q.x)));
   const datum = Math.min(...bx, ...slabs);
   const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
   const across = dims(ctx, {

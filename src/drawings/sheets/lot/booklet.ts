@@ -8,7 +8,7 @@ import { type DrawingInput, idAt, SHEET_IDS, type SheetBody, type SheetContext }
 import { flowSheets, northOnPlan, placeView } from '../parts.js';
 import type { PlanView } from '../plans/plan-sheet.js';
 import { setData, sheetContext } from '../set.js';
-import { lotContent, lotView } from './content.js';
+import { lotContent, lotView, lotWindow } from './content.js';
 import { enlargedContent, enlargedView } from './enlarged.js';
 import { lotBlocks } from './tables.js';
 
@@ -32,7 +32,12 @@ function page<V extends PlanView>(
     plan: true,
     ...content(ctx, v),
   });
-  return { title, scaleNote: view.scale.label, viewports: [view.viewport], items: view.items };
+  return {
+    title,
+    scaleNote: view.scale.label,
+    viewports: [{ ...view.viewport, window: lotWindow(v) }],
+    items: view.items,
+  };
 }
 
 /** Sheets of the booklet, numbered among themselves. Pure: the same input gives the same sheets. */

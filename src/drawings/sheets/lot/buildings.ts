@@ -130,7 +130,7 @@ export function siteItems(ctx: SheetContext, l: Lettering): void {
   const h = ctx.style.note;
   const { items } = ctx.input.project.lot;
   for (const i of items)
-    if (!i.outline) l.over.push({ kind: 'symbol', layer: 'C-UTIL', at: i.at, items: itemSymbol(i.kind, h) });
+    if (!i.outline) l.sign(i.at, { kind: 'symbol', layer: 'C-UTIL', at: i.at, items: itemSymbol(i.kind, h) });
   items.forEach((i, k) => {
     const w = { content: named(ctx, i), layer: 'C-UTIL' as const, path: `/lot/items/${k}` };
     if (i.outline) {

@@ -1,6 +1,7 @@
 /** Distances on the lot plan: from the new work to every line by the edge the office measures, and to what stands near. */
 import { contains } from '../../../base/plane.js';
 import type { Vec2 } from '../../../base/vec.js';
+import { touchesText } from '../../annotate/index.js';
 import type { Primitive } from '../../ir/index.js';
 import type { SheetContext } from '../contract.js';
 import { houseOutline } from './buildings.js';
@@ -73,9 +74,11 @@ const ROOM = 5;
 export function lotDistances(ctx: SheetContext, ratio: number): Primitive[] {
   const { lot } = ctx.input;
   const h = ctx.style.note;
-  const lines = measuredLines(ctx).map((m) => dimension(m.foot, m.from, m.distance, h));
-  const near = lot.separations
-    .filter((s) => ratio >= LEAST_SCALE - 1e-9 && s.newWork && s.distance * ratio > ROOM * h && s.to !== 'House')
-    .map((s) => dimension(s.a, s.b, s.distance, h));
-  return [...lines, ...near];
+  const out: Primitive[] = measuredLines(ctx).map((m) => dimension(m.foot, m.from, m.distance, h));
+  for (const s of lot.separations) {
+    if (ratio < LEAST_SCALE - 1e-9 || !s.newWork || s.distance * ratio <= ROOM * h || s.to === 'House') continue;
+    const d = dimension(s.a, s.b, s.distance, h);
+    if (!touchesText(d, ratio, out)) out.push(d);
+  }
+  return out;
 }

@@ -167,7 +167,7 @@ export function enlargedContent(
     const [first, ...rest] = waysTo(ctx, m.from, m.foot, `${feet(m.distance)} to ${m.line}`);
     if (first) over.push(placeNote([first, ...rest], 0.4 * h, v.scale.ratio, over, []));
   }
-  const l = lettering(ctx.style, v.scale.ratio, over, items);
+  const l = lettering(ctx.style, v.scale.ratio, over, items, v.model);
   for (const r of structure.roofs)
     l.box(
       { content: `New roof ${r.mark}`, face: 'bold' },

@@ -4,7 +4,7 @@ import type { UtilityKind } from '../../../project/model.js';
 import type { Primitive } from '../../ir/index.js';
 import type { SheetContext } from '../contract.js';
 import { extents } from '../parts.js';
-import { feet, type Lettering, readable } from './words.js';
+import { between, feet, type Lettering, readable } from './words.js';
 
 /** Short letters on a utility line, explained in the table of the sheet. */
 export const UTILITY_CODE: Readonly<Record<UtilityKind, string>> = {
@@ -18,13 +18,13 @@ export const UTILITY_CODE: Readonly<Record<UtilityKind, string>> = {
   irrigation: 'IR',
 };
 
-const streetOf = (ctx: SheetContext) => {
+const streetOf = (ctx: Pick<SheetContext, 'input'>) => {
   const { street } = ctx.input.project.lot;
   return { street, line: ctx.input.lot.lines[street.course] };
 };
 
 /** Paper inches beyond the street line that the street takes up on the plan, in model inches. */
-export function streetDepth(ctx: SheetContext): number {
+export function streetDepth(ctx: Pick<SheetContext, 'input'>): number {
   const { street } = streetOf(ctx);
   return Math.max(street.toPavement ?? 0, (street.rightOfWay ?? 0) / 2);
 }
@@ -123,7 +123,8 @@ export function groundWords(ctx: SheetContext, l: Lettering, ratio: number): voi
   }
   for (const d of project.lot.drainage) {
     const angle = Math.atan2(d.to.y - d.from.y, d.to.x - d.from.x);
-    l.over.push(
+    l.sign(
+      between(d.from, d.to, 0.5),
       { kind: 'line', layer: 'C-TOPO', pen: 'leader', a: d.from, b: d.to },
       {
         kind: 'symbol',

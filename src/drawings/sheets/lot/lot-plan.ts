@@ -3,7 +3,7 @@ import { columnsFlow, measure, splitColumns } from '../../annotate/index.js';
 import type { SheetBody, SheetContext, SheetKind } from '../contract.js';
 import { northOnPlan, placeView } from '../parts.js';
 import { planSheet } from '../plans/plan-sheet.js';
-import { lotContent, lotView } from './content.js';
+import { lotContent, lotView, lotWindow } from './content.js';
 import { enlargedContent, enlargedView } from './enlarged.js';
 import { lotBlocks } from './tables.js';
 
@@ -54,7 +54,7 @@ function withEnlarged(ctx: SheetContext): SheetBody[] | undefined {
     {
       title: 'Lot plan',
       scaleNote: 'As noted',
-      viewports: [whole.viewport, close.viewport],
+      viewports: [{ ...whole.viewport, window: lotWindow(v) }, close.viewport],
       items: [...whole.items, ...close.items, ...columnsFlow(slugs, columns()).items],
     },
   ];
@@ -67,6 +67,7 @@ const draw = (ctx: SheetContext): SheetBody[] =>
     blocks: lotBlocks(ctx),
     view: (box) => lotView(ctx, box),
     content: (v) => lotContent(ctx, v),
+    window: lotWindow,
   });
 
 export const lotPlan: SheetKind = {

@@ -1,7 +1,7 @@
 /** Lettering of the lot plan: lengths as surveyors write them, texts along lines, places clear of what is drawn. */
 import { formatNumber } from '../../../base/quantity/index.js';
 import type { Vec2 } from '../../../base/vec.js';
-import { leader, placeNote, type Style, touchesText } from '../../annotate/index.js';
+import { leader, letteringOf, placeNote, type Style, touchesText } from '../../annotate/index.js';
 import { type FaceName, type LayerName, type Primitive, type Rect, textWidth } from '../../ir/index.js';
 
 /** Feet and hundredths: `44.00'`. */
@@ -61,6 +61,8 @@ export function word(w: Word, at: Vec2, height: number, dx = 0, dy = 0): Primiti
 /** Sets words one after another where they touch nothing lettered before. */
 export interface Lettering {
   readonly over: Primitive[];
+  /** A sign at a place, under what is lettered after it. */
+  sign(at: Vec2, ...signs: readonly Primitive[]): void;
   /** The word in the first of the ways that is free; led out from `at`, farther and farther, where none is. */
   set(w: Word, at: Vec2, ways: readonly Primitive[]): void;
   /** In or beside a box. */
@@ -77,12 +79,33 @@ const OUT = [3, 5, 7, 10, 13, 17].flatMap((far) =>
   }),
 );
 
-export function lettering(style: Style, ratio: number, over: Primitive[], lines: readonly Primitive[]): Lettering {
+/** `bounds`: rectangle of the model that lettering must not leave, where it can help it. */
+export function lettering(
+  style: Style,
+  ratio: number,
+  over: Primitive[],
+  lines: readonly Primitive[],
+  bounds: Rect,
+): Lettering {
   const h = style.note;
-  const place = (ways: readonly Primitive[]): Primitive =>
-    placeNote(ways as readonly [Primitive, ...Primitive[]], 0.35 * h, ratio, over, lines);
+  const inside = (note: Primitive): boolean =>
+    letteringOf(note, ratio).every(
+      (b) =>
+        b.x >= bounds.x * ratio &&
+        b.y >= bounds.y * ratio &&
+        b.x + b.w <= (bounds.x + bounds.w) * ratio &&
+        b.y + b.h <= (bounds.y + bounds.h) * ratio,
+    );
+  const place = (ways: readonly Primitive[]): Primitive => {
+    const kept = ways.filter(inside);
+    const open = (kept.length > 0 ? kept : ways) as readonly [Primitive, ...Primitive[]];
+    return placeNote(open, 0.35 * h, ratio, over, lines);
+  };
   const self: Lettering = {
     over,
+    sign: (_at, ...signs) => {
+      over.push(...signs);
+    },
     box: (w, b) => self.set(w, { x: b.x + 0.5 * b.w, y: b.y + 0.5 * b.h }, roundBox(w, b, style, ratio)),
     along(w, a, b, shares = ALONG, beside = [0]) {
       const size = Math.hypot(b.x - a.x, b.y - a.y) || 1;
@@ -92,7 +115,7 @@ export function lettering(style: Style, ratio: number, over: Primitive[], lines:
     },
     set(w, at, ways) {
       const first = ways.length > 0 ? place(ways) : undefined;
-      if (first && !touchesText(first, ratio, over)) {
+      if (first && inside(first) && !touchesText(first, ratio, over)) {
         over.push(first);
         return;
       }
@@ -155,4 +178,27 @@ function roundBox(w: Word, b: Rect, style: Style, ratio: number): Primitive[] {
     ),
   );
   return roomy ? [...inside, ...led] : [...led, ...inside];
+}
+
+export const within = (r: Rect, p: Vec2): boolean =>
+  p.x >= r.x - 1 && p.x <= r.x + r.w + 1 && p.y >= r.y - 1 && p.y <= r.y + r.h + 1;
+
+/** The same lettering, deaf to what lies outside a rectangle of the model: nothing is drawn there that a word could name. */
+export function lettersWithin(l: Lettering, r: Rect): Lettering {
+  const middleOf = (b: Rect): Vec2 => ({ x: b.x + b.w / 2, y: b.y + b.h / 2 });
+  return {
+    over: l.over,
+    sign: (at, ...signs) => {
+      if (within(r, at)) l.sign(at, ...signs);
+    },
+    set: (w, at, ways) => {
+      if (within(r, at)) l.set(w, at, ways);
+    },
+    box: (w, b) => {
+      if (within(r, middleOf(b))) l.box(w, b);
+    },
+    along: (w, a, b, shares, beside) => {
+      if (within(r, between(a, b, 0.5))) l.along(w, a, b, shares, beside);
+    },
+  };
 }
