@@ -151,17 +151,6 @@ function draw(ctx: SheetContext): SheetBody[] {
       closed: true,
       fill: 'tint',
     });
-    const e = extents(b.outline);
-    over.push({
-      kind: 'text',
-      layer: 'C-ANNO-NOTE',
-      at: { x: e.x + e.w / 2, y: e.y + e.h / 2 },
-      content: b.name,
-      height: h,
-      align: 'center',
-      valign: 'middle',
-      mask: true,
-    });
   }
   for (const r of structure.roofs) {
     const ring = [r.min, { x: r.max.x, y: r.min.y }, r.max, { x: r.min.x, y: r.max.y }];
@@ -226,6 +215,37 @@ function draw(ctx: SheetContext): SheetBody[] {
         },
       ],
     });
+  }
+  for (const b of project.lot.buildings) {
+    const e = extents(b.outline);
+    const word = (u: number, v: number): Primitive => ({
+      kind: 'text',
+      layer: 'C-ANNO-NOTE',
+      at: { x: e.x + u * e.w, y: e.y + v * e.h },
+      content: b.name,
+      height: h,
+      align: 'center',
+      valign: 'middle',
+      mask: true,
+    });
+    // In the building, else beside it.
+    const off = (1.2 * h) / scale.ratio;
+    const [above, below] = [1 + off / e.h, -off / e.h];
+    over.push(
+      ...clearest(
+        [
+          [word(0.5, 0.5)],
+          [word(0.5, 0.2)],
+          [word(0.5, 0.8)],
+          [word(0.5, above)],
+          [word(0.5, below)],
+          [word(0, above)],
+          [word(1, above)],
+        ],
+        scale.ratio,
+        over,
+      ),
+    );
   }
   for (const s of lot.setbacks) {
     const word = (k: number): Primitive => ({

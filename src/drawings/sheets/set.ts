@@ -81,16 +81,15 @@ export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly 
   const drawn = new Map<SetPart, readonly SheetBody[]>();
   for (const p of needed) if (!p.kind.lists) drawn.set(p, p.kind.draw(blank));
   const unlisted: SheetBody = { title: '', scaleNote: '', viewports: [], items: [] };
-  const sheetsOf = (): Sheet[] =>
-    needed.flatMap((p) =>
-      (drawn.get(p) ?? [unlisted]).map((b, i) => ({
-        ...b,
-        id: idAt(p.id, i),
-        discipline: p.kind.discipline,
-        size,
-        ...(p.kind.file && { file: p.kind.file }),
-      })),
-    );
+  // One object for one body, so that what is worked out for a sheet is worked out once.
+  const made = new Map<SheetBody, Sheet>();
+  const sheetOf = (p: SetPart, b: SheetBody, i: number): Sheet => {
+    const { discipline, file } = p.kind;
+    const sheet = made.get(b) ?? { ...b, id: idAt(p.id, i), discipline, size, ...(file && { file }) };
+    if (b !== unlisted) made.set(b, sheet);
+    return sheet;
+  };
+  const sheetsOf = (): Sheet[] => needed.flatMap((p) => (drawn.get(p) ?? [unlisted]).map((b, i) => sheetOf(p, b, i)));
   // A part that lists the set is drawn once to learn how many sheets it fills, then with the list.
   for (let turn = 0; turn < 2; turn++)
     for (const p of needed)
