@@ -2,7 +2,7 @@
  * Golden text: what the program writes for the examples, kept as text and read as a diff. `npm run accept` rewrites the
  * files; without it a difference fails with the first differing lines.
  */
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { expect } from 'vitest';
 
@@ -28,4 +28,10 @@ export function expectGolden(path: string, text: string): void {
     `${relative(root, file)} differs from line ${line + 1} (${kept.length} lines kept, ${now.length} now)\n` +
       `  kept  ${kept[line] ?? '(end)'}\n  now   ${now[line] ?? '(end)'}\nRun \`npm run accept\` and read the diff.`,
   );
+}
+
+/** While accepting, removes kept files that nothing is compared with any more. */
+export function dropGoldens(folder: string, gone: (name: string) => boolean): void {
+  if (!accepting) return;
+  for (const name of readdirSync(join(root, folder))) if (gone(name)) rmSync(join(root, folder, name));
 }

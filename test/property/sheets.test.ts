@@ -1,7 +1,7 @@
 /**
  * The sheets of random covers: every dimension string closes, no two texts touch, and every other sheet check holds. Each
  * second cover is drawn in ANSI B, the others in ARCH D. The calculation sheets, running text that takes as long as all
- * others together, are drawn for every tenth cover only; marks that point to them are followed there.
+ * others together, are drawn for every twentieth cover only; marks that point to them are followed there.
  */
 import { describe, expect, it } from 'vitest';
 import { drawParts, PERMIT_SET } from '../../src/drawings/sheets/set.js';
@@ -15,7 +15,7 @@ const EACH = Math.ceil(COVERS_DRAWN / KINDS.length);
 
 function faultsOf(d: Worked, n: number): string[] {
   const size: SheetSize = n % 2 === 0 ? 'ARCH D' : 'ANSI B';
-  const whole = n % 10 === 0;
+  const whole = n % 20 === 0;
   const input = drawingInput(d)!;
   const parts = whole ? PERMIT_SET : PERMIT_SET.filter((p) => p.kind.file !== 'calculations');
   const sheets = drawParts(input, size, parts);

@@ -24,7 +24,7 @@ export async function review(io: Io, file: string, o: { json?: boolean }): Promi
   const drawn = drawJudged(input);
   const { project, structure, results } = input;
   const { sheets } = drawn;
-  const rows = completeness({ sheets, project, structure, results });
+  const rows = completeness({ sheets, project, structure, results, findings: drawn.findings });
   const unknown = unknownRows((project.submittal ?? NO_SUBMITTAL).officeChecklist.remove);
   for (const name of unknown) io.err(`/submittal/officeChecklist/remove: no row is named "${name}"\n`);
   if (o.json) {

@@ -51,6 +51,8 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane, spo
     datum: frame.x,
     scale: scale.ratio,
     layer: 'A-ANNO-DIMS',
+    // A tiny section has no paper left above it.
+    within: scale.ratio < 1 / 90,
     tiers: [
       { stations: [bottom, 0, under, ...(roof.highestPoint - bearing > 6 ? [bearing] : []), roof.highestPoint] },
       { stations: [bottom, roof.highestPoint] },

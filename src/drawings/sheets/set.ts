@@ -84,16 +84,19 @@ export function drawParts(given: DrawingInput, size: SheetSize, parts: readonly 
   const drawn = new Map<SetPart, readonly SheetBody[]>();
   for (const p of needed) if (!p.kind.lists) drawn.set(p, p.kind.draw(blank));
   const unlisted: SheetBody = { title: '', scaleNote: '', viewports: [], items: [] };
+  // One object for one body, so that what is worked out for a sheet is worked out once.
+  const made = new Map<SheetBody, Sheet>();
+  const sheetOf = ({ kind }: SetPart, body: SheetBody, id: string): Sheet => {
+    const known = made.get(body);
+    const { discipline, file } = kind;
+    const sheet = known?.id === id ? known : { ...body, id, discipline, size, ...(file && { file }) };
+    if (body !== unlisted) made.set(body, sheet);
+    return sheet;
+  };
   const sheetsOf = (): Sheet[] => {
     const all = needed.flatMap((p) => (drawn.get(p) ?? [unlisted]).map((body) => ({ part: p, body })));
     const ids = idsOf(all.map((s) => s.part.id));
-    return all.map(({ part, body }, i) => ({
-      ...body,
-      id: ids[i]!,
-      discipline: part.kind.discipline,
-      size,
-      ...(part.kind.file && { file: part.kind.file }),
-    }));
+    return all.map(({ part, body }, i) => sheetOf(part, body, ids[i]!));
   };
   // A part that lists the set is drawn once to learn how many sheets it fills, then with the list.
   for (let turn = 0; turn < 2; turn++)

@@ -65,6 +65,13 @@ describe('the completeness list', () => {
       if (r.found.state === 'shown' && r.found.sheets.length < 10) expect(r.found.sheets).not.toContain('G-601');
   });
 
+  it('says on which sheets a rule of paper does not hold', () => {
+    const input = drawingInput(derive(text))!;
+    const fault = { check: 'scale-bars', rule: '', sheet: 'S-101', what: 'none' } as const;
+    const judged = completeness({ sheets: drawSet(input), ...input, findings: [fault] });
+    expect(byName(judged, 'form-bars').found).toEqual({ state: 'missing', why: 'not so on S-101' });
+  });
+
   it('closes up runs of sheets', () => {
     const row: CompletenessRow = {
       name: 'x',

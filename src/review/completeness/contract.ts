@@ -3,6 +3,7 @@ import type { CheckResult } from '../../checks/contract.js';
 import type { Sheet } from '../../drawings/ir/index.js';
 import type { Project } from '../../project/model.js';
 import type { Structure } from '../../structure/model.js';
+import type { SheetFinding } from '../sheets/contract.js';
 
 /** Everything a row may look at. */
 export interface Submitted {
@@ -10,6 +11,8 @@ export interface Submitted {
   readonly project: Project;
   readonly structure: Structure;
   readonly results: readonly CheckResult[];
+  /** Faults of the sheets themselves, where they were judged; a set being drawn is judged when it is finished. */
+  readonly findings?: readonly SheetFinding[];
 }
 
 export type RowGroup =

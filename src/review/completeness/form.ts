@@ -1,8 +1,6 @@
 /** Criteria block, paper and form. */
 import { SHEET_SIZES } from '../../drawings/ir/index.js';
 import type { SheetCheckId } from '../sheets/contract.js';
-import { SHEET_CHECKS } from '../sheets/registry.js';
-import { drawnSet } from '../sheets/set.js';
 import type { Found, OfficeRow, Submitted } from './contract.js';
 import { ask, both, inked, missing, says, shownOr } from './look.js';
 
@@ -22,9 +20,9 @@ const form = (name: string, asked: number, item: string, look: (s: Submitted) =>
   look,
 });
 
-/** Every sheet, when a sheet check finds no fault. */
+/** Every sheet, unless a sheet check found a fault; a set with one is not issuable and says so on its cover. */
 const holds = (s: Submitted, id: SheetCheckId): Found => {
-  const faults = SHEET_CHECKS[id].run(drawnSet(s.sheets, s.structure));
+  const faults = (s.findings ?? []).filter((f) => f.check === id);
   return faults.length === 0
     ? { state: 'shown', sheets: s.sheets.map((x) => x.id) }
     : missing(`not so on ${[...new Set(faults.map((f) => f.sheet))].join(', ')}`);

@@ -1,23 +1,39 @@
 /** Finding things on sheets: words, titles of sheets and views, layers with ink on them. */
-
-import type { Sheet } from '../../drawings/ir/index.js';
-import { boxesOf, flatOf } from '../sheets/flat.js';
+import type { LayerName, Primitive, Sheet } from '../../drawings/ir/index.js';
 import { type Found, OFFICE_LIST, type Submitted } from './contract.js';
 
-const FORM = new Set(['G-ANNO-TTLB', 'G-ANNO-STMP']);
+const FORM = new Set<LayerName>(['G-ANNO-TTLB', 'G-ANNO-STMP']);
 
-const words = new WeakMap<Sheet, string>();
+/** What a sheet carries, read from its primitives: finding words needs no picture. */
+interface Carried {
+  readonly words: string;
+  /** Lettering of view titles. */
+  readonly titles: readonly string[];
+  readonly layers: ReadonlySet<LayerName>;
+}
 
-/** All lettering of a sheet but the title strip's, lines of one note joined. */
-export function wordsOf(s: Sheet): string {
-  const known = words.get(s);
-  if (known !== undefined) return known;
-  const all = boxesOf(s)
-    .filter((b) => !FORM.has(b.layer))
-    .map((b) => b.content)
-    .join(' ');
-  words.set(s, all);
-  return all;
+const known = new WeakMap<Sheet, Carried>();
+
+function carried(s: Sheet): Carried {
+  const before = known.get(s);
+  if (before) return before;
+  const words: string[] = [];
+  const titles: string[] = [];
+  const layers = new Set<LayerName>();
+  const take = (p: Primitive): void => {
+    layers.add(p.layer);
+    if (p.kind === 'symbol') p.items.forEach(take);
+    if (p.kind === 'dimension') words.push(p.text);
+    if (p.kind !== 'text' || FORM.has(p.layer)) return;
+    words.push(p.content);
+    if (p.layer === 'G-ANNO-TITL') titles.push(p.content);
+  };
+  for (const v of s.viewports) [...v.items, ...(v.over ?? [])].forEach(take);
+  s.items.forEach(take);
+  // Lines of one note follow each other.
+  const found = { words: words.join(' '), titles: [...titles, s.title, ...s.viewports.map((v) => v.name)], layers };
+  known.set(s, found);
+  return found;
 }
 
 const searched = (s: Submitted): readonly Sheet[] => s.sheets.filter((x) => !x.title.startsWith(OFFICE_LIST));
@@ -26,22 +42,15 @@ const idsOf = (sheets: readonly Sheet[]): string[] => sheets.map((s) => s.id);
 
 /** Sheets that carry words; `on` narrows by sheet id. */
 export const says = (s: Submitted, what: RegExp, on = /./): string[] =>
-  idsOf(searched(s).filter((x) => on.test(x.id) && what.test(wordsOf(x))));
+  idsOf(searched(s).filter((x) => on.test(x.id) && what.test(carried(x).words)));
 
 /** Sheets whose title, or a view of which, is called so. */
 export const titled = (s: Submitted, what: RegExp): string[] =>
-  idsOf(
-    searched(s).filter(
-      (x) =>
-        what.test(x.title) ||
-        x.viewports.some((v) => what.test(v.name)) ||
-        boxesOf(x).some((b) => b.layer === 'G-ANNO-TITL' && what.test(b.content)),
-    ),
-  );
+  idsOf(searched(s).filter((x) => carried(x).titles.some((t) => what.test(t))));
 
 /** Sheets with ink on a layer. */
 export const inked = (s: Submitted, layer: RegExp): string[] =>
-  idsOf(searched(s).filter((x) => flatOf(x).some((f) => layer.test(f.layer))));
+  idsOf(searched(s).filter((x) => [...carried(x).layers].some((l) => layer.test(l))));
 
 /** Shown on the sheets found, or else what a row without them comes to. */
 export const shownOr = (sheets: readonly string[], otherwise: Found): Found =>
