@@ -31,7 +31,7 @@ function scopePaper(b: Buy, s: Scope): Paper {
       {
         kind: 'pairs',
         rows: [
-          'Bidder and licence number',
+          'Bidder and license number',
           'Sum of the bid',
           'Asked before work begins',
           'Begins, and days of work',
@@ -141,7 +141,7 @@ function bidsPaper(b: Buy): Paper | undefined {
 function checklistPaper(): Paper {
   return {
     title: 'Hiring: what to have in hand',
-    sub: 'Licence, insurance, releases, payments',
+    sub: 'License, insurance, releases, payments',
     blocks: [
       { kind: 'para', text: LAW, face: 'bold' },
       { kind: 'heading', text: 'Deposits' },

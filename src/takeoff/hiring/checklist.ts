@@ -1,7 +1,7 @@
 /** What to settle before, during and after hiring. Practice, not law: your state's law and the contract govern. */
 
 export const LAW =
-  'State law decides deposits, licences, contracts, liens and cancelling. What stands here is practice. Ask your state’s contractor board, and a lawyer where money is large or there is a dispute.';
+  'State law decides deposits, licenses, contracts, liens and cancelling. What stands here is practice. Ask your state’s contractor board, and a lawyer where money is large or there is a dispute.';
 
 export const DEPOSITS = [
   'California: the lesser of 10 % or $1,000, and never ahead of work or material (contractor board, 2012 and 2022).',
@@ -13,7 +13,7 @@ export const CHECKLIST: readonly { readonly title: string; readonly items: reado
   {
     title: 'Before you sign',
     items: [
-      'Licence number looked up with the state board, in force, for this trade.',
+      'License number looked up with the state board, in force, for this trade.',
       'General liability certificate sent by the insurer, naming you and this address, in force past the end of the work.',
       'Workers’ compensation certificate, or the state’s form for having no employees. Without it an injured worker may be your employee.',
       'Three references of like work, one of them a year old; call them.',

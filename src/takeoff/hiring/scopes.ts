@@ -40,7 +40,7 @@ function findingOf(standings: readonly BidStanding[]): string {
   const whole = standings.filter((s) => s.whole);
   if (whole.length < 2) return 'Totals cannot be compared yet: ask each bidder to answer every line of the scope.';
   const [least] = [...whole].sort((a, b) => a.bid.total - b.bid.total);
-  return `${least!.bid.bidder} is lowest of the ${whole.length} bids that include every line. Price is not all: references, licence, insurance and schedule count.`;
+  return `${least!.bid.bidder} is lowest of the ${whole.length} bids that include every line. Price is not all: references, license, insurance and schedule count.`;
 }
 
 /** Bids of each trade line by line on one scope. */

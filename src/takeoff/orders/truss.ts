@@ -85,7 +85,7 @@ function rowsOf(ctx: CheckContext, o: TrussOrder): OrderRow[] {
     : 'no';
   const { delivery } = project.buying ?? USUAL_BUYING;
   return [
-    { name: 'Quantity', value: `${o.count}, at ${len(o.spacing)} on centre` },
+    { name: 'Quantity', value: `${o.count}, at ${len(o.spacing)} on center` },
     { name: 'Type', value: t.kind.replace('-', ' ') },
     { name: 'Gable end', value: ends },
     { name: 'Span', value: `${len(t.span)}, out to out of bearings` },

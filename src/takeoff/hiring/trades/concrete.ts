@@ -101,7 +101,7 @@ export const concrete: Trade = {
     {
       when: 'On signing',
       percent: 10,
-      proof: 'contract signed, insurance and licence seen; no more than your state allows',
+      proof: 'contract signed, insurance and license seen; no more than your state allows',
     },
     {
       when: 'Footings poured',

@@ -59,7 +59,7 @@ export const framing: Trade = {
     {
       when: 'On signing',
       percent: 10,
-      proof: 'contract signed, insurance and licence seen; no more than your state allows',
+      proof: 'contract signed, insurance and license seen; no more than your state allows',
     },
     { when: 'Posts and beams up', percent: 25, proof: 'plumb and braced; connectors complete; conditional release' },
     {

@@ -36,7 +36,7 @@ export const roofing: Trade = {
   phases: ['roofing'],
   lines,
   questions: [
-    'Which maker, line of product and colour, and what does its warranty ask of the slope and the ventilation?',
+    'Which maker, line of product and color, and what does its warranty ask of the slope and the ventilation?',
     'How is the joint with the house made, drawn or in words, layer by layer?',
     'Who mends the cladding that is opened for flashing?',
   ],
@@ -44,7 +44,7 @@ export const roofing: Trade = {
     {
       when: 'On signing',
       percent: 10,
-      proof: 'contract signed, insurance and licence seen; no more than your state allows',
+      proof: 'contract signed, insurance and license seen; no more than your state allows',
     },
     {
       when: 'Roof on',
