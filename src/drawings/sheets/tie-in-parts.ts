@@ -4,7 +4,7 @@ import type { Member, OverlayPlaced, Structure } from '../../structure/model.js'
 import type { Block, TableRow } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import { SHEET_IDS, type SheetContext } from './contract.js';
-import { planOfMember, valleyLines } from './tie-in-plan.js';
+import { planOfMember, valleyLines } from './tie-in-lines.js';
 
 /** Thin, for the tie-in sheet dimensions and tags them. */
 export const overlayOnPlan = (structure: Structure): Primitive[] =>

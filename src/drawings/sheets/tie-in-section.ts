@@ -8,7 +8,7 @@ import { CAMERAS, see } from '../views/camera.js';
 import { picture } from '../views/picture.js';
 import type { SheetContext } from './contract.js';
 import { dims, type PlacedView, placeView, scaleFor } from './parts.js';
-import { axisOf } from './tie-in-plan.js';
+import { axisOf } from './tie-in-lines.js';
 
 const SCALES: readonly ScaleName[] = ['1', '3/4', '1/2', '3/8', '1/4', '3/16'];
 

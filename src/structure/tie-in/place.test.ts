@@ -144,6 +144,7 @@ describe('a gable over the old roof', () => {
 describe('what does not go', () => {
   it.each<[string, Project]>([
     ['house-plane-unknown', overlayWith({}, { plane: 'HR9-1' })],
+    ['overlay-free-standing', change(overlayProject, { cover: { attachment: 'free-standing' as const } })],
     ['overlay-plane-direction', overlayWith({}, {}, { ridge: 'y' })],
     ['overlay-frame-on-house', overlayWith({}, {}, { overhang: 30 })],
     ['overlay-eave-low', overlayWith({ bearing: 92 })],

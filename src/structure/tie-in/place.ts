@@ -34,6 +34,14 @@ const refuser =
 function findSlope(input: OverlayInput): OldSlope | undefined {
   const { roof, housePlanes } = input;
   const refuse = refuser(input);
+  if (input.kit.project.cover.attachment === 'free-standing')
+    return refuse(
+      'overlay-free-standing',
+      'meetsHouse',
+      'A roof that goes on over the house does not stand free of it.',
+      'attachment "free-standing"',
+      '"attached", or no "meetsHouse"',
+    );
   const s = oldSlope(roof, housePlanes);
   if (s === undefined)
     return refuse(
