@@ -77,6 +77,10 @@ describe('axe', () => {
       await thing(page, 'Dimension').dispatchEvent('click');
       await page.waitForSelector('.edit-box input');
       expect(await faults(page), 'edit box').toEqual([]);
+      await page.locator('.views button', { hasText: 'Model' }).click();
+      await page.waitForSelector('.model-tools');
+      await page.waitForTimeout(600);
+      expect(await faults(page), 'model').toEqual([]);
       await context.close();
     });
 });

@@ -139,6 +139,8 @@ describe('a finding', () => {
     ]).value!;
     await opened(page, 'weak.json', weak);
     await drawn(page);
+    await page.locator('[role="tab"]', { hasText: 'S-102' }).click();
+    await page.waitForSelector('.badge[aria-label^="B1"]');
     await panel(page, 'Findings');
     await page.waitForSelector('.findings.fail');
     const fails = Number(await page.innerText('.findings.fail summary b'));

@@ -4,6 +4,7 @@ import type { DimensionMove } from '../../../src/index.js';
 import { quick } from '../core/client.js';
 import type { PackedSheet } from '../core/pack.js';
 import { Field } from '../fields/Field.js';
+import { child, valueAt } from '../fields/schema.js';
 import { openField, openPanel, pick } from '../store/desk.js';
 import { applied, useProject } from '../store/project.js';
 import type { Point, Size } from './camera.js';
@@ -138,6 +139,8 @@ function DimensionBody({ dimension: d, close }: { dimension: PackedSheet['dimens
 function PartBody({ mark, close }: { mark: string; close: () => void }) {
   const part = useProject((p) => p.summary?.parts.find((x) => x.mark === mark));
   const results = useProject((p) => p.summary?.results.filter((r) => r.subject === mark).length ?? 0);
+  const tree = useProject((p) => p.summary?.tree);
+  const shared = part ? choicesOf(tree, part.path) : [];
   return (
     <>
       <h3>{part?.what ?? mark}</h3>
@@ -146,6 +149,13 @@ function PartBody({ mark, close }: { mark: string; close: () => void }) {
       ) : (
         <p>This mark belongs to something measured, not designed: it is written under “Your file”.</p>
       )}
+      {shared.map(([path, name]) => (
+        <details key={path}>
+          <summary>Size of “{name}”</summary>
+          <p className="quiet">Shared by every part that names it.</p>
+          <Field path={path} shallow />
+        </details>
+      ))}
       <div className="row">
         {results > 0 && (
           <button
@@ -196,4 +206,15 @@ function NoteBody({ text, sheet }: { text: string; sheet: PackedSheet }) {
       </p>
     </>
   );
+}
+
+/** Choices that a part names: its section, its footing. */
+function choicesOf(tree: unknown, path: string): readonly (readonly [path: string, name: string])[] {
+  const part = valueAt(tree, path);
+  if (typeof part !== 'object' || part === null) return [];
+  const { section, footing } = part as { section?: unknown; footing?: unknown };
+  return [
+    ...(typeof section === 'string' ? [[child('/choices/sections', section), section] as const] : []),
+    ...(typeof footing === 'string' ? [[child('/choices/footings', footing), footing] as const] : []),
+  ];
 }
