@@ -20,6 +20,8 @@ const SAME = 2;
 /** A stretch shorter than this is a corner, not an edge. */
 const LEAST = 3;
 const LEVEL = 1e-3;
+/** Surfaces lie on the framing, valleys of an old roof at the top of the sheathing: at most this far apart, inches. */
+const VALLEY_DEPTH = 3;
 
 interface Raw {
   readonly s: Surface;
@@ -98,7 +100,17 @@ function wallBehind(structure: Structure, e: Raw): WallPlaced | undefined {
   });
 }
 
+/** The edge runs in a valley on the old roof. */
+const inOldValley = (structure: Structure, e: Raw): boolean =>
+  (structure.overlays ?? []).some((o) =>
+    o.valleys.some((v) => {
+      const [p, q] = [project(e, v.foot), project(e, v.head)];
+      return p.off < VALLEY_DEPTH && q.off < VALLEY_DEPTH;
+    }),
+  );
+
 function outerKind(structure: Structure, e: Raw): EdgeKind {
+  if (inOldValley(structure, e)) return 'valley';
   const low = Math.min(...e.s.outline.map((p) => p.y));
   const { origin } = e.s;
   const v = (e.a.x - origin.x) * e.s.v.x + (e.a.y - origin.y) * e.s.v.y + (e.a.z - origin.z) * e.s.v.z;

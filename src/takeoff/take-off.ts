@@ -17,6 +17,7 @@ import { merged } from './merge.js';
 import type { Line, Open, Takeoff, TakeoffContext } from './model.js';
 import { panelLayouts } from './panels/layout.js';
 import { ITEMS } from './registry.js';
+import { wholeRoof } from './whole-roof.js';
 
 export interface TakeoffOptions {
   /** Mixed-integer solver of the cutting plans; without one they are good, not proved. */
@@ -26,7 +27,8 @@ export interface TakeoffOptions {
 }
 
 /** Pure: the same structure, prices and solver give the same lines. */
-export function takeOff(project: Project, structure: Structure, options: TakeoffOptions = {}): Takeoff {
+export function takeOff(project: Project, placed: Structure, options: TakeoffOptions = {}): Takeoff {
+  const structure = wholeRoof(placed);
   const buying = project.buying ?? USUAL_BUYING;
   const input: TakeoffInput = { project, structure, buying };
   const panels = panelLayouts(input);
