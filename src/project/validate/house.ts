@@ -101,4 +101,12 @@ function roofIssues(w: WrittenHouse): Issue[] {
   });
 }
 
-export const houseIssues = (w: WrittenHouse): Issue[] => [...wallIssues(w), ...openingIssues(w), ...roofIssues(w)];
+const roomIssues = (w: WrittenHouse): Issue[] =>
+  (w.rooms ?? []).flatMap((r, i) => outlineIssues(r.outline, ['house', 'rooms', i, 'outline']));
+
+export const houseIssues = (w: WrittenHouse): Issue[] => [
+  ...roomIssues(w),
+  ...wallIssues(w),
+  ...openingIssues(w),
+  ...roofIssues(w),
+];

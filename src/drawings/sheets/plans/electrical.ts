@@ -119,49 +119,40 @@ function strings(ctx: SheetContext, v: NearHouse, devices: readonly Device[]): P
   ];
 }
 
-/** The symbols used, with what they mean. */
+/** The symbols used, with what they mean, a row each. */
 function legend(ctx: SheetContext, devices: readonly Device[]): Block[] {
   const kinds = [...new Set(devices.map((d) => d.kind))] as DeviceKind[];
   if (kinds.length === 0) return [];
   const h = ctx.style.note;
-  const step = 3.4 * h;
+  const row = (means: string, sign: (x: number, y: number) => Primitive): Block => ({
+    kind: 'drawing',
+    height: 2.4 * h,
+    draw: (at) => [
+      sign(at.x + 3 * h, at.y - 1.2 * h),
+      {
+        kind: 'text',
+        layer: 'E-ANNO-NOTE',
+        at: { x: at.x + 7 * h, y: at.y - 1.2 * h },
+        content: means,
+        height: h,
+        valign: 'middle',
+      },
+    ],
+  });
   return [
     { kind: 'heading', text: 'Legend' },
-    {
-      kind: 'drawing',
-      height: (kinds.length + 1) * step,
-      draw: (at) => [
-        ...kinds.flatMap((kind, i): Primitive[] => {
-          const y = at.y - (i + 0.6) * step;
-          return [
-            deviceSymbol({ kind, at: { x: at.x + 3 * h, y }, state: 'new', mark: '', path: '/cover/electrical' }, h),
-            {
-              kind: 'text',
-              layer: 'E-ANNO-NOTE',
-              at: { x: at.x + 7 * h, y },
-              content: SYMBOLS[kind].means,
-              height: h,
-              valign: 'middle',
-            },
-          ];
-        }),
-        {
-          kind: 'line',
-          layer: 'E-WIRE',
-          pen: 'hidden',
-          a: { x: at.x + 1 * h, y: at.y - (kinds.length + 0.6) * step },
-          b: { x: at.x + 5 * h, y: at.y - (kinds.length + 0.6) * step },
-        },
-        {
-          kind: 'text',
-          layer: 'E-ANNO-NOTE',
-          at: { x: at.x + 7 * h, y: at.y - (kinds.length + 0.6) * step },
-          content: 'switch and what it works; not a run of cable',
-          height: h,
-          valign: 'middle',
-        },
-      ],
-    },
+    ...kinds.map((kind) =>
+      row(SYMBOLS[kind].means, (x, y) =>
+        deviceSymbol({ kind, at: { x, y }, state: 'new', mark: '', path: '/cover/electrical' }, h),
+      ),
+    ),
+    row('switch and what it works; not a run of cable', (x, y) => ({
+      kind: 'line',
+      layer: 'E-WIRE',
+      pen: 'hidden',
+      a: { x: x - 2 * h, y },
+      b: { x: x + 2 * h, y },
+    })),
   ];
 }
 

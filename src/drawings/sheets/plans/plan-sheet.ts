@@ -2,7 +2,7 @@
  * A plan with its tables and notes: in a column beside it, or in a band under it when that earns the plan a larger scale. What
  * the column cannot hold goes on under the plan.
  */
-import { type Block, columnsFlow, measure, type Slug, splitColumns } from '../../annotate/index.js';
+import { type Block, columnsFlow, heightOf, measure, type Slug, splitColumns } from '../../annotate/index.js';
 import type { DrawingScale, LayerName, Primitive, Rect } from '../../ir/index.js';
 import type { SheetBody, SheetContext } from '../contract.js';
 import { flowOn, northOnPlan, placeView, titleBand, withSideColumn } from '../parts.js';
@@ -51,6 +51,18 @@ function bandLayout(ctx: SheetContext, blocks: readonly Block[], layer: LayerNam
   return undefined;
 }
 
+/** Height of the tallest piece that must stand together, paper inches. */
+function tallest(slugs: readonly Slug[]): number {
+  let most = 0;
+  for (let i = 0; i < slugs.length; ) {
+    let last = i;
+    while (slugs[last]!.keep && last + 1 < slugs.length) last++;
+    most = Math.max(most, (slugs[i]!.repeat?.height ?? 0) + heightOf(slugs.slice(i, last + 1)));
+    i = last + 1;
+  }
+  return most;
+}
+
 const SIDE = { share: 0.3, notes: 62 } as const;
 
 function sideLayout(ctx: SheetContext, blocks: readonly Block[], o: PlanSheet<PlanView>): Layout {
@@ -61,7 +73,10 @@ function sideLayout(ctx: SheetContext, blocks: readonly Block[], o: PlanSheet<Pl
   const v = o.view(main);
   const bottom = main.y + main.h - Math.min(main.h, v.model.h * v.scale.ratio + 2 * v.margin.y + titleBand(ctx));
   const height = bottom - style.gutter - main.y;
-  const count = height < 12 * style.note ? 0 : Math.floor((main.w + style.gutter) / (side.w + style.gutter));
+  const count =
+    height < Math.max(12 * style.note, tallest(slugs))
+      ? 0
+      : Math.floor((main.w + style.gutter) / (side.w + style.gutter));
   const under = Array.from({ length: count }, (_, i) => ({
     x: main.x + i * (side.w + style.gutter),
     y: main.y,
@@ -71,13 +86,20 @@ function sideLayout(ctx: SheetContext, blocks: readonly Block[], o: PlanSheet<Pl
   return { main, columns: [side, ...under], slugs, snug: true };
 }
 
+const hasRoom = (ctx: SheetContext, v: PlanView, box: Rect): boolean =>
+  v.model.w * v.scale.ratio + 2 * v.margin.x <= box.w + 1e-9 &&
+  v.model.h * v.scale.ratio + 2 * v.margin.y + titleBand(ctx) <= box.h + 1e-9;
+
 function chosen(ctx: SheetContext, o: PlanSheet<PlanView>): Layout {
   const blocks = o.blocks.filter((b) => b.kind !== 'table' || b.rows.length > 0);
   const side = sideLayout(ctx, blocks, o);
   const band = bandLayout(ctx, blocks, o.layer);
   if (!band) return side;
-  const [a, b] = [o.view(side.main).scale.ratio, o.view(band.main).scale.ratio];
-  return b > a + 1e-9 || (b > a - 1e-9 && !fits(side.slugs, side.columns)) ? band : side;
+  const [a, b] = [o.view(side.main), o.view(band.main)];
+  // At the least scale of all a view may still be too large for its box.
+  if (!hasRoom(ctx, b, band.main)) return side;
+  const [wide, low] = [a.scale.ratio, b.scale.ratio];
+  return low > wide + 1e-9 || (low > wide - 1e-9 && !fits(side.slugs, side.columns)) ? band : side;
 }
 
 /** The sheet of one plan; text that finds no room at all goes on to a sheet of its own. */
