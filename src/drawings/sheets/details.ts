@@ -9,7 +9,6 @@ import { braceKeys } from './brace-keys.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { footingSize, footOfPost } from './footing-words.js';
 import { DETAIL_SCALES, dims, placeView, scaleFor } from './parts.js';
-import { standsOff } from './plan-base.js';
 import { type Cutting, coverOnly, sectionPicture, soil } from './section-picture.js';
 import { carriersOf, sectionPlanes } from './section-plane.js';
 
@@ -160,6 +159,9 @@ function lowPost(
   return { post, footing };
 }
 
+/** A roof that begins farther from the house wall than this, inches, does not meet it. */
+const CLEAR_OF_HOUSE = 24;
+
 function drawDetail(ctx: SheetContext): SheetBody[] {
   const { style, area } = ctx;
   const h = style.note;
@@ -176,11 +178,12 @@ function drawDetail(ctx: SheetContext): SheetBody[] {
     see(camera, { x: r.max.x, y: r.max.y, z: 0 }).a,
   ]);
   const eave = Math.max(...all) + 8;
-  // From the ridge, or from the house wall; a house far off is not shown.
-  const gabled = structure.surfaces.filter((s) => s.roof === sectionPlanes(structure)[0].roof.mark).length > 1;
-  const half = (Math.min(...all) + Math.max(...all)) / 2 - 10;
-  const off = gabled ? half : Math.min(...all) - 10;
-  const ridge = cut.name === 'rear' ? half : standsOff(structure) ? off : -12;
+  // From the ridge, or the high side, of a roof that does not reach the house; else from the house.
+  const clear = cut.name === 'rear' || Math.min(...all) > CLEAR_OF_HOUSE;
+  const pitched =
+    structure.surfaces.find((s) => s.roof === sectionPlanes(structure)[0].roof.mark)?.shape !== 'monoslope';
+  const start = cut.name === 'rear' || pitched ? (Math.min(...all) + Math.max(...all)) / 2 - 10 : Math.min(...all) - 8;
+  const ridge = clear ? start : -12;
   const frame: Rect = { x: Math.min(ridge, a - 40), y: low, w: eave - Math.min(ridge, a - 40), h: high - low };
   const noteWidth = Math.min(area.w * 0.36, 74 * h);
   const box: Rect = { x: area.x, y: area.y, w: area.w - noteWidth - style.gutter, h: area.h };

@@ -5,6 +5,7 @@ import { SCALES } from '../ir/index.js';
 import { CAMERAS, see } from '../views/camera.js';
 import type { SheetContext } from './contract.js';
 import { SECTION_SCALES, scaleFor, titleBand } from './parts.js';
+import { standsOff } from './plan-base.js';
 import { type Cutting, cuttingOf } from './section-picture.js';
 import { sectionPlanes } from './section-plane.js';
 
@@ -37,7 +38,10 @@ function frameOf(structure: Structure, cut: Cutting, head: number): Rect {
     see(c, { x: r.min.x, y: r.min.y, z: 0 }).a,
     see(c, { x: r.max.x, y: r.max.y, z: 0 }).a,
   ]);
-  const behind = cut.name === 'right' && structure.walls.length > 0 ? [see(c, { x: 0, y: -40, z: 0 }).a] : [];
+  const behind =
+    cut.name === 'right' && structure.walls.length > 0 && !standsOff(structure)
+      ? [see(c, { x: 0, y: -40, z: 0 }).a]
+      : [];
   const x0 = Math.min(...as, ...behind) - 14;
   const x1 = Math.max(...as, ...behind) + 14;
   const low = Math.min(...structure.footings.map((f) => f.bottom)) - 4;

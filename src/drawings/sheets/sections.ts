@@ -7,6 +7,7 @@ import { CAMERAS, see } from '../views/camera.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { callsInSection } from './details/calls.js';
 import { dims, type PlacedView, placeView } from './parts.js';
+import { standsOff } from './plan-base.js';
 import { type SectionSpot, sectionLayout, sectionMargin } from './section-layout.js';
 import { type Cutting, coverOnly, sectionPicture, soil } from './section-picture.js';
 import { carriersOf, type SectionPlane, sectionPlanes } from './section-plane.js';
@@ -65,14 +66,14 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane, spo
     see(camera, { x: r.min.x, y: r.min.y, z: 0 }).a,
     see(camera, { x: r.max.x, y: r.max.y, z: 0 }).a,
   ]);
-  const wall = cut.name === 'right' ? [0] : [];
+  const wall = cut.name === 'right' && !standsOff(structure) ? [0] : [];
   const below = dims(ctx, {
     side: 'below',
     datum: Math.min(...structure.footings.map((f) => f.bottom)) - 4,
     scale: scale.ratio,
     layer: 'A-ANNO-DIMS',
     tiers: [
-      { stations: [...wall, ...stations, Math.max(...edges), ...(cut.name === 'rear' ? [Math.min(...edges)] : [])] },
+      { stations: [...wall, ...stations, Math.max(...edges), ...(wall.length === 0 ? [Math.min(...edges)] : [])] },
     ],
   });
   over.push(...below.items);
