@@ -31,6 +31,20 @@ describe('titleBlock', () => {
     }
   });
 
+  it('prints a long revision on two lines, and the newest where there are too many', () => {
+    const rows = Array.from({ length: 6 }, (_, i) => ({
+      mark: `${i + 1}`,
+      date: '2026-01-01',
+      text: `change ${i + 1}`,
+    }));
+    const words = (revisions: SetData['revisions']) =>
+      textBoxes(flattenItems(titleBlock('ANSI B', { ...set, revisions }, sheet))).map((b) => b.content);
+    expect(words(set.revisions).join(' ')).toMatch(/First change,.* words/);
+    const many = words(rows);
+    expect(many).toContain('change 6');
+    expect(many).not.toContain('change 1');
+  });
+
   it('prints PRELIMINARY – NOT FOR PERMIT exactly when the set may not be handed in', () => {
     const words = (s: SetData) => textBoxes(flattenItems(titleBlock('ARCH D', s, sheet))).map((b) => b.content);
     expect(words(set)).toEqual(expect.arrayContaining(['PRELIMINARY', 'NOT FOR PERMIT', 'S-101', '5 of 14']));

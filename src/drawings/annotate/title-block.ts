@@ -146,25 +146,32 @@ function banner(s: Strip, top: number, status: SetData['status']): Cell {
   };
 }
 
+/** Lines that the revision block has room for; the newest revisions fill it, each with at most two. */
+const REVISION_LINES = 5;
+
 function revisions(s: Strip, top: number, rows: SetData['revisions']): Cell {
   const h = s.style.small;
   const step = 1.95 * h;
-  const shown = rows.slice(-4);
-  const count = Math.max(3, shown.length);
   const first = s.pad * 0.9 + h;
   const x1 = s.x0 + s.pad;
   const x2 = x1 + 2.4 * h;
   const x3 = x2 + textWidth('0000-00-00', h, 'condensed') + 1.2 * h;
+  const lines: { readonly mark: string; readonly date: string; readonly text: string }[] = [];
+  for (const r of [...rows].reverse()) {
+    const texts = wrapText(r.text, s.x1 - s.pad - x3, h, 'condensed').slice(0, 2);
+    if (lines.length + texts.length > REVISION_LINES) break;
+    lines.unshift(...texts.map((text, i) => (i === 0 ? { ...r, text } : { mark: '', date: '', text })));
+  }
+  const count = Math.max(3, lines.length);
   const items: Primitive[] = [label(s, x1, top, 'Revisions')];
   for (let i = 0; i < count; i++) {
     const y = top - first - (i + 1) * step - 0.4 * h;
     items.push(s.p.line(x1, y - 0.5 * h, s.x1 - s.pad, y - 0.5 * h, 'hatch'));
-    const r = shown[i];
+    const r = lines[i];
     if (r === undefined) continue;
     items.push(s.p.text(x1, y, r.mark, h, { face: 'condensed-bold' }));
     items.push(s.p.text(x2, y, r.date, h, { face: 'condensed' }));
-    const room = s.x1 - s.pad - x3;
-    items.push(s.p.text(x3, y, wrapText(r.text, room, h, 'condensed')[0]!, h, { face: 'condensed' }));
+    items.push(s.p.text(x3, y, r.text, h, { face: 'condensed' }));
   }
   return { items, height: first + count * step + 1.2 * h + s.pad };
 }
