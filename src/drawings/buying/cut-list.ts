@@ -11,6 +11,8 @@ function standing(g: CutGroup): string {
   const { plan } = g;
   const bought = plan.boards.reduce((s, b) => s + b.stock.length, 0);
   const used = plan.boards.reduce((s, b) => s + b.cuts.reduce((t, c) => t + c.length, 0), 0);
+  if (g.single)
+    return `${count(g.cuts.length, 'piece')}, each a length of its own, ${g.lengthsFrom}. Cut on the site, measured there.`;
   const proof =
     plan.gap < 1e-9
       ? `proved the least ${g.priced ? 'cost' : 'length'} there is`

@@ -120,6 +120,10 @@ function sheetRows(layout: PanelLayout): Block[] {
   return rows;
 }
 
+/** Less of a panel on the roof than the rectangle round it. */
+const slanted = (p: PanelPiece): boolean =>
+  p.parts.reduce((sum, q) => sum + area(q), 0) < 0.98 * (p.u1 - p.u0) * (p.v1 - p.v0);
+
 export function panelPaper(b: Buy): Paper | undefined {
   const { panels } = b.takeoff;
   if (panels.length === 0) return undefined;
@@ -143,6 +147,14 @@ export function panelPaper(b: Buy): Paper | undefined {
           ? [{ kind: 'para' as const, keep: true, text: 'Sheets to cut up, shaded parts left over:' }]
           : []),
         ...sheetRows(layout),
+        ...(layout.pieces.some(slanted)
+          ? [
+              {
+                kind: 'para' as const,
+                text: 'Pieces along hips and valleys are counted by the rectangle they are cut from. Two that slant alike may be had from one when the second is turned end for end: lay them out before you cut, and some sheets may go back.',
+              },
+            ]
+          : []),
       ]),
     ],
   };

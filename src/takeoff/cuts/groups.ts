@@ -1,9 +1,9 @@
 /** Loose pieces → one cutting plan for each stock. */
 import { PHASES } from '../../project/model/buying.js';
 import type { PriceRow } from '../../project/model.js';
-import { planCutting, type Solve, type Stock } from '../cutting/index.js';
+import { type CuttingPlan, planCutting, type Solve, type Stock } from '../cutting/index.js';
 import { priceOf } from '../prices/match.js';
-import type { CutGroup, LooseCut, StockSpec } from './model.js';
+import type { CutGroup, LooseCut, PartCut, StockSpec } from './model.js';
 import { boardItem } from './stock.js';
 
 /** A length past those sold, to the next even foot: a special order, priced by its length. */
@@ -27,6 +27,21 @@ function stockOf(spec: StockSpec, prices: readonly PriceRow[]): Sold {
   return { stock: spec.lengths.map((length) => ({ length, cost: length })), priced: false, from: spec.lengthsFrom };
 }
 
+/** Plans of single pieces as one. */
+function together(plans: readonly CuttingPlan[]): CuttingPlan {
+  const sum = (of: (p: CuttingPlan) => number): number => plans.reduce((s, p) => s + of(p), 0);
+  const [cost, bound] = [sum((p) => p.cost), sum((p) => p.bound)];
+  return {
+    boards: plans.flatMap((p) => p.boards),
+    tooLong: plans.flatMap((p) => p.tooLong),
+    cost,
+    bound,
+    gap: bound > 0 ? Math.max(0, (cost - bound) / bound) : 0,
+    method: 'search',
+    baseline: sum((p) => p.baseline),
+  };
+}
+
 export function groupCuts(
   loose: readonly LooseCut[],
   prices: readonly PriceRow[],
@@ -43,13 +58,15 @@ export function groupCuts(
     const rate = Math.max(...stock.map((s) => s.cost / s.length));
     const known = stock.some((s) => s.length >= longest - 1e-6);
     const lengths = known ? stock : [...stock, { length: special(longest), cost: special(longest) * rate }];
+    const plan = (list: readonly PartCut[]): CuttingPlan =>
+      planCutting({ stock: lengths, cuts: list, kerf: spec.kerf, trim: spec.trim }, solve);
     return {
       ...spec,
       lengthsFrom: from,
       phase,
       cuts,
       priced,
-      plan: planCutting({ stock: lengths, cuts, kerf: spec.kerf, trim: spec.trim }, solve),
+      plan: spec.single ? together(cuts.map((c) => plan([c]))) : plan(cuts),
     };
   });
 }

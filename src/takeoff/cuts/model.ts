@@ -25,6 +25,8 @@ export interface StockSpec {
   readonly lengthsFrom: string;
   readonly kerf: number;
   readonly trim: number;
+  /** Ordered piece by piece to length: no piece is cut from another's. */
+  readonly single: boolean;
 }
 
 export interface CutGroup extends StockSpec {

@@ -24,6 +24,7 @@ function sawn(s: Section, buying: Buying): StockSpec {
   const tail = ` ${gradeText(s)}${TREATED[s.treatment]}`;
   return {
     kind: 'lumber',
+    single: false,
     item: `${size}${tail}`,
     head: size,
     tail,
@@ -41,6 +42,7 @@ function engineered(s: Section, longest: number): StockSpec {
   const most = Math.max(LONGEST_ENGINEERED_FT, Math.ceil(longest / FOOT));
   return {
     kind: 'engineered',
+    single: true,
     item: `${head}${tail}`,
     head,
     tail,
@@ -58,6 +60,7 @@ export const specOf = (s: Section, buying: Buying, longest: number): StockSpec =
 /** Reinforcing bars come in 20 ft, some yards cut them to 10 ft. Common practice, no source. */
 export const barSpec = (number: number): StockSpec => ({
   kind: 'bar',
+  single: false,
   item: `#${number} bar`,
   head: `#${number} bar`,
   tail: '',
@@ -70,6 +73,7 @@ export const barSpec = (number: number): StockSpec => ({
 /** Paper form tubes by inside diameter. Common practice, no source. */
 export const tubeSpec = (diameter: number): StockSpec => ({
   kind: 'tube',
+  single: false,
   item: `${inches(diameter)} form tube`,
   head: `${inches(diameter)} form tube`,
   tail: '',

@@ -168,4 +168,10 @@ describe('stock lengths and waste of the project', () => {
     const special = list.filter((l) => l.item.startsWith('2x12') && l.note.includes('special order'));
     expect(special.length).toBeGreaterThan(0);
   });
+  it('glulams are ordered one by one, never two cut from one', () => {
+    const t = takeOff(gableProject, place(gableProject, {}).value!);
+    const g = t.cuts.find((x) => x.kind === 'engineered')!;
+    expect(g.plan.boards.length).toBe(g.cuts.length);
+    for (const b of g.plan.boards) expect(b.stock.length - b.cuts[0]!.length).toBeLessThan(12);
+  });
 });

@@ -44,7 +44,9 @@ function linesOf(g: CutGroup): Line[] {
         unit: 'ft',
         waste: {
           fraction: net > 0 ? bought / net - 1 : 0,
-          rule: 'what the cutting plan leaves over, kerf and end trim',
+          rule: g.single
+            ? 'what each piece leaves of the length ordered'
+            : 'what the cutting plan leaves over, kerf and end trim',
           source: `cutting plan, ${g.plan.gap === 0 ? 'proved least' : `within ${(100 * g.plan.gap).toFixed(2)} % of the least`}`,
         },
         gross: bought,
