@@ -27,8 +27,8 @@ export interface Drag {
   readonly thread: number;
 }
 
-export async function dragBench(moves = 240): Promise<Drag> {
-  const browser = await launch();
+export async function dragBench(moves = 240, plain = true): Promise<Drag> {
+  const browser = await launch(plain);
   const s = await site();
   try {
     const { page } = await desk(browser, s.url);

@@ -70,6 +70,14 @@ describe('a dimension', () => {
     await page.click('.edit-box button.main');
     await page.waitForSelector('.edit-box .fault');
     expect(await page.locator('.tools button').first().isDisabled()).toBe(true);
+    // A post past the end of its beam: refused with the reason, and the sheet stays.
+    await page.fill('.edit-box input', '90 ft');
+    await page.click('.edit-box button.main');
+    await page.waitForFunction(() =>
+      /past the end/.test(document.querySelector('.edit-box .fault')?.textContent ?? ''),
+    );
+    expect(await page.locator('canvas').count()).toBe(1);
+    expect(await page.locator('.tools button').first().isDisabled()).toBe(true);
     await context.close();
   });
 

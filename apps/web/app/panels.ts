@@ -11,7 +11,7 @@ export interface PanelKind {
 }
 
 export const PANELS: Readonly<Record<string, PanelKind>> = {
-  start: { title: 'Questions', short: 'Questions', Component: Start },
+  start: { title: 'Questions', short: 'Start', Component: Start },
   findings: { title: 'Findings', short: 'Findings', Component: Findings },
   part: { title: 'Part and load path', short: 'Part', Component: lazy(() => import('../parts/PartPanel.js')) },
   file: { title: 'Your file', short: 'File', Component: lazy(() => import('../fields/FilePanel.js')) },

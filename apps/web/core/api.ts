@@ -78,6 +78,8 @@ export interface Changed {
   /** Undefined when nothing could be changed; then `issues` say why. */
   readonly text: string | undefined;
   readonly issues: readonly Issue[];
+  /** The text with the change in it, where the change would leave a file that cannot be drawn. */
+  readonly anyway?: string;
 }
 
 export interface Steps {

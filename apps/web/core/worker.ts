@@ -22,7 +22,7 @@ import {
   treeOf,
   why,
 } from '../../../src/index.js';
-import type { Call, PartRow, Quick, Reply, Summary } from './api.js';
+import type { Call, Changed, PartRow, Quick, Reply, Summary } from './api.js';
 import { buffersOf, type PackedSheet, pack } from './pack.js';
 
 // Building code at run time is what the page's Content Security Policy forbids.
@@ -120,7 +120,15 @@ function load(text: string): Derived {
 }
 
 const handleEdits = (id: string, by: number) => now.handles.find((h) => h.id === id)?.edits(by) ?? [];
-const changed = (o: ReturnType<typeof editText>) => ({ text: o.value, issues: o.issues });
+
+const faults = (d: Derived) => d.issues.filter((i) => i.severity === 'error');
+
+/** A change that would turn a file that draws into one that does not is handed back with the reason instead. */
+function changed(o: ReturnType<typeof editText>): Changed {
+  if (o.value === undefined || faults(now.derived).length > 0) return { text: o.value, issues: o.issues };
+  const wrong = faults(derive(o.value));
+  return wrong.length > 0 ? { text: undefined, issues: wrong, anyway: o.value } : { text: o.value, issues: [] };
+}
 
 export const quickApi: Quick = {
   derive(text, sheet) {

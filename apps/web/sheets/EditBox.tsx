@@ -1,6 +1,6 @@
 /** What a thing on a sheet is, and its value changed in place. What cannot be changed there says where it comes from. */
 import { useEffect, useRef, useState } from 'react';
-import type { DimensionMove } from '../../../src/index.js';
+import { type DimensionMove, formatLength } from '../../../src/index.js';
 import { quick } from '../core/client.js';
 import type { PackedSheet } from '../core/pack.js';
 import { Field } from '../fields/Field.js';
@@ -66,7 +66,9 @@ function Body({ sheet, hit, close }: { sheet: PackedSheet; hit: Hit; close: () =
 function DimensionBody({ dimension: d, close }: { dimension: PackedSheet['dimensions'][string]; close: () => void }) {
   const [moves, setMoves] = useState<readonly DimensionMove[]>();
   const [choice, setChoice] = useState(0);
-  const [typed, setTyped] = useState(d.text);
+  const units = useProject((p) => p.summary?.units ?? 'us');
+  // What is shown may carry words (“to corner”): only the length is typed over.
+  const [typed, setTyped] = useState(() => formatLength(d.value, { units, glyphs: true }));
   const [fault, setFault] = useState<string>();
   useEffect(() => {
     let here = true;

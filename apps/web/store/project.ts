@@ -170,7 +170,16 @@ export async function edit(name: string, edits: readonly TextEdit[]): Promise<bo
 export async function applied(name: string, c: Changed): Promise<boolean> {
   if (c.text === undefined) {
     const i = c.issues[0];
-    say(i ? `${i.message}${i.expected ? ` – write ${i.expected}` : ''}` : 'That could not be changed.', 'problem');
+    const { anyway } = c;
+    say(
+      i
+        ? `Not changed: ${i.message} ${i.expected ? `What would be right: ${i.expected}` : ''}`
+        : 'That could not be changed.',
+      'problem',
+      anyway === undefined
+        ? undefined
+        : [{ label: 'Change it anyway', run: () => void change(name, anyway).then(hush) }],
+    );
     return false;
   }
   // What another tab did stays said until it is settled.
