@@ -69,12 +69,13 @@ function sideLayout(ctx: SheetContext, blocks: readonly Block[], o: PlanSheet<Pl
   const { style, area } = ctx;
   const { main, side } = withSideColumn(area, Math.min(area.w * SIDE.share, SIDE.notes * style.note), style.gutter);
   const slugs = measure(blocks, side.w, style, o.layer);
-  if (fits(slugs, [side])) return { main, columns: [side], slugs, snug: false };
+  const { rest } = columnsFlow(slugs, [side]);
+  if (rest.length === 0) return { main, columns: [side], slugs, snug: false };
   const v = o.view(main);
   const bottom = main.y + main.h - Math.min(main.h, v.model.h * v.scale.ratio + 2 * v.margin.y + titleBand(ctx));
   const height = bottom - style.gutter - main.y;
   const count =
-    height < Math.max(12 * style.note, tallest(slugs))
+    height < Math.max(8 * style.note, tallest(rest))
       ? 0
       : Math.floor((main.w + style.gutter) / (side.w + style.gutter));
   const under = Array.from({ length: count }, (_, i) => ({
