@@ -289,7 +289,7 @@ export function spread(
   },
 ): Primitive[] {
   const h = o.style.note;
-  const p = pencil(o.layer, 'leader');
+  const p = pencil(o.layer, 'dimension');
   let angle = Math.atan2(o.b.y - o.a.y, o.b.x - o.a.x);
   const half = (flip: 1 | -1): Primitive[] => [
     p.shape(
@@ -304,7 +304,7 @@ export function spread(
   ];
   const tagged = { ...(o.mark !== undefined && { mark: o.mark }), ...(o.path !== undefined && { path: o.path }) };
   const items: Primitive[] = [
-    { kind: 'line', layer: o.layer, pen: 'leader', a: o.a, b: o.b, ...tagged },
+    { kind: 'line', layer: o.layer, pen: 'dimension', a: o.a, b: o.b, ...tagged },
     symbol(o.layer, o.a, half(1), angle),
     symbol(o.layer, o.b, half(-1), angle),
   ];
@@ -330,7 +330,7 @@ export function slopeArrow(
   o: MarkBase & { readonly at: Vec2; readonly angle: number; readonly text: string; readonly path?: string },
 ): PaperSymbol {
   const h = o.style.note;
-  const p = pencil(o.layer, 'leader');
+  const p = pencil(o.layer, 'dimension');
   const length = textWidth(o.text, h) + 2 * h;
   // Never read from the left of the sheet: an arrow straight down carries its text turned.
   const down = Math.abs(Math.cos(o.angle)) < 1e-9 && Math.sin(o.angle) < 0;

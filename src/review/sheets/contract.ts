@@ -35,6 +35,7 @@ export type SheetCheckId =
   | 'inside-frame'
   | 'texts-apart'
   | 'text-height'
+  | 'leaders-apart'
   | 'marks-on-plans'
   | 'marks-in-schedules'
   | 'index'

@@ -79,11 +79,19 @@ const mark = sectionMark({
   layer: 'A-ANNO-SYMB',
   style: styleFor('ANSI B'),
 });
+const leaderLine = (x0: number, y0: number, x1: number, y1: number): Primitive => ({
+  kind: 'line',
+  layer: 'S-ANNO-NOTE',
+  pen: 'leader',
+  a: { x: x0, y: y0 },
+  b: { x: x1, y: y1 },
+});
 const crowd = Array.from({ length: 90 }, (_, i) => text(1, 1 + 0.1 * i, 'M'.repeat(120), 'G-ANNO-NOTE', 0.1));
 
 const faulty: Readonly<Record<SheetCheckId, readonly DrawnSet[]>> = {
   'inside-frame': [withMore('S-102', text(16.9, 5, 'too far right')), withMore('S-102', stray)],
   'texts-apart': [withMore('S-102', text(4.05, 5.02, 'over it'))],
+  'leaders-apart': [withMore('S-102', leaderLine(6, 6, 9, 9), leaderLine(6, 9, 9, 6))],
   'text-height': [withMore('S-102', text(8, 5, 'tiny', 'G-ANNO-NOTE', 0.06))],
   'marks-on-plans': [{ ...good, marks: new Set(['B1', 'P1']) }],
   'marks-in-schedules': [{ ...good, marks: new Set(['B1', 'P1']) }, withMore('S-102', text(8, 5, 'J9', 'S-ANNO-SYMB'))],
@@ -154,4 +162,10 @@ it('finds a mark whose view is there', () => {
   const set = withMore('S-102', ...mark);
   const sheets = set.sheets.map((s) => (s.id === 'S-601' ? { ...s, items: [...s.items, view] } : s));
   expect(SHEET_CHECKS['view-marks'].run({ ...set, sheets })).toEqual([]);
+});
+
+it('takes leaders that meet at one place, and a leader over any other line', () => {
+  const other = { ...leaderLine(6, 9, 9, 6), pen: 'new' } as Primitive;
+  for (const second of [leaderLine(6, 6, 9, 7), other])
+    expect(SHEET_CHECKS['leaders-apart'].run(withMore('S-102', leaderLine(6, 6, 9, 9), second))).toEqual([]);
 });

@@ -1,5 +1,6 @@
 import type { DrawnSet, SheetCheck, SheetCheckId, SheetFault, SheetFinding } from './contract.js';
 import { dimensionsClose, dimensionsTrue } from './dimensions.js';
+import { leadersApart } from './leaders.js';
 import { marksInSchedules, marksOnPlans } from './marks.js';
 import { legible, oneSize, scaleBars, stampClear, used } from './paper.js';
 import { callouts, index, viewMarks } from './references.js';
@@ -9,6 +10,7 @@ export const SHEET_CHECKS: Readonly<Record<SheetCheckId, SheetCheck>> = {
   'inside-frame': insideFrame,
   'texts-apart': textsApart,
   'text-height': textHeight,
+  'leaders-apart': leadersApart,
   'marks-on-plans': marksOnPlans,
   'marks-in-schedules': marksInSchedules,
   index,
