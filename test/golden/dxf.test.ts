@@ -162,7 +162,7 @@ for (const { name, input } of drawn) {
 
     it('is a sound file in inches without paper', () => {
       soundFile(text);
-      soundNames(raws, /-[CS]\d{3}$/);
+      soundNames(raws, /-[ACS]\d{3}$/);
       expect(second.header.insUnits).toBe(1);
       expect(second.entities.filter((e) => e.paperSpace).map((e) => e.type)).toEqual(['VIEWPORT']);
       expect(first.entities.length).toBeGreaterThan(50);
@@ -211,7 +211,7 @@ for (const { name, input } of drawn) {
 
     it('holds every dimension of the plans, each on the layer of its sheet, and shows those of one', () => {
       const plans = sheets.filter((s) => s.viewports.some((v) => v.plan));
-      expect(plans.map((s) => s.id)).toEqual(['C-101', 'S-101', 'S-102', 'S-103']);
+      expect(plans.map((s) => s.id)).toEqual(['C-101', 'S-101', 'S-102', 'S-103', 'A-121']);
       const dims = countBy(model.filter((e) => e.type === 'DIMENSION').map((e) => e.layer.slice(-4)));
       expect(dims).toEqual(Object.fromEntries(plans.map((s) => [s.id.replace('-', ''), dimensionsOf(s).length])));
       const shown = Object.entries(second.tables.layers).filter(([l, t]) => /-[CS]\d{3}$/.test(l) && t.colorNumber > 0);

@@ -103,10 +103,17 @@ export function valleyAngle(ctx: SheetContext, o: OverlayPlaced): Primitive[] {
   const toFoot = Math.atan2(v.foot.y - v.head.y, v.foot.x - v.head.x);
   const r = Math.min(40, 0.4 * o.shape.run);
   const turn = Math.atan2(Math.sin(toFoot - down), Math.cos(toFoot - down));
-  const [start, end] = turn > 0 ? [down, down + turn] : [down + turn, down];
   const mid = down + turn * 0.55;
   return [
-    { kind: 'arc', layer: 'S-ANNO-DIMS', center: flat(v.head), radius: r, start, end, pen: 'dimension' },
+    {
+      kind: 'polyline',
+      layer: 'S-ANNO-DIMS',
+      pen: 'dimension',
+      points: Array.from({ length: 17 }, (_, i) => {
+        const a = down + (turn * i) / 16;
+        return { x: v.head.x + r * Math.cos(a), y: v.head.y + r * Math.sin(a) };
+      }),
+    },
     {
       kind: 'text',
       layer: 'S-ANNO-DIMS',

@@ -129,7 +129,6 @@ export function tieInPlan(
     over,
     north: northOnPlan(lot.north),
     snug: h * ROUND,
-    plan: true,
   });
   return { ...placed, viewport: { ...placed.viewport, window: model } };
 }
