@@ -2,6 +2,7 @@
 import { useEffect, useId, useState } from 'react';
 import { edit, useProject } from '../store/project.js';
 import { OfficeField } from './OfficeField.js';
+import { SayForm } from './SayForm.js';
 import { child, innerOf, isOffice, type Node, nodeAt, schema, valueAt, words } from './schema.js';
 
 let known: Node | undefined;
@@ -97,25 +98,35 @@ function Absent({ path, name, node }: { path: string; name: string; node: Node }
       <summary>
         {name} <span className="quiet">not said</span>
       </summary>
-      <p className="quiet">{node.description}</p>
-      <button type="button" onClick={() => void edit(`${name} added`, [{ path, value: sample(node) }])}>
-        Say it (starts from an example)
-      </button>
+      {node.type === 'object' && node.properties ? (
+        <SayForm node={node} label={name} edits={(value) => [{ path, value }]} rest={sample} />
+      ) : (
+        <>
+          <p className="quiet">{node.description}</p>
+          <button type="button" onClick={() => void edit(`${name} added`, [{ path, value: sample(node) }])}>
+            Say it (starts from an example)
+          </button>
+        </>
+      )}
     </details>
   );
 }
 
+const CLAIMS: ReadonlySet<string> = new Set(['from', 'source', 'basis']);
+
 /** An example of a whole value, from the examples of its leaves; the owner puts own numbers in their place. */
-export function sample(node: Node): unknown {
+export function sample(node: Node, key = ''): unknown {
+  // Who said so is never made up.
+  if (CLAIMS.has(key)) return 'not said yet';
   if (isOffice(node)) return 'unknown';
   if (node.const !== undefined) return node.const;
   if (node.type === 'object' && node.properties)
     return Object.fromEntries(
       Object.entries(node.properties)
         .filter(([k]) => node.required?.includes(k))
-        .map(([k, n]) => [k, sample(n)]),
+        .map(([k, n]) => [k, sample(n, k)]),
     );
-  if (node.prefixItems) return node.prefixItems.map(sample);
+  if (node.prefixItems) return node.prefixItems.map((n) => sample(n));
   if (node.type === 'array') return node.items && (node as { minItems?: number }).minItems ? [sample(node.items)] : [];
   if (node.oneOf ?? node.anyOf) return sample((node.oneOf ?? node.anyOf)![0]!);
   return node.examples?.[0] ?? node.enum?.[0] ?? '';
