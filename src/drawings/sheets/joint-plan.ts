@@ -143,7 +143,9 @@ function plan(ctx: SheetContext, box: Rect) {
           ],
         };
       }),
-    ...structure.joints.map((j) => place(j.at, (0.22 * h) / scale.ratio)),
+    ...structure.joints
+      .filter((j, i, all) => all.findIndex((o) => Math.hypot(o.at.x - j.at.x, o.at.y - j.at.y) < 1e-3) === i)
+      .map((j) => place(j.at, (0.22 * h) / scale.ratio)),
   ];
   const over: Primitive[] = [];
   const wishes: TagWish[] = [];

@@ -26,6 +26,7 @@ function marks(
 ): Primitive[] {
   const placed: Primitive[] = [];
   const board = noteBoard(scale, over, lines);
+  const circled = new Set<string>();
   for (const { call, at, radius } of all) {
     const ways = [1, 1.8, 2.8].flatMap((reach) =>
       Array.from({ length: TURNS }, (_, i) => {
@@ -45,7 +46,11 @@ function marks(
     );
     const bubbles = ways.map((w) => w[1]!) as [Primitive, ...Primitive[]];
     const best = board.place(bubbles, 1.8 * ctx.style.note);
-    placed.push(ways[bubbles.indexOf(best)]![0]!, best);
+    // Details of one place share its circle.
+    const place = `${at.x.toFixed(3)} ${at.y.toFixed(3)} ${radius}`;
+    if (!circled.has(place)) placed.push(ways[bubbles.indexOf(best)]![0]!);
+    circled.add(place);
+    placed.push(best);
   }
   return placed;
 }

@@ -181,7 +181,7 @@ describe.each([
           .filter((b) => b.layer === 'G-ANNO-TITL' && /^\d+$/.test(b.content) && b.h > 0.11)
           .map((b) => `${b.content} ${s.id}`),
       );
-    const plan = layout.textBoxes(sheets.find((s) => s.id === 'S-104')!);
+    const plan = layout.textBoxes(sheets.find((s) => s.id === 'S-104')!).filter((b) => b.layer === 'S-ANNO-SYMB');
     const called = plan
       .filter((b) => /^(S-53|A-50)\d$/.test(b.content))
       .map((b) => {

@@ -1,4 +1,5 @@
 /** Pictures of the few pieces near a place, through a camera that looks along any level direction. */
+import { clipHalfPlane } from '../../../base/plane.js';
 import { cross, type Vec2, type Vec3 } from '../../../base/vec.js';
 import type { Member, Piece } from '../../../structure/model.js';
 import { breakLine } from '../../annotate/index.js';
@@ -6,6 +7,7 @@ import type { LayerName, PatternName, PenName, Primitive, Rect } from '../../ir/
 import { type Camera, see } from '../../views/camera.js';
 import { picture } from '../../views/picture.js';
 import type { SheetContext } from '../contract.js';
+import { soil } from '../section-picture.js';
 
 /** Level camera whose picture runs to the right along a plan direction. */
 export function facing(right: Vec2): Camera {
@@ -135,3 +137,19 @@ export const dot = (center: Vec2, radius: number, role: string): Primitive => ({
 /** Break line across a part that runs on past the frame. */
 export const broken = (ctx: SheetContext, a: Vec2, b: Vec2): readonly Primitive[] =>
   breakLine({ a, b, layer: 'S-ANNO-SYMB', style: ctx.style });
+
+/** Soil line and earth of a section, cut off at a frame. */
+export function soilIn(ctx: SheetContext, cutAt: number, frame: Rect): Primitive[] {
+  const inside = (p: readonly Vec2[]): Vec2[] =>
+    [
+      (q: Vec2) => q.x - frame.x,
+      (q: Vec2) => frame.x + frame.w - q.x,
+      (q: Vec2) => q.y - frame.y,
+      (q: Vec2) => frame.y + frame.h - q.y,
+    ].reduce<Vec2[]>((ring, side) => clipHalfPlane(ring, side), [...p]);
+  return soil(ctx, { name: 'right', cutAt }, frame).flatMap((p): Primitive[] => {
+    if (p.kind !== 'hatch') return [p];
+    const loops = p.loops.map(inside).filter((ring) => ring.length > 2);
+    return loops.length > 0 ? [{ ...p, loops }] : [];
+  });
+}

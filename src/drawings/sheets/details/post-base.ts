@@ -8,9 +8,8 @@ import type { SheetContext } from '../contract.js';
 import { footOfPost } from '../footing-words.js';
 import { briefly, needText } from '../joint-text.js';
 import { dims } from '../parts.js';
-import { soil } from '../section-picture.js';
 import type { Detail } from './contract.js';
-import { broken, facing, nearPicture, part, rect, spot, stroke } from './picture.js';
+import { broken, facing, nearPicture, part, rect, soilIn, spot, stroke } from './picture.js';
 
 /** Thickness of a wrap board, the gap behind it and the gap below it, inches. Common practice, no source. */
 const BOARD = 0.75;
@@ -66,7 +65,7 @@ function detailOf(ctx: SheetContext, { marks, joint, post, footing }: Foot): Det
   const foot = post.start.z;
   const slab = slabAt(structure, footing.at);
   const items: Primitive[] = [
-    ...(slab ? [] : soil(ctx, { name: 'right', cutAt: depth }, frame)),
+    ...(slab ? [] : soilIn(ctx, depth, frame)),
     ...nearPicture(ctx, {
       camera,
       frame,

@@ -7,9 +7,8 @@ import type { SheetContext } from '../contract.js';
 import { footOfPost } from '../footing-words.js';
 import { needText } from '../joint-text.js';
 import { dims } from '../parts.js';
-import { soil } from '../section-picture.js';
 import type { Detail } from './contract.js';
-import { broken, facing, nearPicture, part, spot } from './picture.js';
+import { broken, facing, nearPicture, part, soilIn, spot } from './picture.js';
 
 /** Height of the backfill's cap against the post over the surface, inches: drawn only. Common practice, no source. */
 const CAP = 1;
@@ -61,7 +60,7 @@ function detailOf(ctx: SheetContext, { joint, post, footing, foot }: Hole): Deta
     ),
   );
   const items: Primitive[] = [
-    ...soil(ctx, { name: 'right', cutAt: depth }, frame),
+    ...soilIn(ctx, depth, frame),
     ...nearPicture(ctx, {
       camera,
       frame,

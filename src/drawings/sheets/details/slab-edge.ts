@@ -6,9 +6,8 @@ import type { SlabPlaced } from '../../../structure/model.js';
 import type { Primitive, Rect } from '../../ir/index.js';
 import type { SheetContext } from '../contract.js';
 import { dims } from '../parts.js';
-import { soil } from '../section-picture.js';
 import type { Detail } from './contract.js';
-import { broken, facing, nearPicture, part, stroke } from './picture.js';
+import { broken, facing, nearPicture, part, soilIn, stroke } from './picture.js';
 
 /** Control joints no farther apart than this many thicknesses, and as deep as this share of it. Common practice, no source. */
 const JOINTS = 30;
@@ -49,7 +48,7 @@ function detailOf(ctx: SheetContext, slab: SlabPlaced): Detail {
   const cutAt = x;
   const joint = y1 - 20;
   const items: Primitive[] = [
-    ...soil(ctx, { name: 'right', cutAt }, frame),
+    ...soilIn(ctx, cutAt, frame),
     ...(fresh && slab.thickness < EDGE
       ? part(thick, 'hidden', { pattern: 'concrete', fill: true, finish: true, mark: slab.mark })
       : []),
@@ -85,7 +84,7 @@ function detailOf(ctx: SheetContext, slab: SlabPlaced): Detail {
       {
         frame,
         items,
-        margin: { left: 5.5, right: 5.5, above: 2, below: 3 },
+        margin: { left: 5.5, right: 5.5, above: 2, below: fresh ? 6.5 : 3 },
         over: (scale) => {
           const common = { scale, layer: 'A-ANNO-DIMS', first: 3.2 * ctx.style.note } as const;
           return [
@@ -101,6 +100,9 @@ function detailOf(ctx: SheetContext, slab: SlabPlaced): Detail {
               datum: frame.x + frame.w,
               tiers: [{ stations: [...(fresh && slab.thickness < EDGE ? [top - EDGE] : []), grade, top] }],
             }).items,
+            ...(fresh && slab.thickness < EDGE
+              ? dims(ctx, { ...common, side: 'below', datum: frame.y, tiers: [{ stations: [y1 - EDGE, y1] }] }).items
+              : []),
             ...broken(
               ctx,
               { x: frame.x, y: low(frame.x) - 1 },
