@@ -162,7 +162,7 @@ for (const { name, input } of drawn) {
 
     it('is a sound file in inches without paper', () => {
       soundFile(text);
-      soundNames(raws, /-[ACS]\d{3}$/);
+      soundNames(raws, /-(?:[ACSE]|AD)\d{3}$/);
       expect(second.header.insUnits).toBe(1);
       expect(second.entities.filter((e) => e.paperSpace).map((e) => e.type)).toEqual(['VIEWPORT']);
       expect(first.entities.length).toBeGreaterThan(50);

@@ -1,7 +1,8 @@
 /** The place to answer what a check is waiting for, right beside the words that ask it. */
 import type { CheckResult, TextEdit } from '../../../src/index.js';
-import { Field, sample, useSchema } from '../fields/Field.js';
+import { Field, useSchema } from '../fields/Field.js';
 import { SayForm } from '../fields/SayForm.js';
+import { sample } from '../fields/sample.js';
 import { isOffice, type Node, nodeAt, valueAt, words } from '../fields/schema.js';
 import { useProject } from '../store/project.js';
 import { answerPath } from './answers.js';
