@@ -55,7 +55,7 @@ function importsOf(file: string): { target: string; line: number; spec: string }
 /** Packages the core may use: pure computation, no input or output. */
 const CORE_PACKAGES: Readonly<Record<string, readonly string[]>> = {
   zod: ['src/project'],
-  'clipper2-ts': ['src/lot'],
+  'clipper2-ts': ['src/lot', 'src/takeoff'],
   pdfkit: ['src/drawings/backends'],
   fflate: ['src/drawings/backends'],
   hucre: ['src/tables'],
