@@ -14,6 +14,9 @@ declare module 'dxf' {
     readonly x?: number;
     readonly y?: number;
     readonly r?: number;
+    /** Of an arc, radians counter-clockwise from x. */
+    readonly startAngle?: number;
+    readonly endAngle?: number;
     readonly rotation?: number;
     readonly start?: Point;
     readonly end?: Point;

@@ -161,6 +161,13 @@ export function pointsOf(e: DxfEntity): { x: number; y: number }[] {
       { x: own.x + e.r!, y: own.y + e.r! },
     ];
   }
+  if (e.type === 'ARC' && own) {
+    const sweep = (e.endAngle! - e.startAngle! + 2 * Math.PI) % (2 * Math.PI);
+    return [0, 0.25, 0.5, 0.75, 1].map((k) => {
+      const angle = e.startAngle! + k * sweep;
+      return { x: own.x + e.r! * Math.cos(angle), y: own.y + e.r! * Math.sin(angle) };
+    });
+  }
   const loops = e.boundary?.loops.flatMap((l) => l.entities.flatMap((x) => x.points)) ?? [];
   const list = [e.start, e.end, e.measureStart, e.measureEnd, ...(e.vertices ?? []), ...loops].filter(
     (p) => p !== undefined,

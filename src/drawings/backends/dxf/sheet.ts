@@ -121,11 +121,14 @@ function once(entities: readonly Entity[]): Entity[] {
   });
 }
 
-/** Layer for the lettering of one plan among several: `S-ANNO-DIMS` of sheet S-101 becomes `S-ANNO-DIMS-S101`. */
+/**
+ * Layer for the lettering of one plan among several: `S-ANNO-DIMS` of sheet S-101 becomes `S-ANNO-DIMS-S101`. A minor group
+ * has four characters: AD101 gives D101, and no discipline of a set is D alone.
+ */
 const layerOf =
   (sheet: Sheet) =>
   (name: string): string =>
-    `${name}-${sheet.id.replace('-', '')}`;
+    `${name}-${sheet.id.replace('-', '').slice(-4)}`;
 
 /**
  * The plans of a set laid over one another in house axes at full scale: one file to draw over or to take into another drawing. No
