@@ -4,6 +4,7 @@
  */
 import { createHash } from 'node:crypto';
 import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { join, relative } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
@@ -14,9 +15,12 @@ const web = join(root, 'apps/web');
 const out = join(root, 'dist/web');
 const quiet = process.argv.includes('--quiet');
 
-/** What a page of ours may do: its own files, nothing else; no script or style written into the page. */
+/**
+ * What a page of ours may do: its own files, nothing else; no script or style written into the page. `wasm-unsafe-eval` lets
+ * the worker compile the solver of the cutting plan; it does not allow `eval` of text.
+ */
 const POLICY =
-  "default-src 'none'; script-src 'self'; worker-src 'self' blob:; style-src 'self'; img-src 'self' data: blob:; font-src 'self' data:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+  "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; worker-src 'self' blob:; style-src 'self'; img-src 'self' data: blob:; font-src 'self' data:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 // A meta element cannot forbid framing; servers send that part.
 const inMeta = (policy: string): string => policy.replace("; frame-ancestors 'none'", '');
 
@@ -59,6 +63,7 @@ async function besideThePage(): Promise<Map<string, Uint8Array>> {
   for (const name of (await readdir(join(root, 'examples'))).sort())
     files.set(`examples/${name}.json`, await readFile(join(root, 'examples', name, 'project.json')));
   const schema = await readFile(join(root, 'schema/project.v1.schema.json'), 'utf8');
+  files.set('solver.wasm', await readFile(createRequire(import.meta.url).resolve('highs/runtime')));
   files.set('schema.json', new TextEncoder().encode(JSON.stringify(JSON.parse(schema))));
   return files;
 }
@@ -150,7 +155,7 @@ async function oneFile(files: Map<string, Uint8Array>): Promise<void> {
   const block = JSON.stringify(Object.fromEntries([...all].map(([n, d]) => [n, Buffer.from(d).toString('base64')])));
   const sha = (s: string): string => `'sha256-${createHash('sha256').update(s).digest('base64')}'`;
   const icon = `data:image/svg+xml;base64,${(await readFile(join(web, 'public/icon.svg'))).toString('base64')}`;
-  const policy = `default-src 'none'; script-src ${sha(script)}; worker-src blob:; style-src ${sha(style)}; img-src data: blob:; base-uri 'none'; form-action 'none'`;
+  const policy = `default-src 'none'; script-src ${sha(script)} 'wasm-unsafe-eval'; worker-src blob:; style-src ${sha(style)}; img-src data: blob:; base-uri 'none'; form-action 'none'`;
   const page = html
     .replace(/<script type="module"[^>]*><\/script>/g, '')
     .replace(/<link rel="(stylesheet|modulepreload|manifest)"[^>]*>/g, '')

@@ -16,6 +16,7 @@ import type {
   Why,
 } from '../../../src/index.js';
 import type { PackedSheet } from './pack.js';
+import type { QuickWork, ThoroughWork } from './work-api.js';
 
 export interface PartRow {
   readonly mark: string;
@@ -92,7 +93,7 @@ export interface ExportFile {
   readonly bytes: Uint8Array;
 }
 
-export interface Quick {
+export interface Quick extends QuickWork {
   derive(text: string, sheet: string | undefined): Summary;
   sheet(id: string): PackedSheet | undefined;
   drag(handle: string, by: number, sheet: string): Live;
@@ -108,7 +109,7 @@ export interface Quick {
   starter(kind: string): string;
 }
 
-export interface Thorough extends Quick {
+export interface Thorough extends Quick, ThoroughWork {
   remedies(result: string): readonly Remedy[];
   scene(): Scene | undefined;
   /** Ids of the combinations, in order. */
