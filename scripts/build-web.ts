@@ -8,7 +8,7 @@ import { createRequire } from 'node:module';
 import { join, relative } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
-import { build, type InlineConfig } from 'vite';
+import { build, type InlineConfig, type Plugin } from 'vite';
 
 const root = join(import.meta.dirname, '..');
 const web = join(root, 'apps/web');
@@ -27,14 +27,29 @@ const inMeta = (policy: string): string => policy.replace("; frame-ancestors 'no
 // Also when a test runner, which sets another mode, starts this.
 process.env.NODE_ENV = 'production';
 
+/**
+ * The solver's library for browsers only: its WebAssembly is handed in by the page (files/solver.wasm), so it must not be
+ * packed a second time beside the script, and what it would do under Node is left out.
+ */
+const solverAlone = (): Plugin => ({
+  name: 'solver-alone',
+  transform: (code, id) =>
+    id.endsWith('/highs.mjs')
+      ? code
+          .replaceAll('new URL("highs.wasm",import.meta.url).href', '"solver.wasm"')
+          .replaceAll('await import("node:module")', '{}')
+          .replaceAll('import.meta.url', '""')
+      : undefined,
+});
+
 const common: InlineConfig = {
   mode: 'production',
   root: web,
   base: './',
   configFile: false,
   logLevel: quiet ? 'error' : 'warn',
-  plugins: [react()],
-  worker: { format: 'es' },
+  plugins: [react(), solverAlone()],
+  worker: { format: 'es', plugins: () => [solverAlone()] },
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,

@@ -25,8 +25,8 @@ export function CutList({ groups, units }: { readonly groups: readonly CutGroup[
             {g.item}
             <span className="quiet">
               {' '}
-              {g.plan.boards.length} {g.plan.boards.length === 1 ? 'piece' : 'pieces'} of stock, {g.cuts.length} cuts,{' '}
-              {proof(g)}
+              {g.plan.boards.length} {g.plan.boards.length === 1 ? 'piece' : 'pieces'} of stock, {g.cuts.length}{' '}
+              {g.cuts.length === 1 ? 'cut' : 'cuts'}, {proof(g)}
             </span>
           </summary>
           {g.plan.tooLong.length > 0 && (

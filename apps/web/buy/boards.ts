@@ -22,7 +22,7 @@ export function alikeBoards(boards: readonly Board[], len: (inches: number) => s
     pieces: list[0]!.cuts.map((c, i) => ({
       length: c.length,
       marks: [...new Set(list.map((b) => b.cuts[i]!.mark))],
-      what: c.what,
+      what: [...new Set(list.map((b) => b.cuts[i]!.what))].filter((w) => w !== '').join(', '),
     })),
   }));
 }

@@ -1,4 +1,5 @@
 import type { StageCard } from '../../../src/index.js';
+import { Cautions } from './Cautions.js';
 import { NoteField } from './NoteField.js';
 import { filledIn, TickRow } from './TickRow.js';
 import { note, today } from './useWork.js';
@@ -25,11 +26,7 @@ export function Card({ card }: { readonly card: StageCard }) {
         {card.looks === 'inspector' ? 'An inspector looks at this; offices differ.' : 'You look at this yourself.'}{' '}
         {card.when}
       </p>
-      {card.cautions.map((c) => (
-        <p key={c} className="caution">
-          <b>Caution.</b> {c}
-        </p>
-      ))}
+      <Cautions all={card.cautions} />
       <ul className="ticks">
         {card.items.map((i) => (
           <TickRow key={i.id} card={card} item={i} />

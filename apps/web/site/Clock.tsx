@@ -1,4 +1,5 @@
 import type { SiteView } from '../core/work-api.js';
+import { Cautions } from './Cautions.js';
 
 const STATES: Readonly<Record<string, string>> = {
   needed: 'needed',
@@ -15,7 +16,9 @@ export function Clock({ view }: { readonly view: SiteView }) {
       {view.approvals.map((a) => (
         <li key={a.kind} className={a.state}>
           <b>{a.title}</b>{' '}
-          <span className="state">{a.applies === 'ask' ? 'ask whether it applies' : STATES[a.state]}</span>
+          <span className="state">
+            {a.applies === 'ask' ? 'ask whether it applies' : `${STATES[a.state]} ${a.date}`}
+          </span>
           {a.clock?.daysLeft !== undefined && a.clock.state !== 'finished' && (
             <p className={a.clock.state === 'running' ? '' : 'fault'}>
               {a.clock.daysLeft < 0
@@ -24,13 +27,18 @@ export function Clock({ view }: { readonly view: SiteView }) {
             </p>
           )}
           {a.waitsFor.length > 0 && <p className="quiet">Waits for {a.waitsFor.join(', ')}.</p>}
-          <p className="quiet">
-            {a.order} {a.date}
-          </p>
+          <p className="quiet">{a.order}</p>
         </li>
       ))}
     </ol>
   );
+}
+
+/** Working days counted from one, half days within them. */
+export function daysOf(start: number, end: number): string {
+  const first = Math.floor(start + 1e-9) + 1;
+  const last = Math.max(first, Math.ceil(end - 1e-9));
+  return first === last ? `day ${first}` : `day ${first} to ${last}`;
 }
 
 /** The order of the work as bars; the darker ones decide the end. */
@@ -40,14 +48,15 @@ export function Order({ view }: { readonly view: SiteView }) {
   return (
     <>
       <p>
-        {day(days)} days from the first hole, waits for concrete and deliveries included. Darker bars decide the end.
+        {day(days)} days from the first hole, waits for concrete and deliveries included. A bar that may slip says so;
+        the others decide the end.
       </p>
       <ol className="build-order">
         {bars.map((b) => (
           <li key={b.id} className={b.critical ? 'critical' : ''}>
             <span className="what">{b.title}</span>
             <span className="quiet">
-              day {day(b.start + 1)} to {day(Math.max(b.end, b.start + 0.5))}
+              {daysOf(b.start, b.end)}
               {b.critical ? '' : `, may slip ${day(b.slack)}`}
             </span>
             <svg viewBox={`0 0 ${Math.max(days, 1)} 1`} preserveAspectRatio="none" aria-hidden="true">
@@ -74,11 +83,7 @@ export function Order({ view }: { readonly view: SiteView }) {
         ))}
       </ul>
       <p className="quiet">{heavySource}</p>
-      {cautions.map((c) => (
-        <p key={c} className="caution">
-          {c}
-        </p>
-      ))}
+      <Cautions all={cautions} />
     </>
   );
 }

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { formatLength } from '../../../src/index.js';
 import type { ReadingRow, SiteView } from '../core/work-api.js';
+import { Cautions } from './Cautions.js';
 import { NoteField } from './NoteField.js';
 import { StakePlan } from './StakePlan.js';
 import { note, today } from './useWork.js';
@@ -51,12 +52,8 @@ export function Stake({ view }: { readonly view: SiteView }) {
         Everything runs from <b>home base</b>: {layout.homeWords}. Benchmark: {layout.benchmark.words}.
       </p>
       <StakePlan view={view} />
-      {layout.cautions.map((c) => (
-        <p key={c} className="caution">
-          <b>Caution.</b> {c}
-        </p>
-      ))}
       <Fits view={view} />
+      <Cautions all={layout.cautions} />
       {layout.triangle && (
         <p className="asked">
           Right angle at home base: {len(layout.triangle.along)} along, {len(layout.triangle.out)} out,{' '}

@@ -1,16 +1,16 @@
 import { formatLength } from '../../../src/index.js';
 import type { SiteView } from '../core/work-api.js';
 
-/** The points seen from above, the house at the top; a reading that cannot be right is drawn across in the colour of faults. */
+/** The points seen from above, the house at the bottom, as on the sheets; a reading that cannot be right is drawn across in the colour of faults. */
 export function StakePlan({ view }: { readonly view: SiteView }) {
   const { layout, readings, units } = view;
   const points = layout.points.filter((p) => p.role === 'home' || p.role === 'corner' || p.role === 'footing');
   const at = new Map(layout.points.map((p) => [p.name, p]));
   const xs = points.map((p) => p.along);
-  const ys = points.map((p) => p.out);
+  const ys = points.map((p) => -p.out);
   const span = Math.max(Math.max(...xs) - Math.min(...xs), 60);
   const deep = Math.max(Math.max(...ys) - Math.min(...ys), 40);
-  const text = span / 20;
+  const text = span / 24;
   const pad = text * 3;
   const box = `${Math.min(...xs) - pad} ${Math.min(...ys) - pad} ${span + 2 * pad} ${deep + 2 * pad}`;
   const home = layout.points.find((p) => p.role === 'home');
@@ -19,7 +19,7 @@ export function StakePlan({ view }: { readonly view: SiteView }) {
   const line = (from: string | undefined, to: string) => {
     const a = (from === undefined ? home : at.get(from)) ?? home;
     const b = at.get(to);
-    return a && b ? { x1: a.along, y1: a.out, x2: b.along, y2: b.out } : undefined;
+    return a && b ? { x1: a.along, y1: -a.out, x2: b.along, y2: -b.out } : undefined;
   };
   const bad = readings.filter((r) => r.read?.state === 'bad' && r.kind !== 'level');
   const marks = layout.points.filter((p) => p.role === 'footing').map((p) => p.name);
@@ -28,7 +28,7 @@ export function StakePlan({ view }: { readonly view: SiteView }) {
       className="stake-plan"
       viewBox={box}
       role="img"
-      aria-label={`Plan of the stakes: ${marks.join(', ')}; the house wall is at the top.`}
+      aria-label={`Plan of the stakes: ${marks.join(', ')}; the house wall is at the bottom.`}
     >
       <line
         className="wall"
@@ -48,8 +48,13 @@ export function StakePlan({ view }: { readonly view: SiteView }) {
       })}
       {points.map((p) => (
         <g key={p.name} className={p.role}>
-          <circle cx={p.along} cy={p.out} r={p.role === 'footing' ? text * 0.55 : text * 0.35} />
-          <text x={p.along} y={p.out + text * (p.role === 'footing' ? 1.8 : -0.8)} fontSize={text} textAnchor="middle">
+          <circle cx={p.along} cy={-p.out} r={p.role === 'footing' ? text * 0.55 : text * 0.35} />
+          <text
+            x={p.along + (p.role === 'footing' ? text * 0.9 : 0)}
+            y={p.role === 'footing' ? -p.out + text * 0.35 : -p.out + text * 1.5}
+            fontSize={text}
+            textAnchor={p.role === 'footing' ? 'start' : 'middle'}
+          >
             {p.name}
           </text>
         </g>
