@@ -23,10 +23,19 @@ const FIXED = { random_seed: 0, mip_rel_gap: 0, parallel: 'off' } as const;
 
 let started: Promise<Solve | undefined> | undefined;
 
-async function start(wasmBinary: Uint8Array): Promise<Solve> {
+type Instantiate = (imports: WebAssembly.Imports, done: (instance: WebAssembly.Instance) => void) => void;
+
+async function start(wasm: Uint8Array): Promise<Solve> {
   const library = await import('highs');
-  const load = library.default as unknown as (o: { wasmBinary: Uint8Array }) => Promise<Solver>;
-  const highs = await load({ wasmBinary });
+  const load = library.default as unknown as (o: { instantiateWasm: Instantiate }) => Promise<Solver>;
+  // Compiled here, where a refusal is heard; the library itself would wait for ever.
+  const compiled = await WebAssembly.compile(wasm.slice().buffer);
+  const highs = await new Promise<Solver>((done, failed) => {
+    const instantiateWasm: Instantiate = (imports, ready) => {
+      WebAssembly.instantiate(compiled, imports).then(ready, failed);
+    };
+    load({ instantiateWasm }).then(done, failed);
+  });
   return (lp, { nodes, gap }) => {
     const s = highs.solve(lp, { ...FIXED, mip_max_nodes: nodes, mip_abs_gap: Math.max(gap, 1e-6) });
     const rows = [...s.Rows].sort((a, b) => a.Index - b.Index);
