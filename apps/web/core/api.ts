@@ -15,8 +15,11 @@ import type {
   Verdict,
   Why,
 } from '../../../src/index.js';
+import type { Changed, ExportFile } from './answers.js';
 import type { PackedSheet } from './pack.js';
 import type { QuickWork, ThoroughWork } from './work-api.js';
+
+export type { Changed, ExportFile } from './answers.js';
 
 export interface PartRow {
   readonly mark: string;
@@ -75,23 +78,11 @@ export interface Live {
   readonly took: number;
 }
 
-export interface Changed {
-  /** Undefined when nothing could be changed; then `issues` say why. */
-  readonly text: string | undefined;
-  readonly issues: readonly Issue[];
-}
-
 export interface Steps {
   readonly steps: readonly TraceLine[];
 }
 
 export type ExportKind = 'pdf' | 'sheet-pdf' | 'sheet-svg' | 'dxf' | 'dxf-plan' | 'calculations' | 'read-only';
-
-export interface ExportFile {
-  readonly name: string;
-  readonly mime: string;
-  readonly bytes: Uint8Array;
-}
 
 export interface Quick extends QuickWork {
   derive(text: string, sheet: string | undefined): Summary;

@@ -15,7 +15,7 @@ import type {
   Sequence,
   StageCard,
 } from '../../../src/index.js';
-import type { Changed, ExportFile } from './api.js';
+import type { Changed, ExportFile } from './answers.js';
 
 /** Something written down on the site or at the counter; it becomes a change of the project file. */
 export type Noted =
