@@ -75,7 +75,10 @@ const tooSmall = (page: Page): Promise<string[]> =>
   );
 
 const runsOff = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  page.evaluate(() => {
+    const { scrollWidth, scrollHeight } = document.documentElement;
+    return Math.max(scrollWidth - window.innerWidth, scrollHeight - window.innerHeight);
+  });
 
 async function against(page: Page): Promise<string[]> {
   await page.evaluate(axe);

@@ -67,7 +67,7 @@ export function Order({ view }: { readonly view: SiteView }) {
               .filter((w) => w.days > 0)
               .map((w) => (
                 <span key={w.on} className="quiet wait">
-                  waits {day(w.days)} days: {w.why}
+                  waits {day(w.days)} {w.days === 1 ? 'day' : 'days'}: {w.why}
                 </span>
               ))}
           </li>

@@ -5,6 +5,8 @@ interface Props {
   readonly value: string;
   readonly onWrite: (typed: string) => Promise<boolean>;
   readonly placeholder?: string;
+  /** What the line belongs to, for screen readers. */
+  readonly about?: string;
   /** Label for screen readers only, where the row says it to the eye. */
   readonly quiet?: boolean;
   readonly type?: 'text' | 'date';
@@ -12,7 +14,7 @@ interface Props {
 }
 
 /** A line that is written into the project when it is left or Enter is pressed. */
-export function NoteField({ label, value, onWrite, placeholder, quiet, type = 'text', mode = 'text' }: Props) {
+export function NoteField({ label, value, onWrite, placeholder, about, quiet, type = 'text', mode = 'text' }: Props) {
   const [typed, setTyped] = useState(value);
   const [refused, setRefused] = useState(false);
   useEffect(() => {
@@ -32,6 +34,7 @@ export function NoteField({ label, value, onWrite, placeholder, quiet, type = 't
       <span className={quiet ? 'sr' : ''}>{label}</span>
       <input
         type={type}
+        aria-label={about === undefined ? undefined : `${label}: ${about}`}
         inputMode={mode}
         value={typed}
         placeholder={placeholder}

@@ -29,7 +29,8 @@ export function TickRow({ card, item }: { readonly card: StageCard; readonly ite
       </label>
       {item.measure && (
         <NoteField
-          label="Measured"
+          label="Measured or read"
+          about={item.text}
           value={kept?.measured ?? ''}
           onWrite={(measured) => write({ measured }, `${item.id} measured`)}
         />
@@ -38,11 +39,13 @@ export function TickRow({ card, item }: { readonly card: StageCard; readonly ite
         <summary>{said === '' ? 'Note or photo' : said}</summary>
         <NoteField
           label="Note"
+          about={item.text}
           value={kept?.note ?? ''}
           onWrite={(text) => write({ note: text }, `note on ${item.id}`)}
         />
         <NoteField
           label="Name of the photo"
+          about={item.text}
           placeholder="f3-bottom.jpg"
           value={kept?.photo ?? ''}
           onWrite={(photo) => write({ photo }, `photo of ${item.id}`)}

@@ -33,13 +33,14 @@ export interface Worked<T> {
 export function useWork<T>(ask: (worker: Client<Thorough>, text: string) => Promise<T>): Worked<T> {
   const text = useProject((p) => (p.history ? present(p.history).text : ''));
   const [state, setState] = useState<Worked<T>>({ value: undefined, busy: true, fault: undefined });
-  const run = useMemo(() => latest((t: string) => ask(thorough(), t)), [ask]);
+  const run = useMemo(() => latest(async (t: string) => ({ got: await ask(thorough(), t) })), [ask]);
   useEffect(() => {
     let here = true;
     setState((s) => ({ ...s, busy: true }));
     run(text)
-      .then((value) => {
-        if (here) setState({ value, busy: false, fault: undefined });
+      .then((answer) => {
+        // Nothing at all: a newer text was asked about meanwhile.
+        if (here && answer) setState({ value: answer.got, busy: false, fault: undefined });
       })
       .catch((e: unknown) => {
         const fault = e instanceof Error ? e.message.split('\n')[0]! : String(e);
