@@ -7,7 +7,15 @@ import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { main } from '../../apps/cli/main.js';
-import { derive, editText, formatLength, stakeOf } from '../../src/index.js';
+import {
+  compareChoices,
+  derive,
+  deriveProject,
+  editText,
+  formatLength,
+  inventedPrices,
+  stakeOf,
+} from '../../src/index.js';
 import {
   built,
   desk,
@@ -179,12 +187,12 @@ describe('a measured blunder', () => {
     await blank.fill(formatLength(layout.readings[wrong]!.value + 12));
     await blank.press('Enter');
     await page.waitForSelector('[data-testid="bad-reading"]', SLOW);
-    expect(await page.innerText('[data-testid="bad-reading"]')).toContain('F2 along the wall');
-    expect(await row.innerText()).toContain('this reading is wrong');
+    expect(await page.textContent('[data-testid="bad-reading"]')).toContain('F2 along the wall');
+    expect(await row.textContent()).toContain('this reading is wrong');
     await blank.fill(formatLength(layout.readings[wrong]!.value));
     await blank.press('Enter');
     await page.waitForSelector('[data-testid="bad-reading"]', { state: 'detached', ...SLOW });
-    expect(await row.innerText()).toContain('agrees with the others');
+    expect(await row.textContent()).toContain('agrees with the others');
     await blank.fill('about ten');
     await blank.press('Enter');
     await page.waitForSelector('.notice.problem');
@@ -216,7 +224,7 @@ describe('the buy view', () => {
     await page.click('.pages >> text=Cut list');
     for (const g of json.cuts.filter((c) => c.boards.length > 0)) {
       const group = page.locator(`[data-cuts='${g.item}']`);
-      expect(await group.locator('summary').innerText()).toContain(`${g.boards.length} piece`);
+      expect(await group.locator('summary').textContent()).toContain(`${g.boards.length} piece`);
       const counts = await group.locator('.boards li > b').allTextContents();
       expect(counts.reduce((n, c) => n + Number.parseInt(c, 10), 0)).toBe(g.boards.length);
     }
@@ -237,7 +245,7 @@ describe('the buy view', () => {
     await example(page, L);
     await view(page, 'Buy');
     const bags = page.locator('[data-line^="concrete:footings"]').first();
-    const count = Number.parseFloat(await bags.locator('.count').innerText());
+    const count = Number.parseFloat((await bags.locator('.count').textContent())!);
     await bags.locator('.price input').fill('7.50');
     await bags.locator('.price input').press('Enter');
     const total = (count * 7.5).toLocaleString('en-US', { minimumFractionDigits: 2 });
@@ -258,9 +266,33 @@ describe('the buy view', () => {
     await page.waitForFunction(() => document.querySelector('.buy-view')?.textContent?.includes('The sum is too low'));
     await page.click('.pages >> text=To buy');
     await bags.locator('.item').click();
-    expect(await page.innerText('.picked-part')).toContain('footing');
+    expect(await page.textContent('.picked-part')).toContain('footing');
     await page.click('.picked-part button');
     await page.waitForSelector('.load-path, .panel select');
+    await context.close();
+  });
+});
+
+describe('other ways to build it', () => {
+  it('stand side by side with the checks that would fail, at prices that say they are invented', async () => {
+    const { project } = derive(text);
+    const rows = compareChoices(project!, deriveProject, { priceList: inventedPrices });
+    const { page, context, faults } = await desk(browser, s.url, PHONE);
+    await example(page, L);
+    await view(page, 'Buy', 'Cost');
+    await page.locator('.buy-view .choice input').check();
+    await page.waitForSelector('.buy-view > .caution');
+    expect(await page.textContent('.buy-view > .caution')).toContain('INVENTED');
+    await page.click('[data-testid="compare"]');
+    await page.waitForSelector('.compared li', SLOW);
+    const shown = await page.locator('.compared li').allTextContents();
+    expect(shown).toHaveLength(rows.length);
+    for (const [i, r] of rows.entries()) {
+      expect(shown[i]).toContain(r.title);
+      for (const f of r.failing) expect(shown[i]).toContain(f);
+      expect(shown[i]).toMatch(r.refused ? /Cannot be built so/ : /[1-9][\d,]*\.\d\d/);
+    }
+    expect(faults).toEqual([]);
     await context.close();
   });
 });

@@ -1,9 +1,10 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Compared } from '../../../src/index.js';
 import { thorough } from '../core/client.js';
 import type { BuyView } from '../core/work-api.js';
 import { workOptions } from '../site/useWork.js';
-import { say, textNow } from '../store/project.js';
+import { present } from '../store/history.js';
+import { say, textNow, useProject } from '../store/project.js';
 import { money } from './Lines.js';
 
 /** What it costs by phase and by who does it; what has no price is said, never taken for nothing. */
@@ -64,6 +65,10 @@ export function Costs({ view }: { readonly view: BuyView }) {
 export function Compare({ invented }: { readonly invented: boolean }) {
   const [rows, setRows] = useState<readonly Compared[]>();
   const [busy, setBusy] = useState(false);
+  const text = useProject((p) => (p.history ? present(p.history).text : ''));
+  // What was compared is of another project as soon as this one changes.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: they are the reason, not the means
+  useEffect(() => setRows(undefined), [text, invented]);
   const run = async (): Promise<void> => {
     setBusy(true);
     try {
