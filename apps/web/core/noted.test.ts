@@ -57,6 +57,17 @@ describe('a verdict', () => {
   });
 });
 
+describe('a verdict of a later day', () => {
+  it('leaves the failed visit in the log', () => {
+    const later: Noted = { what: 'visit', stage: 'footing', today: '2026-05-09', set: { result: 'passed' } };
+    const seen = log(all(start, visit({ result: 'failed', note: 'clean F3' }), later)).inspections!;
+    expect(seen.map((v) => [v.date, v.result, v.note])).toEqual([
+      [today, 'failed', 'clean F3'],
+      ['2026-05-09', 'passed', ''],
+    ]);
+  });
+});
+
 describe('a reading', () => {
   it('is written, changed, taken twice, and taken out', () => {
     const text = all(start, reading(0, '4 ft'), reading(1, '4 ft 1/8 in'), reading(0, '4 ft 1/16 in'));

@@ -13,6 +13,7 @@ interface WrittenItem {
 }
 interface WrittenVisit {
   readonly stage?: string;
+  readonly date?: string;
   readonly result?: string;
   readonly items?: readonly WrittenItem[];
 }
@@ -38,6 +39,8 @@ const filled = (o: object): object => Object.fromEntries(Object.entries(o).filte
 const put = (at: string, o: object): TextEdit[] =>
   Object.entries(o).map(([key, value]) => ({ path: `${at}/${key}`, ...(value === '' ? {} : { value }) }));
 
+const isClosed = (v: WrittenVisit): boolean => v.result === 'failed' || v.result === 'partial';
+
 /**
  * The visit that a note belongs to: the last of its stage. After one that was failed or passed in part the next note begins
  * a new visit, so that the log keeps what was said before.
@@ -45,8 +48,7 @@ const put = (at: string, o: object): TextEdit[] =>
 function visitOf(tree: Tree, stage: string): number | undefined {
   const visits = tree.log?.inspections ?? [];
   const last = visits.findLastIndex((v) => v.stage === stage);
-  const { result } = visits[last] ?? {};
-  return last < 0 || result === 'failed' || result === 'partial' ? undefined : last;
+  return last < 0 || isClosed(visits[last]!) ? undefined : last;
 }
 
 const begun = (stage: string, date: string, more: object): TextEdit => ({
@@ -69,12 +71,19 @@ function item(tree: Tree, { stage, item: id, today, set }: Of<'item'>): TextEdit
   return put(`/log/inspections/${at}/items/${row}`, set);
 }
 
+/**
+ * What the inspector said. On the day of a visit it corrects that visit; on a later day another verdict than failed or passed
+ * in part is a visit of its own.
+ */
 function visit(tree: Tree, { stage, today, set }: Of<'visit'>): TextEdit[] {
-  // A verdict is changed on the visit it was given at, also when that visit was failed.
-  const last = (tree.log?.inspections ?? []).findLastIndex((v) => v.stage === stage);
-  const at = set.result === 'pending' || set.result === undefined ? (visitOf(tree, stage) ?? last) : last;
-  if (at < 0) return [begun(stage, today, filled(set))];
-  return put(`/log/inspections/${at}`, set);
+  const visits = tree.log?.inspections ?? [];
+  const at = visits.findLastIndex((v) => v.stage === stage);
+  const last = visits[at];
+  if (!last) return [begun(stage, today, filled(set))];
+  const other = set.result !== undefined && set.result !== last.result;
+  if (other && isClosed(last) && last.date !== today) return [begun(stage, today, filled(set))];
+  const dated = other && !last.date ? { date: today } : {};
+  return put(`/log/inspections/${at}`, { ...dated, ...set });
 }
 
 function reading(tree: Tree, n: Of<'reading'>): TextEdit[] {

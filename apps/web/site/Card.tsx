@@ -1,3 +1,4 @@
+import { useEffect, useState } from 'react';
 import type { StageCard } from '../../../src/index.js';
 import { Cautions } from './Cautions.js';
 import { NoteField } from './NoteField.js';
@@ -18,6 +19,10 @@ export const ticked = (c: StageCard): number => c.items.filter((i) => filledIn(c
 /** One stage: what must be right before the next part covers it, in this project's own numbers. */
 export function Card({ card }: { readonly card: StageCard }) {
   const last = card.log.at(-1);
+  const said = last?.result;
+  // Shown at once; the log follows when it is written.
+  const [result, setResult] = useState(said);
+  useEffect(() => setResult(said), [said]);
   const visit = (set: { date?: string; result?: string; by?: string; note?: string }, words: string) =>
     note(`${card.title}: ${words}`, { what: 'visit', stage: card.id, today: today(), set });
   return (
@@ -41,8 +46,11 @@ export function Card({ card }: { readonly card: StageCard }) {
               <input
                 type="radio"
                 name={`result-${card.id}`}
-                checked={(last?.result ?? '') === r}
-                onChange={() => void visit({ result: r, date: last?.date || today() }, RESULTS[r].toLowerCase())}
+                checked={result === r}
+                onChange={() => {
+                  setResult(r);
+                  void visit({ result: r }, RESULTS[r].toLowerCase()).then((ok) => ok || setResult(said));
+                }}
               />
               {RESULTS[r]}
             </label>
