@@ -4,24 +4,43 @@
  */
 import { createHash } from 'node:crypto';
 import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { join, relative } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
-import { build, type InlineConfig } from 'vite';
+import { build, type InlineConfig, type Plugin } from 'vite';
 
 const root = join(import.meta.dirname, '..');
 const web = join(root, 'apps/web');
 const out = join(root, 'dist/web');
 const quiet = process.argv.includes('--quiet');
 
-/** What a page of ours may do: its own files, nothing else; no script or style written into the page. */
+/**
+ * What a page of ours may do: its own files, nothing else; no script or style written into the page. `wasm-unsafe-eval` lets
+ * the worker compile the solver of the cutting plan; it does not allow `eval` of text.
+ */
 const POLICY =
-  "default-src 'none'; script-src 'self'; worker-src 'self' blob:; style-src 'self'; img-src 'self' data: blob:; font-src 'self' data:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+  "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; worker-src 'self' blob:; style-src 'self'; img-src 'self' data: blob:; font-src 'self' data:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 // A meta element cannot forbid framing; servers send that part.
 const inMeta = (policy: string): string => policy.replace("; frame-ancestors 'none'", '');
 
 // Also when a test runner, which sets another mode, starts this.
 process.env.NODE_ENV = 'production';
+
+/**
+ * The solver's library for browsers only: its WebAssembly is handed in by the page (files/solver.wasm), so it must not be
+ * packed a second time beside the script, and what it would do under Node is left out.
+ */
+const solverAlone = (): Plugin => ({
+  name: 'solver-alone',
+  transform: (code, id) =>
+    id.endsWith('/highs.mjs')
+      ? code
+          .replaceAll('new URL("highs.wasm",import.meta.url).href', '"solver.wasm"')
+          .replaceAll('await import("node:module")', '{}')
+          .replaceAll('import.meta.url', '""')
+      : undefined,
+});
 
 const common: InlineConfig = {
   mode: 'production',
@@ -29,8 +48,8 @@ const common: InlineConfig = {
   base: './',
   configFile: false,
   logLevel: quiet ? 'error' : 'warn',
-  plugins: [react()],
-  worker: { format: 'es' },
+  plugins: [react(), solverAlone()],
+  worker: { format: 'es', plugins: () => [solverAlone()] },
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,
@@ -59,6 +78,7 @@ async function besideThePage(): Promise<Map<string, Uint8Array>> {
   for (const name of (await readdir(join(root, 'examples'))).sort())
     files.set(`examples/${name}.json`, await readFile(join(root, 'examples', name, 'project.json')));
   const schema = await readFile(join(root, 'schema/project.v1.schema.json'), 'utf8');
+  files.set('solver.wasm', await readFile(createRequire(import.meta.url).resolve('highs/runtime')));
   files.set('schema.json', new TextEncoder().encode(JSON.stringify(JSON.parse(schema))));
   return files;
 }
@@ -150,7 +170,7 @@ async function oneFile(files: Map<string, Uint8Array>): Promise<void> {
   const block = JSON.stringify(Object.fromEntries([...all].map(([n, d]) => [n, Buffer.from(d).toString('base64')])));
   const sha = (s: string): string => `'sha256-${createHash('sha256').update(s).digest('base64')}'`;
   const icon = `data:image/svg+xml;base64,${(await readFile(join(web, 'public/icon.svg'))).toString('base64')}`;
-  const policy = `default-src 'none'; script-src ${sha(script)}; worker-src blob:; style-src ${sha(style)}; img-src data: blob:; base-uri 'none'; form-action 'none'`;
+  const policy = `default-src 'none'; script-src ${sha(script)} 'wasm-unsafe-eval'; worker-src blob:; style-src ${sha(style)}; img-src data: blob:; base-uri 'none'; form-action 'none'`;
   const page = html
     .replace(/<script type="module"[^>]*><\/script>/g, '')
     .replace(/<link rel="(stylesheet|modulepreload|manifest)"[^>]*>/g, '')

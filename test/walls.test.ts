@@ -57,7 +57,7 @@ const CORE_PACKAGES: Readonly<Record<string, readonly string[]>> = {
   zod: ['src/project'],
   'clipper2-ts': ['src/lot', 'src/takeoff'],
   pdfkit: ['src/drawings/backends'],
-  fflate: ['src/drawings/backends'],
+  fflate: ['src/drawings/backends', 'src/tables'],
   hucre: ['src/tables'],
 };
 /** Packages that fixtures may use, files that only tests import. */

@@ -3,6 +3,7 @@ import './look/tokens.css';
 import './look/base.css';
 import './look/desk.css';
 import './look/panels.css';
+import './look/site.css';
 import './look/print.css';
 import { App } from './app/App.js';
 import { startUp } from './app/start-up.js';

@@ -1,5 +1,6 @@
 /** Tables as one spreadsheet workbook: the only place that knows the library. The same tables give the same bytes. */
 import type { DataTable, TableCellValue, TableColumnSpec } from './model.js';
+import { repack } from './repack.js';
 
 type Library = typeof import('hucre/xlsx');
 
@@ -25,7 +26,7 @@ export async function xlsxOf(
   load: () => Promise<Library> = () => import('hucre/xlsx'),
 ): Promise<Uint8Array> {
   const { writeXlsx } = await load();
-  return writeXlsx({
+  const book = await writeXlsx({
     properties: { creator: 'Eavewright', created: date, modified: date },
     sheets: tables.map((t) => {
       const top = t.title.length;
@@ -72,4 +73,5 @@ export async function xlsxOf(
       };
     }),
   });
+  return repack(book);
 }

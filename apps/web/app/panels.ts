@@ -16,6 +16,8 @@ export const PANELS: Readonly<Record<string, PanelKind>> = {
   part: { title: 'Part and load path', short: 'Part', Component: lazy(() => import('../parts/PartPanel.js')) },
   file: { title: 'Your file', short: 'File', Component: lazy(() => import('../fields/FilePanel.js')) },
   outputs: { title: 'Print and send', short: 'Print', Component: lazy(() => import('../outputs/OutputsPanel.js')) },
+  buy: { title: 'Buy and cut', short: 'Buy', Component: lazy(() => import('../buy/BuyPanel.js')) },
+  site: { title: 'On the site', short: 'Site', Component: lazy(() => import('../site/SitePanel.js')) },
   history: {
     title: 'Changes and versions',
     short: 'Changes',

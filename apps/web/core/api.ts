@@ -15,7 +15,11 @@ import type {
   Verdict,
   Why,
 } from '../../../src/index.js';
+import type { Changed, ExportFile } from './answers.js';
 import type { PackedSheet } from './pack.js';
+import type { QuickWork, ThoroughWork } from './work-api.js';
+
+export type { Changed, ExportFile } from './answers.js';
 
 export interface PartRow {
   readonly mark: string;
@@ -74,27 +78,13 @@ export interface Live {
   readonly took: number;
 }
 
-export interface Changed {
-  /** Undefined when nothing could be changed; then `issues` say why. */
-  readonly text: string | undefined;
-  readonly issues: readonly Issue[];
-  /** The text with the change in it, where the change would leave a file that cannot be drawn. */
-  readonly anyway?: string;
-}
-
 export interface Steps {
   readonly steps: readonly TraceLine[];
 }
 
 export type ExportKind = 'pdf' | 'sheet-pdf' | 'sheet-svg' | 'dxf' | 'dxf-plan' | 'calculations' | 'read-only';
 
-export interface ExportFile {
-  readonly name: string;
-  readonly mime: string;
-  readonly bytes: Uint8Array;
-}
-
-export interface Quick {
+export interface Quick extends QuickWork {
   derive(text: string, sheet: string | undefined): Summary;
   sheet(id: string): PackedSheet | undefined;
   drag(handle: string, by: number, sheet: string): Live;
@@ -110,7 +100,7 @@ export interface Quick {
   starter(kind: string): string;
 }
 
-export interface Thorough extends Quick {
+export interface Thorough extends Quick, ThoroughWork {
   remedies(result: string): readonly Remedy[];
   scene(): Scene | undefined;
   /** Ids of the combinations, in order. */

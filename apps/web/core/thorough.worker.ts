@@ -2,10 +2,12 @@
 import { derive, remediesOf, sceneOf, sceneState } from '../../../src/index.js';
 import type { Thorough } from './api.js';
 import { exportFiles } from './exports.js';
+import { workApi } from './work.js';
 import { listen, quickApi, sheets, stateNow } from './worker.js';
 
 const api: Thorough = {
   ...quickApi,
+  ...workApi,
   remedies: (id) => {
     const { text, derived } = stateNow();
     return remediesOf(text, derived, id, derive);

@@ -22,7 +22,9 @@ import {
   treeOf,
   why,
 } from '../../../src/index.js';
-import type { Call, Changed, PartRow, Quick, Reply, Summary } from './api.js';
+import type { Changed } from './answers.js';
+import type { Call, PartRow, Quick, Reply, Summary } from './api.js';
+import { notedEdits, typedFault } from './noted.js';
 import { buffersOf, type PackedSheet, pack } from './pack.js';
 
 // Building code at run time is what the page's Content Security Policy forbids.
@@ -156,6 +158,11 @@ export const quickApi: Quick = {
   },
   moved: (handle, by) => changed(editText(now.text, handleEdits(handle, by))),
   edit: (text, edits) => changed(editText(text, edits)),
+  noted(text, note) {
+    const fault = typedFault(note);
+    if (fault) return { text: undefined, issues: [{ code: 'bad-quantity', severity: 'error', path: '', ...fault }] };
+    return changed(editText(text, notedEdits(treeOf(text), note)));
+  },
   moves: (a, b, angle) => movesOf({ a, b, angle }, now.handles),
   dimension(move, from, typed) {
     const p = parseLength(typed);
