@@ -94,6 +94,7 @@ function lines(p: Project, s: Structure, t: Takeoff): void {
   // Whatever is bought serves parts that are there: BL are the blocks, which no member stands for.
   const known = new Set([
     ...s.members.map((m) => m.mark),
+    ...(s.overlays ?? []).flatMap((o) => o.members.map((m) => m.mark)),
     ...s.joints.map((j) => j.mark),
     ...s.footings.map((f) => f.mark),
     ...s.slabs.map((x) => x.mark),
