@@ -6,8 +6,9 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fonts } from '../apps/cli/commands/fonts.js';
+import { firstLoad } from '../scripts/first-load.js';
 import { derive, drawingInput, drawSet, pdfOf, svgOf } from '../src/index.js';
-import { dragBench, firstLoad } from './drag.js';
+import { dragBench } from './drag.js';
 import { growth } from './growth.js';
 import { coldStart, measure, type Time } from './measure.js';
 
@@ -80,7 +81,7 @@ else process.stderr.write('cold start left out: the command line is not built (n
 
 for (const { posts, time } of await growth()) tell({ name: `derive, ${posts} posts`, posts, time });
 
-const load = firstLoad();
+const load = firstLoad(join(root, 'dist/web'));
 if (load === undefined) process.stderr.write('browser app left out: it is not built (npm run build)\n');
 else {
   const kb = load / 1000;

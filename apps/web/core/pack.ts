@@ -12,7 +12,7 @@ import {
   type Sheet,
   textWidth,
   type Viewport,
-} from '../../../src/index.js';
+} from '../../../src/drawing.js';
 
 export const HEAD = 8;
 export const KIND = { path: 0, arc: 1, text: 2 } as const;

@@ -2,7 +2,10 @@
 import { derive, remediesOf, sceneOf, sceneState } from '../../../src/index.js';
 import type { Thorough } from './api.js';
 import { exportFiles } from './exports.js';
-import { listen, quickApi, sheets, stateNow } from './worker.js';
+import * as whole from './whole.js';
+import { know, listen, quickApi, sheets, stateNow } from './worker.js';
+
+know(whole);
 
 const api: Thorough = {
   ...quickApi,

@@ -1,5 +1,5 @@
 /** Paints a packed sheet on a canvas. Nothing is made anew for a frame: the numbers are read where they lie. */
-import { FACES, type FaceName, PENS } from '../../../src/index.js';
+import { FACES, type FaceName, PENS } from '../../../src/drawing.js';
 import { HEAD, KIND, type PackedSheet } from '../core/pack.js';
 import type { Camera, Size } from './camera.js';
 import type { Ink } from './ink.js';
