@@ -13,7 +13,8 @@ export type SheetKinds = Readonly<Partial<Record<SheetKindId, SheetKind>>>;
 
 /**
  * The sheet with that id as `drawSet` would draw it, given the list of the set; undefined when none of the kinds draws one
- * with that id in this project. Of a kind that fills several sheets all are drawn, and the one asked for is returned.
+ * with that id in this project. Kinds that list the set need all of it and are left out. Of a kind that fills several sheets
+ * all are drawn, and the one asked for is returned.
  */
 export function drawOneOf(kinds: SheetKinds, given: DrawingInput, id: string, { index }: SetPlace): Sheet | undefined {
   const input = explainOnce(given);
@@ -21,7 +22,7 @@ export function drawOneOf(kinds: SheetKinds, given: DrawingInput, id: string, { 
   const ctx: SheetContext = { ...sheetContext(input, size), index };
   // Ids of one kind count up from its own: the kind is the one with the greatest id that is not past the one asked for.
   const near = (Object.keys(kinds) as SheetKindId[])
-    .filter((k) => SHEET_IDS[k][0] === id[0] && SHEET_IDS[k] <= id && kinds[k]!.needed(input))
+    .filter((k) => SHEET_IDS[k][0] === id[0] && SHEET_IDS[k] <= id && !kinds[k]!.lists && kinds[k]!.needed(input))
     .sort((a, b) => (SHEET_IDS[a] < SHEET_IDS[b] ? 1 : -1));
   for (const kind of near) {
     const bodies = kinds[kind]!.draw(ctx);
