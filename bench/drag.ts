@@ -24,6 +24,7 @@ export interface Drag {
   readonly thread: number;
 }
 
+/** @param plain Chromium with --disable-gpu, as a machine without a graphics processor; else one emulated in software */
 export async function dragBench(moves = 240, plain = true): Promise<Drag> {
   const browser = await launch(plain);
   const s = await site();

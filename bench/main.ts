@@ -95,7 +95,7 @@ else {
     process.stdout.write(
       json
         ? `${JSON.stringify({ name: 'app, dragging a post', within33_percent: short(100 * d.within), ...d, budget_percent: 95 })}\n`
-        : `app, dragging a post of the largest example  ${(100 * d.within).toFixed(1)} % of ${d.frames} frames within 33 ms (budget 95 %), middle ${d.p50.toFixed(1)} ms, 95th ${d.p95.toFixed(1)} ms, processor ${d.thread.toFixed(1)} ms; sheet behind the pointer by ${d.sheet50.toFixed(0)} ms, 95th ${d.sheet95.toFixed(0)} ms, ${d.sheets} sheets\n`,
+        : `app, dragging a post of the largest example, Chromium without graphics processor (--disable-gpu)  ${(100 * d.within).toFixed(1)} % of ${d.frames} frames within 33 ms (budget 95 %), middle ${d.p50.toFixed(1)} ms, 95th ${d.p95.toFixed(1)} ms, processor ${d.thread.toFixed(1)} ms; sheet behind the pointer by ${d.sheet50.toFixed(0)} ms, 95th ${d.sheet95.toFixed(0)} ms, ${d.sheets} sheets\n`,
     );
   } catch (e) {
     process.stderr.write(`dragging left out: ${e instanceof Error ? e.message.split('\n')[0] : String(e)}\n`);
