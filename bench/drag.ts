@@ -2,10 +2,7 @@
  * Dragging a post of the largest example in headless Chromium: the time between frames of the page, and how old the sheet is
  * that a frame shows. `npm run bench` prints it; nothing here fails a build. Needs the built app and a Chromium.
  */
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
-import { desk, example, launch, root, site, thing } from '../test/browser/browser.testing.js';
+import { desk, example, launch, site, thing } from '../test/browser/browser.testing.js';
 
 const LARGEST = '05-l-shape-two-roofs';
 const FRAME = 33;
@@ -27,6 +24,7 @@ export interface Drag {
   readonly thread: number;
 }
 
+/** @param plain Chromium with --disable-gpu, as a machine without a graphics processor; else one emulated in software */
 export async function dragBench(moves = 240, plain = true): Promise<Drag> {
   const browser = await launch(plain);
   const s = await site();
@@ -87,15 +85,4 @@ export async function dragBench(moves = 240, plain = true): Promise<Drag> {
     s.server.closeAllConnections();
     s.server.close();
   }
-}
-
-/** Compressed bytes of the scripts that the page and its first worker ask for before anything is clicked. */
-export function firstLoad(): number | undefined {
-  const web = join(root, 'dist/web');
-  if (!existsSync(join(web, 'index.html'))) return undefined;
-  const html = readFileSync(join(web, 'index.html'), 'utf8');
-  const first = readdirSync(join(web, 'assets')).filter(
-    (f) => f.endsWith('.js') && (html.includes(f) || f.startsWith('quick')),
-  );
-  return first.reduce((sum, f) => sum + gzipSync(readFileSync(join(web, 'assets', f)), { level: 9 }).length, 0);
 }

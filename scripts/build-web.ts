@@ -6,9 +6,9 @@ import { createHash } from 'node:crypto';
 import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join, relative } from 'node:path';
-import { gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
 import { build, type InlineConfig, type Plugin } from 'vite';
+import { firstLoad } from './first-load.js';
 
 const root = join(import.meta.dirname, '..');
 const web = join(root, 'apps/web');
@@ -42,6 +42,10 @@ const solverAlone = (): Plugin => ({
       : undefined,
 });
 
+// Modules of the core do nothing when they are read in, so page and workers take only the functions they name; nor do those of
+// the polygon library, which does not say so itself.
+const treeshake = { moduleSideEffects: (id: string): boolean => !/\/src\/|\/clipper2-ts\//.test(id) };
+
 const common: InlineConfig = {
   mode: 'production',
   root: web,
@@ -49,7 +53,8 @@ const common: InlineConfig = {
   configFile: false,
   logLevel: quiet ? 'error' : 'warn',
   plugins: [react(), solverAlone()],
-  worker: { format: 'es', plugins: () => [solverAlone()] },
+  // A worker is a build of its own, with options of its own.
+  worker: { format: 'es', plugins: () => [solverAlone()], rollupOptions: { treeshake } },
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,
@@ -57,8 +62,7 @@ const common: InlineConfig = {
     chunkSizeWarningLimit: 2000,
     reportCompressedSize: false,
     rollupOptions: {
-      // Modules of the core do nothing when they are read in, so the page takes only the functions it names.
-      treeshake: { moduleSideEffects: (id: string) => !id.includes('/src/') },
+      treeshake,
     },
   },
 };
@@ -186,20 +190,10 @@ async function oneFile(files: Map<string, Uint8Array>): Promise<void> {
   await rm(temp, { recursive: true });
 }
 
-/** Compressed size of the scripts that the page asks for before anything is clicked: its own and the worker's. */
-async function firstLoad(): Promise<number> {
-  const html = await readFile(join(out, 'index.html'), 'utf8');
-  const files = await filesUnder(join(out, 'assets'));
-  const first = files.filter((f) => f.endsWith('.js') && (html.includes(f) || f.startsWith('quick')));
-  let sum = 0;
-  for (const f of first) sum += gzipSync(await readFile(join(out, 'assets', f)), { level: 9 }).length;
-  return sum;
-}
-
 const files = await besideThePage();
 await forHosts(files);
 if (!process.argv.includes('--host-only')) await oneFile(files);
-const size = await firstLoad();
+const size = firstLoad(out) ?? 0;
 await cp(join(root, 'LICENSE'), join(out, 'LICENSE.txt'));
 if (!quiet)
   process.stdout.write(

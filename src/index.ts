@@ -1,41 +1,21 @@
 /** The door that the apps use: text in, data out. Everything is pure and deterministic. */
-export * from './checking.js';
+
 export { type Comparison, compare } from './compare/index.js';
+export * from './drawing.js';
 export * as layout from './drawings/annotate/layout.js';
 export { drawingArea, sheetFrame } from './drawings/annotate/title-block.js';
 export { dxfModelPlan, dxfOf } from './drawings/backends/dxf/index.js';
 export { type FontBytes, type PdfOptions, pdfOf } from './drawings/backends/pdf/index.js';
 export * from './drawings/backends/svg/index.js';
 export { buyPages, hirePages } from './drawings/buying/index.js';
-export {
-  emSize,
-  FACES,
-  type FaceName,
-  FILLS,
-  type Flat,
-  faceRuns,
-  flatten,
-  INKS,
-  PENS,
-  type Pen,
-  type Primitive,
-  penOf,
-  SHEET_SIZES,
-  type Sheet,
-  type SheetSize,
-  textWidth,
-  type Viewport,
-} from './drawings/ir/index.js';
 export { PAPER_STYLE, PAPER_WIDTH, type Paper, type PaperData, papersOf } from './drawings/papers/index.js';
 export { drawAnswers } from './drawings/sheets/answers.js';
 export { drawAssociation } from './drawings/sheets/association/index.js';
-export type { DrawingInput } from './drawings/sheets/contract.js';
 export { type SetFile, separateFiles } from './drawings/sheets/files.js';
 export { drawSiteBooklet } from './drawings/sheets/lot/booklet.js';
 export { drawOne } from './drawings/sheets/one.js';
 export { drawSet, SHEET_SIZE_NAMES } from './drawings/sheets/set.js';
 export { type Drawn, drawJudged } from './drawn.js';
-export * from './edit/index.js';
 export { type Remedy, remediesOf } from './remedies/index.js';
 
 export { type Answer, answerLetter, answersOf } from './report/answers.js';

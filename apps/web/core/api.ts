@@ -35,14 +35,20 @@ export interface SheetRow {
   readonly title: string;
 }
 
+/** What of the set can be shown. */
+export interface Shown {
+  readonly index: readonly SheetRow[];
+  readonly sheet: PackedSheet | undefined;
+  /** False while only the first sheet is there: its makers are loaded before those of the others. */
+  readonly whole: boolean;
+}
+
 /** All that a derived project tells the page at once; whatever is larger is asked for. */
-export interface Summary {
+export interface Summary extends Shown {
   readonly drawable: boolean;
   readonly issues: readonly Issue[];
   readonly results: readonly CheckResult[];
   readonly verdict: Verdict;
-  readonly index: readonly SheetRow[];
-  readonly sheet: PackedSheet | undefined;
   /** The file as plain data, for fields. */
   readonly tree: unknown;
   readonly parts: readonly PartRow[];
@@ -85,8 +91,10 @@ export interface Steps {
 export type ExportKind = 'pdf' | 'sheet-pdf' | 'sheet-svg' | 'dxf' | 'dxf-plan' | 'calculations' | 'read-only';
 
 export interface Quick extends QuickWork {
-  derive(text: string, sheet: string | undefined): Summary;
-  sheet(id: string): PackedSheet | undefined;
+  derive(text: string, sheet: string | undefined): Promise<Summary>;
+  /** The set of what was derived last, and one sheet of it, once all sheets are loaded. */
+  rest(sheet: string | undefined): Promise<Shown>;
+  sheet(id: string): Promise<PackedSheet | undefined>;
   drag(handle: string, by: number, sheet: string): Live;
   /** Text after a drag of so many inches. */
   moved(handle: string, by: number): Changed;

@@ -1,5 +1,5 @@
 /** Notes of the site as changes of the project file: only what was noted is rewritten, the rest of the file stays as it is. */
-import { parseLength, type TextEdit } from '../../../src/index.js';
+import { parseLength, type TextEdit } from '../../../src/drawing.js';
 import type { Noted } from './work-api.js';
 
 type Of<K extends Noted['what']> = Extract<Noted, { what: K }>;

@@ -12,7 +12,7 @@ import {
   type Sheet,
   textWidth,
   type Viewport,
-} from '../../../src/index.js';
+} from '../../../src/drawing.js';
 
 export const HEAD = 8;
 export const KIND = { path: 0, arc: 1, text: 2 } as const;
@@ -49,6 +49,8 @@ export interface PackedSheet {
   readonly data: Float32Array;
   /** x0, y0, x1, y1 of each item. */
   readonly boxes: Float32Array;
+  /** A number for what each item looks like: items that look alike at the same place have the same. */
+  readonly keys: Int32Array;
   readonly words: readonly string[];
   readonly views: readonly PackedView[];
   readonly dimensions: Readonly<Record<string, PackedDimension>>;
@@ -58,6 +60,7 @@ interface Bag {
   readonly head: number[];
   readonly data: number[];
   readonly boxes: number[];
+  readonly keys: number[];
   readonly words: string[];
   readonly index: Map<string, number>;
 }
@@ -71,6 +74,41 @@ function word(bag: Bag, w: string | undefined): number {
     bag.index.set(w, i);
   }
   return i;
+}
+
+const FLOAT = new Float32Array(1);
+const BITS = new Int32Array(FLOAT.buffer);
+
+/** Multiplies and mixes one number into a key (FNV-1a, whole words at a time). */
+const mixed = (key: number, n: number): number => {
+  const k = Math.imul(key ^ n, 16777619);
+  return k ^ (k >>> 15);
+};
+
+function mixedText(key: number, text: string | undefined): number {
+  let k = mixed(key, text?.length ?? -1);
+  for (let i = 0; i < (text?.length ?? 0); i++) k = mixed(k, text!.charCodeAt(i));
+  return k;
+}
+
+function keyOf(bag: Bag, f: Flat, at: number): number {
+  // Mark and role too: by them a picked item is drawn otherwise.
+  let k = mixedText(mixedText(mixedText(-2128831035, f.kind), f.mark), f.role);
+  // The numbers of lettering hold indices of words, which differ from drawing to drawing: its own values say the same.
+  if (f.kind === 'text') {
+    k = mixedText(mixedText(mixedText(k, f.content), f.face), f.ink);
+    for (const v of [f.x, f.y, f.angle, f.height, f.width]) {
+      FLOAT[0] = v;
+      k = mixed(k, BITS[0]!);
+    }
+    return mixedText(k, f.align);
+  }
+  k = mixedText(mixedText(k, f.pen), f.fill);
+  for (let i = at; i < bag.data.length; i++) {
+    FLOAT[0] = bag.data[i]!;
+    k = mixed(k, BITS[0]!);
+  }
+  return k;
 }
 
 function put(bag: Bag, f: Flat): void {
@@ -129,6 +167,7 @@ function put(bag: Bag, f: Flat): void {
     bag.data.length - at,
   );
   bag.boxes.push(x0, y0, x1, y1);
+  bag.keys.push(keyOf(bag, f, at));
 }
 
 /** Gives every dimension of a list a role of its own, which its strokes inherit, and writes down what it measures. */
@@ -147,7 +186,7 @@ function named(
 }
 
 export function pack(sheet: Sheet): PackedSheet {
-  const bag: Bag = { head: [], data: [], boxes: [], words: [], index: new Map() };
+  const bag: Bag = { head: [], data: [], boxes: [], keys: [], words: [], index: new Map() };
   const dimensions: Record<string, PackedDimension> = {};
   const views: PackedView[] = [];
   const one = (v: Viewport | undefined, items: readonly Primitive[] = []): void => {
@@ -181,6 +220,7 @@ export function pack(sheet: Sheet): PackedSheet {
     head: Int32Array.from(bag.head),
     data: Float32Array.from(bag.data),
     boxes: Float32Array.from(bag.boxes),
+    keys: Int32Array.from(bag.keys),
     words: bag.words,
     views,
     dimensions,
@@ -189,4 +229,4 @@ export function pack(sheet: Sheet): PackedSheet {
 
 /** Buffers that may be handed over instead of copied. */
 export const buffersOf = (p: PackedSheet): ArrayBuffer[] =>
-  [p.head.buffer, p.data.buffer, p.boxes.buffer] as ArrayBuffer[];
+  [p.head.buffer, p.data.buffer, p.boxes.buffer, p.keys.buffer] as ArrayBuffer[];

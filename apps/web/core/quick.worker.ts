@@ -1,4 +1,5 @@
 /** Answers at once: derives, draws, drags. Loaded with the page. */
-import { listen, quickApi } from './worker.js';
+import { know, listen, quickApi } from './worker.js';
 
+know(() => import('./whole.js'));
 listen(quickApi);

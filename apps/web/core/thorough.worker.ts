@@ -2,8 +2,11 @@
 import { derive, remediesOf, sceneOf, sceneState } from '../../../src/index.js';
 import type { Thorough } from './api.js';
 import { exportFiles } from './exports.js';
+import * as whole from './whole.js';
 import { workApi } from './work.js';
-import { listen, quickApi, sheets, stateNow } from './worker.js';
+import { know, listen, quickApi, sheets, stateNow } from './worker.js';
+
+know(whole);
 
 const api: Thorough = {
   ...quickApi,

@@ -3,12 +3,12 @@ import * as z from 'zod';
 import {
   type Derived,
   derive,
+  drawFirst,
   drawingInput,
-  drawOne,
-  drawSet,
   editsOf,
   editText,
   explain,
+  FIRST_SHEET,
   type Handle,
   handlesOf,
   movesOf,
@@ -21,9 +21,9 @@ import {
   starter,
   treeOf,
   why,
-} from '../../../src/index.js';
+} from '../../../src/drawing.js';
 import type { Changed } from './answers.js';
-import type { Call, PartRow, Quick, Reply, Summary } from './api.js';
+import type { Call, PartRow, Quick, Reply, SheetRow, Shown, Summary } from './api.js';
 import { notedEdits, typedFault } from './noted.js';
 import { buffersOf, type PackedSheet, pack } from './pack.js';
 
@@ -34,7 +34,8 @@ export interface State {
   readonly text: string;
   readonly derived: Derived;
   readonly handles: readonly Handle[];
-  readonly index: readonly { readonly id: string; readonly title: string }[];
+  /** Empty until all sheets are loaded and drawn. */
+  index: readonly SheetRow[];
   set?: readonly Sheet[];
 }
 
@@ -46,14 +47,30 @@ let now: State = {
   handles: [],
   index: [],
 };
-let _version = 0;
+type Whole = typeof import('./whole.js');
+/** What draws all sheets; undefined until it is loaded. */
+let whole: Whole | undefined;
+let bring: (() => Promise<Whole>) | undefined;
+const loadWhole = async (): Promise<void> => {
+  whole ??= await bring?.();
+};
+/** Hands over what draws all sheets, or the way to load it when it is first needed. */
+export function know(w: Whole | (() => Promise<Whole>)): void {
+  if (typeof w === 'function') bring = w;
+  else whole = w;
+}
 
-/** Sheets of the state, all drawn once when first needed. */
+/** Sheets of the state, all drawn once when first needed; before their makers are loaded, the first one alone. */
 export function sheets(): readonly Sheet[] {
-  if (!now.set) {
-    const input = drawingInput(now.derived);
-    now.set = input ? drawSet(input) : [];
+  if (now.set) return now.set;
+  const input = drawingInput(now.derived);
+  if (!input) return [];
+  if (!whole) {
+    const first = drawFirst(input);
+    return first ? [first] : [];
   }
+  now.set = whole.drawSet(input);
+  now.index = now.set.map(({ id, title }) => ({ id, title }));
   return now.set;
 }
 
@@ -80,17 +97,20 @@ function partsOf(d: Derived): PartRow[] {
   return rows.filter((r, i) => r.mark !== '' && rows.findIndex((o) => o.mark === r.mark) === i);
 }
 
+function shown(sheet: string | undefined): Shown {
+  const all = sheets();
+  const one = all.find((s) => s.id === sheet) ?? all.find((s) => s.id === FIRST_SHEET) ?? all[0];
+  return { index: all.map(({ id, title }) => ({ id, title })), sheet: one && pack(one), whole: whole !== undefined };
+}
+
 function summary(d: Derived, sheet: string | undefined, start: number): Summary {
   const { project, structure, lot } = d;
-  const all = sheets();
-  const shown = all.find((s) => s.id === sheet) ?? all.find((s) => s.id === 'S-101') ?? all[0];
   return {
-    drawable: all.length > 0,
+    ...shown(sheet),
+    drawable: drawingInput(d) !== undefined,
     issues: d.issues,
     results: d.results,
     verdict: d.verdict,
-    index: now.index,
-    sheet: shown && pack(shown),
     tree: treeOf(now.text),
     parts: partsOf(d),
     handles: now.handles.map(({ edits: _, ...h }) => h),
@@ -115,9 +135,6 @@ function load(text: string): Derived {
   const derived = derive(text);
   const { project, structure } = derived;
   now = { text, derived, handles: project && structure ? handlesOf(project, structure) : [], index: [] };
-  _version++;
-  const index = sheets().map(({ id, title }) => ({ id, title }));
-  now = { ...now, index };
   return derived;
 }
 
@@ -133,11 +150,19 @@ function changed(o: ReturnType<typeof editText>): Changed {
 }
 
 export const quickApi: Quick = {
-  derive(text, sheet) {
+  async derive(text, sheet) {
     const start = performance.now();
-    return summary(load(text), sheet, start);
+    const derived = load(text);
+    // A project without the sheet shown first waits for the others.
+    if (sheets().length === 0) await loadWhole();
+    return summary(derived, sheet, start);
   },
-  sheet(id) {
+  async rest(sheet) {
+    await loadWhole();
+    return shown(sheet);
+  },
+  async sheet(id) {
+    await loadWhole();
     const s = sheets().find((x) => x.id === id);
     return s && pack(s);
   },
@@ -146,7 +171,8 @@ export const quickApi: Quick = {
     const text = editText(now.text, handleEdits(handle, by)).value;
     const d = text === undefined ? now.derived : derive(text);
     const input = drawingInput(d);
-    const drawn = input && drawOne(input, sheet, { index: now.index });
+    const drawn =
+      input && (whole?.drawOne(input, sheet, { index: now.index }) ?? drawFirst(input, { index: now.index }));
     const near = nearestToLimit(d.results);
     return {
       sheet: drawn && pack(drawn),

@@ -1,6 +1,6 @@
 /** What a thing on a sheet is, and its value changed in place. What cannot be changed there says where it comes from. */
 import { useEffect, useRef, useState } from 'react';
-import { type DimensionMove, formatLength } from '../../../src/index.js';
+import { type DimensionMove, formatLength } from '../../../src/drawing.js';
 import { quick } from '../core/client.js';
 import type { PackedSheet } from '../core/pack.js';
 import { Field } from '../fields/Field.js';

@@ -1,5 +1,5 @@
 /** What stands over the paper while working on it: the length under the hand, the way a part moves, findings at their parts. */
-import { formatLength } from '../../../src/index.js';
+import { formatLength } from '../../../src/drawing.js';
 import type { Live } from '../core/api.js';
 import { openPanel, pick } from '../store/desk.js';
 import { useProject } from '../store/project.js';

@@ -9,7 +9,7 @@ import { type Grip, gripAt, gripsOf } from './handles.js';
 import { type Hit, hitAt, type Thing, thingsOn } from './hit.js';
 import { DARK, LIGHT } from './ink.js';
 import { Badges, type Drag, DragNote, GripMark } from './Marks.js';
-import { paint } from './paint.js';
+import { type Painted, repaint } from './repaint.js';
 import { ARROWS, step, Things } from './Things.js';
 import { useCanvas, useDark } from './useCanvas.js';
 import { pointIn, usePointer } from './usePointer.js';
@@ -31,10 +31,14 @@ export function SheetView({ sheet }: { readonly sheet: PackedSheet }) {
   const grips = useMemo(() => gripsOf(sheet, handles ?? []), [sheet, handles]);
   const things = useMemo(() => thingsOn(sheet), [sheet]);
 
-  const { size, request } = useCanvas(canvas, (ctx, s, dpr) => {
-    if (!camera) return;
-    const ink = dark ? DARK : LIGHT;
-    paint(ctx, live?.sheet ?? sheet, { camera, size: s, dpr, ink, picked, role: hover?.role });
+  const painted = useRef<Painted>(undefined);
+  const { size, request } = useCanvas(canvas, (ctx, s, dpr, blank) => {
+    if (!camera) {
+      painted.current = undefined;
+      return;
+    }
+    const look = { camera, size: s, dpr, ink: dark ? DARK : LIGHT, picked, role: hover?.role };
+    painted.current = repaint(ctx, live?.sheet ?? sheet, look, blank ? undefined : painted.current);
   });
   useEffect(request);
 

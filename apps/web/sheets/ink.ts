@@ -1,5 +1,5 @@
 /** Colours of paper and ink on the screen. Prints are black on white; the screen has one accent, for new work. */
-import { FILLS, INKS, PENS } from '../../../src/index.js';
+import { FILLS, INKS, PENS } from '../../../src/drawing.js';
 
 export interface Ink {
   readonly paper: string;

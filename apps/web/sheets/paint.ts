@@ -1,12 +1,13 @@
 /** Paints a packed sheet on a canvas. Nothing is made anew for a frame: the numbers are read where they lie. */
-import { FACES, type FaceName, PENS } from '../../../src/index.js';
+import { FACES, type FaceName, PENS } from '../../../src/drawing.js';
 import { HEAD, KIND, type PackedSheet } from '../core/pack.js';
 import type { Camera, Size } from './camera.js';
+import type { Box } from './dirty.js';
 import type { Ink } from './ink.js';
 
 const FULL = 2 * Math.PI - 1e-9;
 
-interface Look {
+export interface Look {
   readonly camera: Camera;
   readonly size: Size;
   readonly dpr: number;
@@ -23,6 +24,9 @@ const widths: Readonly<Record<string, number>> = Object.fromEntries(
 const dashes: Readonly<Record<string, readonly number[]>> = Object.fromEntries(
   Object.entries(PENS).map(([n, p]) => [n, 'dash' in p ? (p.dash as readonly number[]) : []]),
 );
+
+/** How far ink may reach past the points of an item, paper inches: half the broadest line, picked parts included. */
+export const MARGIN = 0.05;
 
 type Context = CanvasRenderingContext2D;
 
@@ -67,19 +71,57 @@ function text(ctx: Context, s: PackedSheet, i: number, ink: string): void {
   ctx.restore();
 }
 
-export function paint(ctx: Context, s: PackedSheet, look: Look): void {
+/** Paints the window, or within it only the rectangles of the paper that are given. */
+export function paint(ctx: Context, s: PackedSheet, look: Look, only?: readonly Box[]): void {
+  const { camera: c, size } = look;
+  const [w, h] = [size.w / 2 / c.zoom, size.h / 2 / c.zoom];
+  const window: Box = [c.x - w, c.y - h, c.x + w, c.y + h];
+  if (!only) {
+    within(ctx, s, look, window);
+    return;
+  }
+  for (const b of only) {
+    const part: Box = [
+      Math.max(b[0], window[0]),
+      Math.max(b[1], window[1]),
+      Math.min(b[2], window[2]),
+      Math.min(b[3], window[3]),
+    ];
+    if (part[0] < part[2] && part[1] < part[3]) within(ctx, s, look, part);
+  }
+}
+
+/** Whole device pixels round a rectangle of the paper, so that no seam shows where it ends. */
+function pixels({ camera: c, size, dpr }: Look, b: Box): Box {
+  const k = c.zoom * dpr;
+  const [x, y] = [(size.w / 2) * dpr, (size.h / 2) * dpr];
+  return [
+    Math.floor(x + (b[0] - c.x) * k),
+    Math.floor(y - (b[3] - c.y) * k),
+    Math.ceil(x + (b[2] - c.x) * k),
+    Math.ceil(y - (b[1] - c.y) * k),
+  ];
+}
+
+function within(ctx: Context, s: PackedSheet, look: Look, part: Box): void {
   const { camera: c, size, dpr, ink } = look;
   const k = c.zoom * dpr;
+  const [left, top, right, bottom] = pixels(look, part);
+  ctx.save();
   ctx.setTransform(1, 0, 0, 1, 0, 0);
-  ctx.clearRect(0, 0, size.w * dpr, size.h * dpr);
+  ctx.beginPath();
+  ctx.rect(left, top, right - left, bottom - top);
+  ctx.clip();
+  ctx.clearRect(left, top, right - left, bottom - top);
   ctx.setTransform(k, 0, 0, -k, (size.w / 2) * dpr - c.x * k, (size.h / 2) * dpr + c.y * k);
   ctx.fillStyle = ink.paper;
   ctx.fillRect(0, 0, s.w, s.h);
   ctx.lineCap = 'round';
   ctx.lineJoin = 'round';
   ctx.fontKerning = 'none';
-  const [x0, y0] = [c.x - size.w / 2 / c.zoom, c.y - size.h / 2 / c.zoom];
-  const [x1, y1] = [c.x + size.w / 2 / c.zoom, c.y + size.h / 2 / c.zoom];
+  // Lines reach past the box of their points by half their width.
+  const reach = MARGIN + 2 / c.zoom;
+  const [x0, y0, x1, y1] = [part[0] - reach, part[1] - reach, part[2] + reach, part[3] + reach];
   const count = s.head.length / HEAD;
   const thinnest = 0.7 / c.zoom;
   const tooSmall = 2.2 / c.zoom;
@@ -133,6 +175,7 @@ export function paint(ctx: Context, s: PackedSheet, look: Look): void {
   flush();
   ctx.setLineDash([]);
   if (look.picked !== undefined || look.role !== undefined) highlight(ctx, s, look);
+  ctx.restore();
 }
 
 /** Draws what is picked once more, broader and in the accent, so that shape and not only colour tells it. */

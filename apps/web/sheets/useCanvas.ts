@@ -1,16 +1,20 @@
-/** Canvas that follows its box and the device's pixels, and paints once a frame at most. */
+/**
+ * Canvas that follows its box and the device's pixels, and paints once a frame at most. `blank` tells that nothing on it can be
+ * kept: it was made, resized, lost, or its lettering has just arrived.
+ */
 import { type RefObject, useCallback, useEffect, useRef, useState } from 'react';
 import type { Size } from './camera.js';
 
 export function useCanvas(
   ref: RefObject<HTMLCanvasElement | null>,
-  draw: (ctx: CanvasRenderingContext2D, size: Size, dpr: number) => void,
+  draw: (ctx: CanvasRenderingContext2D, size: Size, dpr: number, blank: boolean) => void,
 ) {
   const [size, setSize] = useState<Size>({ w: 0, h: 0 });
   const latest = useRef(draw);
   latest.current = draw;
   const asked = useRef(0);
   const now = useRef(size);
+  const blank = useRef(true);
 
   const request = useCallback(() => {
     if (asked.current) return;
@@ -18,11 +22,9 @@ export function useCanvas(
       asked.current = 0;
       const canvas = ref.current;
       const ctx = canvas?.getContext('2d', { alpha: true });
-      if (canvas && ctx && now.current.w > 0) {
-        performance.mark('paint-start');
-        latest.current(ctx, now.current, Math.min(2, devicePixelRatio));
-        performance.measure('paint', 'paint-start');
-      }
+      if (!canvas || !ctx || now.current.w === 0) return;
+      latest.current(ctx, now.current, Math.min(2, devicePixelRatio), blank.current);
+      blank.current = false;
     });
   }, [ref]);
 
@@ -30,6 +32,10 @@ export function useCanvas(
     const canvas = ref.current;
     const box = canvas?.parentElement;
     if (!canvas || !box) return;
+    const anew = (): void => {
+      blank.current = true;
+      request();
+    };
     const watch = new ResizeObserver(() => {
       const next = { w: box.clientWidth, h: box.clientHeight };
       const dpr = Math.min(2, devicePixelRatio);
@@ -37,14 +43,16 @@ export function useCanvas(
       canvas.height = Math.round(next.h * dpr);
       now.current = next;
       setSize(next);
-      request();
+      anew();
     });
     watch.observe(box);
     // Lettering arrives after the first frame: paint once more with it.
-    addEventListener('lettered', request);
+    addEventListener('lettered', anew);
+    canvas.addEventListener('contextrestored', anew);
     return () => {
       watch.disconnect();
-      removeEventListener('lettered', request);
+      removeEventListener('lettered', anew);
+      canvas.removeEventListener('contextrestored', anew);
     };
   }, [ref, request]);
 

@@ -1,6 +1,6 @@
 /** A lot with square corners from four distances; the survey's own lines can take its place later. */
 import { useState } from 'react';
-import { parseLength, writeLength } from '../../../src/index.js';
+import { parseLength, writeLength } from '../../../src/drawing.js';
 import { edit, useProject } from '../store/project.js';
 import { boxEdits, boxOf, type LotBoxValues } from './lot-box.js';
 

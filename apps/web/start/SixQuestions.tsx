@@ -1,5 +1,5 @@
 /** The six questions that say whether a cover can be had at all, and what to ask the office before spending anything. */
-import { formatLength } from '../../../src/index.js';
+import { formatLength } from '../../../src/drawing.js';
 import { Field } from '../fields/Field.js';
 import { valueAt } from '../fields/schema.js';
 import { edit, useProject } from '../store/project.js';

@@ -1,5 +1,5 @@
 /** A lot of four square corners, as the starters write it: read from the file's tree and written back. */
-import { parseLength, type TextEdit, writeLength } from '../../../src/index.js';
+import { parseLength, type TextEdit, writeLength } from '../../../src/drawing.js';
 import { valueAt } from '../fields/schema.js';
 
 export interface LotBoxValues {

@@ -66,11 +66,21 @@ async function show(): Promise<void> {
   const { history } = get();
   if (!history) return;
   const text = present(history).text;
+  const wished = useDesk.getState().sheet;
   set({ busy: true });
   const summary = await derive(text);
   if (!summary) return;
-  set({ summary, live: undefined, busy: false });
+  set({ summary, live: undefined, busy: !summary.whole });
   if (summary.sheet) useDesk.getState().sheetDrawn(summary.sheet.id);
+  if (!summary.whole) await showRest(summary, text, wished);
+}
+
+/** The first sheet is on the desk: the others follow, unless the project has changed meanwhile and brings its own. */
+async function showRest(summary: Summary, text: string, wished: string | undefined): Promise<void> {
+  const rest = await quick.call('rest', wished);
+  if (get().summary !== summary || textNow() !== text) return;
+  set({ summary: { ...summary, ...rest }, busy: false });
+  if (rest.sheet) useDesk.getState().sheetDrawn(rest.sheet.id);
 }
 
 let keeping: Promise<void> = Promise.resolve();

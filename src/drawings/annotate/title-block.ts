@@ -27,6 +27,7 @@ export interface SheetData {
   readonly title: string;
   readonly scaleNote: string;
   readonly number: number;
+  /** Sheets in the set; 0 while that is not known, and then not printed. */
   readonly of: number;
 }
 
@@ -237,7 +238,8 @@ export function titleBlock(size: SheetSize, set: SetData, sheet: SheetData): rea
   items.push(p.text(s.x0 + s.pad, foot + s.pad, sheet.id, idHeight, { face: 'bold' }));
   const ofText = `${sheet.number} of ${sheet.of}`;
   const idTop = foot + s.pad + idHeight + 0.9 * style.note;
-  items.push(p.text(s.x1 - s.pad, idTop, ofText, style.small, { face: 'condensed', align: 'right', ink: 'soft' }));
+  if (sheet.of > 0)
+    items.push(p.text(s.x1 - s.pad, idTop, ofText, style.small, { face: 'condensed', align: 'right', ink: 'soft' }));
   items.push(p.text(s.x0 + s.pad, idTop, 'Sheet', style.small, { face: 'condensed', ink: 'soft' }));
   foot = idTop + style.small + s.pad * 0.75;
   rule(foot, 'rule-bold');

@@ -1,43 +1,13 @@
 /** One sheet of a set by itself: what a screen needs while something is dragged, without paying for all the others. */
-import { titleBlock } from '../annotate/index.js';
 import type { Sheet } from '../ir/index.js';
-import { type DrawingInput, idAt, SHEET_IDS, type SheetContext, type SheetKindId } from './contract.js';
+import type { DrawingInput } from './contract.js';
+import { drawOneOf, type SetPlace } from './one-of.js';
 import { SHEETS } from './registry.js';
-import { explainOnce, setData, sheetContext } from './set.js';
-
-/** What the title block and the cover say of the set round the sheet; taken from the last whole drawing of it. */
-export interface SetPlace {
-  readonly index: SheetContext['index'];
-}
+import { drawSet } from './set.js';
 
 /**
- * The sheet with that id as `drawSet` would draw it, given the list of the set; undefined when no kind of this project draws
- * one with that id. Of a kind that fills several sheets all are drawn, and the one asked for is returned.
+ * The sheet with that id as `drawSet` would draw it; undefined when this project has none with that id. A sheet that lists the
+ * set cannot be drawn without it: for that one all are drawn.
  */
-export function drawOne(given: DrawingInput, id: string, { index }: SetPlace): Sheet | undefined {
-  const input = explainOnce(given);
-  const size = input.project.job.sheetSize;
-  const ctx: SheetContext = { ...sheetContext(input, size), index };
-  // Ids of one kind count up from its own: the kind is the one with the greatest id that is not past the one asked for.
-  const near = (Object.keys(SHEETS) as SheetKindId[])
-    .filter((k) => SHEET_IDS[k][0] === id[0] && SHEET_IDS[k] <= id && SHEETS[k].needed(input))
-    .sort((a, b) => (SHEET_IDS[a] < SHEET_IDS[b] ? 1 : -1));
-  for (const kind of near) {
-    const bodies = SHEETS[kind].draw(ctx);
-    const n = bodies.findIndex((_, i) => idAt(SHEET_IDS[kind], i) === id);
-    const body = bodies[n];
-    if (!body) continue;
-    const number = index.findIndex((s) => s.id === id) + 1;
-    const at = { id, title: body.title, scaleNote: body.scaleNote, number, of: index.length };
-    return {
-      id,
-      title: body.title,
-      scaleNote: body.scaleNote,
-      discipline: SHEETS[kind].discipline,
-      size,
-      viewports: body.viewports,
-      items: [...body.items, ...titleBlock(size, setData(input), at)],
-    };
-  }
-  return undefined;
-}
+export const drawOne = (given: DrawingInput, id: string, place: SetPlace): Sheet | undefined =>
+  drawOneOf(SHEETS, given, id, place) ?? drawSet(given).find((s) => s.id === id);

@@ -1,49 +1,11 @@
 /** The set: every needed sheet drawn, framed, numbered, stamped with its status, and listed on the cover. */
-import { formatLength } from '../../base/quantity/index.js';
-import { piecesOf } from '../../structure/pieces/index.js';
-import { drawingArea, type SetData, styleFor, titleBlock } from '../annotate/index.js';
+import { titleBlock } from '../annotate/index.js';
 import type { Sheet, SheetSize } from '../ir/index.js';
-import {
-  type DrawingInput,
-  idsOf,
-  SHEET_IDS,
-  type SheetBody,
-  type SheetContext,
-  type SheetKind,
-  type SheetKindId,
-} from './contract.js';
+import { explainOnce, setData, sheetContext } from './context.js';
+import { type DrawingInput, idsOf, SHEET_IDS, type SheetBody, type SheetKind, type SheetKindId } from './contract.js';
 import { SHEETS } from './registry.js';
 
 export const SHEET_SIZE_NAMES = ['ARCH D', 'ARCH C', 'ANSI B', 'ANSI D'] as const satisfies readonly SheetSize[];
-
-const CAUTION = 'Prepared with a program that certifies nothing. The authority having jurisdiction decides.';
-
-/** What all sheets of a set say of the job. */
-export function setData(input: DrawingInput, purpose = 'For permit'): SetData {
-  const { job, log } = input.project;
-  return {
-    project: job.title,
-    address: job.address.split(', '),
-    owner: job.owner,
-    parcel: job.parcel,
-    preparedBy: [job.preparedBy],
-    date: job.date,
-    revisions: log.revisions.map((r) => ({ mark: r.number, date: r.date, text: r.note })),
-    status: input.verdict.issuable ? { kind: 'issued', purpose } : { kind: 'preliminary' },
-    cautions: [CAUTION],
-  };
-}
-
-/** Several tables of a set print the steps of the same result: they are worked out once a set. */
-export function explainOnce(input: DrawingInput): DrawingInput {
-  const known = new Map<string, ReturnType<DrawingInput['explain']>>();
-  const explain = (id: string): ReturnType<DrawingInput['explain']> => {
-    const lines = known.get(id) ?? input.explain(id);
-    known.set(id, lines);
-    return lines;
-  };
-  return { ...input, explain };
-}
 
 /** One kind of sheet in a set, with the id of its first sheet. */
 export interface SetPart {
@@ -56,18 +18,6 @@ export const PERMIT_SET: readonly SetPart[] = (Object.keys(SHEETS) as SheetKindI
   id: SHEET_IDS[k],
   kind: SHEETS[k],
 }));
-
-/** What kinds draw from at one sheet size; index and sheets are empty until the set is known. */
-export const sheetContext = (input: DrawingInput, size: SheetSize): SheetContext => ({
-  input,
-  size,
-  style: styleFor(size),
-  area: drawingArea(size),
-  len: (inches: number) => formatLength(inches, { units: input.project.job.units, glyphs: true }),
-  pieces: piecesOf(input.structure, input.project),
-  index: [],
-  drawn: [],
-});
 
 /** Draws the whole set at the project's sheet size, or at another one. Pure: the same input gives the same sheets. */
 export const drawSet = (given: DrawingInput, size: SheetSize = given.project.job.sheetSize): Sheet[] =>

@@ -8,8 +8,8 @@ import { change, gableProject, houseEndsProject, shedProject } from '../../../st
 import { rakeProject } from '../../../structure/testing-rake.js';
 import { ridgeProject } from '../../../structure/testing-ridge.js';
 import type { Dimension, Primitive } from '../../ir/index.js';
+import { sheetContext } from '../context.js';
 import { idsOf, type SheetContext } from '../contract.js';
-import { sheetContext } from '../set.js';
 import { bearingDetails } from './bearing.js';
 import { connectorOver } from './connectors.js';
 import type { Detail, DetailView } from './contract.js';

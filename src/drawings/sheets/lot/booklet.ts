@@ -4,10 +4,10 @@
  */
 import { drawingArea, titleBlock } from '../../annotate/index.js';
 import type { Sheet, SheetSize } from '../../ir/index.js';
+import { setData, sheetContext } from '../context.js';
 import { type DrawingInput, idAt, SHEET_IDS, type SheetBody, type SheetContext } from '../contract.js';
 import { flowSheets, northOnPlan, placeView } from '../parts.js';
 import type { PlanView } from '../plans/plan-sheet.js';
-import { setData, sheetContext } from '../set.js';
 import { lotContent, lotView, lotWindow } from './content.js';
 import { enlargedContent, enlargedView } from './enlarged.js';
 import { lotBlocks } from './tables.js';
