@@ -81,8 +81,13 @@ function dimensions(
   };
   const alone = structure.walls.length === 0;
   const ys = [...heads.filter((q) => q.along === 'y').map((q) => q.p.y), ...roofs.flatMap(ends), ...(alone ? [] : [0])];
-  const oldX = structure.housePlanes.flatMap((p) => p.outline.map((q) => q.x));
-  const oldY = structure.housePlanes.flatMap((p) => p.outline.map((q) => q.y));
+  // A house whose roof is not in the file is measured by its walls.
+  const old: readonly Vec2[] =
+    structure.housePlanes.length > 0
+      ? structure.housePlanes.flatMap((p) => p.outline.map(flat))
+      : structure.walls.flatMap((w) => [w.start, w.end]);
+  const oldX = old.map((q) => q.x);
+  const oldY = old.map((q) => q.y);
   return [
     ...dims(ctx, {
       ...common,
