@@ -4,6 +4,7 @@ import { makeRecorder } from '../../base/trace.js';
 import type { LedgerFastening } from '../../project/model.js';
 import { place } from '../../structure/place.js';
 import { shedProject } from '../../structure/testing.js';
+import { headAcross, leastWasher } from '../heads.js';
 import { jointDemands } from '../joints/demands.js';
 import { jointProducts } from '../joints/products.js';
 import { runFirst } from '../testing.js';
@@ -15,7 +16,9 @@ import { searched } from './ledger-search.js';
 import { partsAt } from './ledger-shares.js';
 import { ledgerStrength } from './ledger-strength.js';
 import { flatForces, type HousePlace, housePlaces } from './places.js';
+import { ROOM, roomsOf } from './washer-room.js';
 
+const STUDS = { species: 'Douglas Fir-Larch', depth: 5.5, bottom: undefined, top: undefined };
 const shankOfLedger = (place: HousePlace): Shank => shankOf(place.ledger!.fastening!, place.member) as Shank;
 
 describe('fasteners of a ledger', () => {
@@ -114,6 +117,46 @@ describe('fasteners of a ledger', () => {
     const f = runFirst(ledgerFasteners, worked(shed(by as Partial<LedgerFastening>)));
     expect(f.status).toBe('fail');
     expect(f.note).toContain(says);
+  });
+
+  it.each([
+    // Middle to middle of two discs that touch: their diameter; from a middle to an edge: half of it.
+    ['between rows', { washer: 2.625 }, 'between the rows at 4.25 and 6.75 in'],
+    ['over the bottom edge', { rows: [4.25, 9.25], washer: 4.25 }, "to the ledger's bottom edge"],
+    ['between places', { rows: [5.5], washer: 3, spacing: 2.5, end: 3.5 }, 'between places'],
+    ['over the end', { rows: [5.5], washer: 4, end: 1.875, diameter: 0.375 }, "to the ledger's end"],
+    [
+      'past a stud',
+      { washer: 2, rows: [5.5], length: 9, into: 'studs', framing: STUDS, diameter: 0.375 },
+      'from the middle of a stud to its edge',
+    ],
+  ] as const)('asks room for washers %s', (_, by, what) => {
+    const ctx = worked(shed(by as unknown as Partial<LedgerFastening>));
+    const place = housePlaces(ctx)[0]!;
+    const s = shankOfLedger(place);
+    const { first } = searched(ctx, place, s)!;
+    const short = roomsOf(s, place, first).filter((r) => r.have < r.need - 1e-6);
+    expect(short.map((r) => r.what)).toContain(what);
+  });
+
+  it('says of washers that overlap how far apart they must stand', () => {
+    // 2 in washers on rows 1-5/8 in apart: 3D = 1-1/2 in of the standard is kept, yet they lie 3/8 in over each other.
+    const f = runFirst(ledgerFasteners, worked(shed({ rows: [4.25, 5.875, 7.625, 9.25], end: 3.5 })));
+    expect(f).toMatchObject({ status: 'fail', clause: ROOM });
+    expect(f.note).toContain('1.63 in between the rows at 4.25 and 5.88 in, where 2.00 in is the least');
+    expect(f.note).toContain('smaller washers');
+    const smaller = runFirst(
+      ledgerFasteners,
+      worked(shed({ rows: [4.25, 5.875, 7.625, 9.25], end: 3.5, washer: 1.375 })),
+    );
+    expect(smaller.clause).not.toBe(ROOM);
+  });
+
+  it('takes the corners of the head where no wider washer is given', () => {
+    // 3/4 in. shank: head 1-1/8 in across flats, 1.299 across corners, under 1.75·3/4 = 1.3125.
+    expect(headAcross(0.75)).toBeCloseTo(1.3125, 9);
+    expect(headAcross(0.75)).toBeGreaterThan(1.125 * (2 / Math.sqrt(3)));
+    expect(leastWasher(0.5)).toBe(1.062);
   });
 
   it('has nothing to turn about on spacers with one row', () => {

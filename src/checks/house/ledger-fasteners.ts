@@ -13,6 +13,7 @@ import { factorsOf, lateralOf, pullOf, reference, type Shank, shankOf, spotsOf }
 import { armOf, searched, type Worst } from './ledger-search.js';
 import { recordParts } from './ledger-shares.js';
 import { flatForces, type HousePlace, housePlaces } from './places.js';
+import { ROOM, roomsOf } from './washer-room.js';
 
 const CLAUSE = 'NDS 2018 12.3, 12.4';
 /** Words of somebody who leans on a table for decks. */
@@ -130,6 +131,23 @@ export function fastenersOf(ctx: CheckContext, place: HousePlace, rec?: Recorder
       return failed(
         'NDS 2018 12.5.1',
         `${place.id}: a fastener stands ${Math.max(0, spot.have).toFixed(2)} in ${spot.what}, where ${spot.need.toFixed(2)} in is the least: move the rows, use thinner fasteners, or go into the floor band or solid blocking.`,
+      );
+  }
+  for (const room of roomsOf(s, place, first)) {
+    rec?.step({
+      symbol: 'r',
+      meaning: `room for washers and heads ${room.what}`,
+      formula: 'at least',
+      substituted: `${room.have.toFixed(2)} in of ${room.need.toFixed(2)} in`,
+      value: room.have,
+      unit: 'in',
+      clause: ROOM,
+      from: [f.path],
+    });
+    if (room.have < room.need - 1e-6)
+      return failed(
+        ROOM,
+        `${place.id}: washers or heads cannot be fitted: ${Math.max(0, room.have).toFixed(2)} in ${room.what}, where ${room.need.toFixed(2)} in is the least for ${s.f.washer.toFixed(3)} in washers: ${room.remedy}.`,
       );
   }
   const { F, at } = worst;

@@ -2,56 +2,11 @@
 import type { Vec2 } from '../../base/vec.js';
 import { type Flat, flatten, type PaperSymbol, type Primitive, type Rect } from '../ir/index.js';
 import { overlaps, textBoxes } from './layout.js';
-import { type TagOptions, tag, tagSize } from './tags.js';
+import { cheapest, meet, PRICE, type Segment, standing, type TagWish, type Taken, through } from './tag-price.js';
+import { tag } from './tags.js';
+import { untangled } from './untangle.js';
 
-/** A tag with the offset it would like: paper inches from the thing to the centre of the tag. */
-export interface TagWish extends TagOptions {
-  readonly off: Vec2;
-}
-
-interface Segment {
-  readonly a: Vec2;
-  readonly b: Vec2;
-}
-
-/** What is already on the paper, in paper inches. */
-interface Taken {
-  readonly boxes: Rect[];
-  readonly leaders: Segment[];
-  readonly lines: readonly Segment[];
-  /** Places that carry a tag's dot: a tag over one would hide what it names. */
-  readonly dots: readonly Vec2[];
-}
-
-/**
- * Price of a fault, in note heights of way the tag would rather go. Touching another text is as good as forbidden; the
- * others are weighed against each other by eye.
- */
-const PRICE = { touch: 1000, dot: 40, leaderUnderTag: 30, crossing: 8, line: 1.2 } as const;
-
-const TURNS = 24;
-const REACHES = [1, 0.75, 1.35, 1.8, 2.4, 3.2, 4.2] as const;
-
-/** Paper kept clear round a tag, in note heights. */
-const CLEAR = 0.3;
-
-const meet = (p: Rect, q: Rect): boolean => p.x < q.x + q.w && q.x < p.x + p.w && p.y < q.y + q.h && q.y < p.y + p.h;
-
-const side = (s: Segment, p: Vec2): number => (s.b.x - s.a.x) * (p.y - s.a.y) - (s.b.y - s.a.y) * (p.x - s.a.x);
-
-const cross = (s: Segment, t: Segment): boolean =>
-  side(s, t.a) * side(s, t.b) < -1e-12 && side(t, s.a) * side(t, s.b) < -1e-12;
-
-const inside = (r: Rect, p: Vec2): boolean => p.x > r.x && p.x < r.x + r.w && p.y > r.y && p.y < r.y + r.h;
-
-function through(r: Rect, s: Segment): boolean {
-  if (inside(r, s.a) || inside(r, s.b)) return true;
-  const corner = { x: r.x + r.w, y: r.y + r.h };
-  return (
-    cross(s, { a: { x: r.x, y: r.y }, b: corner }) ||
-    cross(s, { a: { x: r.x, y: corner.y }, b: { x: corner.x, y: r.y } })
-  );
-}
+export type { TagWish } from './tag-price.js';
 
 /** Strokes of what is drawn, hatches left out: a tag may lie on a pattern. */
 const segmentsOf = (flats: readonly Flat[]): Segment[] =>
@@ -90,38 +45,6 @@ function boxOf(o: {
   return { x: o.x - w / 2, y: o.y - h / 2, w, h };
 }
 
-/** Directions in the order tried: the wished one, then to both sides of it by turns. */
-function* offsets(off: Vec2): Generator<Vec2> {
-  const size = Math.hypot(off.x, off.y);
-  const angle = Math.atan2(off.y, off.x);
-  for (const reach of REACHES) {
-    for (let i = 0; i < TURNS; i++) {
-      const turn = (i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2) * ((2 * Math.PI) / TURNS);
-      yield { x: size * reach * Math.cos(angle + turn), y: size * reach * Math.sin(angle + turn) };
-    }
-  }
-}
-
-function priceOf(wish: TagWish, off: Vec2, at: Vec2, taken: Taken): number {
-  const h = wish.style.note;
-  const size = tagSize(wish.kind, wish.text, wish.style);
-  const [w, t] = [size.w + CLEAR * h, size.h + CLEAR * h];
-  const box = { x: at.x + off.x - w, y: at.y + off.y - t, w: 2 * w, h: 2 * t };
-  const leader = { a: at, b: { x: at.x + off.x, y: at.y + off.y } };
-  let price = Math.hypot(off.x - wish.off.x, off.y - wish.off.y) / h;
-  for (const b of taken.boxes) {
-    if (meet(box, b)) price += PRICE.touch;
-    else if (through(b, leader)) price += PRICE.leaderUnderTag;
-  }
-  for (const l of taken.leaders) {
-    if (through(box, l)) price += PRICE.leaderUnderTag;
-    else if (cross(l, leader)) price += PRICE.crossing;
-  }
-  for (const d of taken.dots) if (inside(box, d)) price += PRICE.dot;
-  for (const l of taken.lines) if (through(box, l)) price += PRICE.line;
-  return price;
-}
-
 /**
  * Sets every tag, in the order given, at the cheapest offset. `scale` is paper over model; `over` is what stands on the view
  * already (dimension strings, notes), `lines` what is drawn under it.
@@ -133,27 +56,22 @@ export function placeTags(
   lines: readonly Primitive[] = [],
 ): PaperSymbol[] {
   const paper = (p: Vec2): Vec2 => ({ x: p.x * scale, y: p.y * scale });
-  const taken: Taken = {
+  const at = wishes.map((w) => paper(w.at));
+  const board: Taken = {
     boxes: textBoxes(flatOf(over, scale)).map(boxOf),
     leaders: [],
     lines: segmentsOf(flatOf([...lines, ...over], scale)),
-    dots: wishes.map((w) => paper(w.at)),
+    dots: at,
   };
-  return wishes.map((wish) => {
-    const at = paper(wish.at);
-    let best = wish.off;
-    let least = Number.POSITIVE_INFINITY;
-    for (const off of offsets(wish.off)) {
-      // Nothing farther from the wish can be cheaper than what is found already.
-      if (Math.hypot(off.x - wish.off.x, off.y - wish.off.y) / wish.style.note >= least) continue;
-      const price = priceOf(wish, off, at, taken);
-      if (price < least) [best, least] = [off, price];
-    }
-    const size = tagSize(wish.kind, wish.text, wish.style);
-    taken.boxes.push({ x: at.x + best.x - size.w, y: at.y + best.y - size.h, w: 2 * size.w, h: 2 * size.h });
-    taken.leaders.push({ a: at, b: { x: at.x + best.x, y: at.y + best.y } });
-    return tag({ ...wish, off: best });
+  const taken: Taken = { ...board, boxes: [...board.boxes], leaders: [] };
+  const offs = wishes.map((wish, i) => {
+    const { off } = cheapest(wish, at[i]!, taken);
+    const { box, leader } = standing(wish, at[i]!, off);
+    taken.boxes.push(box);
+    taken.leaders.push(leader);
+    return off;
   });
+  return untangled(wishes, at, offs, board).map((off, i) => tag({ ...wishes[i]!, off }));
 }
 
 /** What stands on a view, worked out once for all the notes that are still to be placed on it. */

@@ -119,7 +119,7 @@ export function planExtents(structure: Structure, behind: number): Rect {
 }
 
 /** A house nearer than this to the cover, inches, is shown with it on every plan. */
-const NEAR_HOUSE = 96;
+export const NEAR_HOUSE = 96;
 
 /** True when the cover stands so far off the house that only the footing plan, which lays it out, shows both. */
 export const standsOff = (structure: Structure): boolean =>

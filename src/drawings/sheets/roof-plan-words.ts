@@ -1,9 +1,11 @@
 /** Tables and notes beside the roof plan. */
+
 import { findCovering } from '../../catalog/index.js';
 import type { Structure } from '../../structure/model.js';
 import { cornersOf } from '../../structure/surfaces.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import { SHEET_IDS, type SheetContext } from './contract.js';
+import { standsOff } from './plan-base.js';
 import { drainageRows } from './roof-drainage.js';
 import { per12 } from './roof-plan-notes.js';
 import { flashingTable } from './tie-in-words.js';
@@ -85,6 +87,11 @@ export function roofWords(ctx: SheetContext): Block[] {
       kind: 'numbered',
       items: [
         'Arrows point down the slope; slopes are rise in 12. New edges heavy, the house’s thin, its walls dashed. Overhangs are level, from the outer face of beams and the end frames, and from the walls of the house. Heights are of the roof plane above the finished floor.',
+        ...(standsOff(structure)
+          ? [
+              `The house stands well clear of the new roof and is not drawn here: for how they stand to each other see sheet ${SHEET_IDS['footing-plan']}.`,
+            ]
+          : []),
         'Leaders discharge onto a splash block or into a drain that falls away from the house; nothing drains onto a neighbor, a walk or the foot of a post.',
         'Underlayment laps drip edge at eaves and lies under it at rakes; valleys are lined before either covering is laid.',
         ...(structure.overlays?.length

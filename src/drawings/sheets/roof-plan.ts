@@ -2,15 +2,16 @@
  * Roof plan: every roof, old and new, from above: falls, ridges, valleys, hips, eaves, overhangs, gutters with their leaders,
  * and where the water lands.
  */
-import { flat } from '../../base/vec.js';
+import { flat, type Vec2 } from '../../base/vec.js';
 import type { Piece } from '../../structure/model.js';
 import { type Cricket, crickets } from '../../structure/tie-in/crickets.js';
 import { measure, textBlock } from '../annotate/index.js';
-import type { Primitive } from '../ir/index.js';
+import type { Primitive, Rect } from '../ir/index.js';
 import { CAMERAS } from '../views/camera.js';
 import { picture } from '../views/picture.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { dims, extents, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
+import { NEAR_HOUSE, standsOff } from './plan-base.js';
 import { edgesOf, houseValleys } from './roof-edges.js';
 import { annotations, leaderItems, outlines } from './roof-plan-notes.js';
 import { roofWords } from './roof-plan-words.js';
@@ -78,9 +79,15 @@ function dimensions(
     if (!o || Math.abs(o.frame.into.y) < 0.5) return [r.min.y, r.max.y];
     return [o.frame.into.y < 0 ? r.max.y : r.min.y, o.frame.origin.y];
   };
-  const ys = [...heads.filter((q) => q.along === 'y').map((q) => q.p.y), ...roofs.flatMap(ends), 0];
-  const oldX = structure.housePlanes.flatMap((p) => p.outline.map((q) => q.x));
-  const oldY = structure.housePlanes.flatMap((p) => p.outline.map((q) => q.y));
+  const alone = structure.walls.length === 0;
+  const ys = [...heads.filter((q) => q.along === 'y').map((q) => q.p.y), ...roofs.flatMap(ends), ...(alone ? [] : [0])];
+  // A house whose roof is not in the file is measured by its walls.
+  const old: readonly Vec2[] =
+    structure.housePlanes.length > 0
+      ? structure.housePlanes.flatMap((p) => p.outline.map(flat))
+      : structure.walls.flatMap((w) => [w.start, w.end]);
+  const oldX = old.map((q) => q.x);
+  const oldY = old.map((q) => q.y);
   return [
     ...dims(ctx, {
       ...common,
@@ -98,27 +105,33 @@ function dimensions(
       datum: model.x + model.w,
       tiers: [{ stations: apart([...ys, ...(several ? [] : by)]) }],
     }).items,
-    ...dims(ctx, {
-      ...common,
-      side: 'below',
-      datum: model.y,
-      tiers: [
-        { stations: unique([Math.min(...oldX), Math.min(...hx), Math.max(...hx), Math.max(...oldX)]) },
-        { stations: [Math.min(...oldX), Math.max(...oldX)] },
-      ],
-    }).items,
-    ...dims(ctx, {
-      ...common,
-      side: 'left',
-      first: beside,
-      datum: model.x,
-      tiers: [
-        {
-          stations: unique([Math.min(...oldY), ...structure.walls.flatMap((w) => [w.start.y]), Math.max(...oldY)]),
-        },
-      ],
-    }).items,
+    ...(alone ? [] : houseDimensions()),
   ];
+
+  function houseDimensions(): Primitive[] {
+    return [
+      ...dims(ctx, {
+        ...common,
+        side: 'below',
+        datum: model.y,
+        tiers: [
+          { stations: unique([Math.min(...oldX), Math.min(...hx), Math.max(...hx), Math.max(...oldX)]) },
+          { stations: [Math.min(...oldX), Math.max(...oldX)] },
+        ],
+      }).items,
+      ...dims(ctx, {
+        ...common,
+        side: 'left',
+        first: beside,
+        datum: model.x,
+        tiers: [
+          {
+            stations: unique([Math.min(...oldY), ...structure.walls.flatMap((w) => [w.start.y]), Math.max(...oldY)]),
+          },
+        ],
+      }).items,
+    ];
+  }
 }
 
 /** Stations in order, those nearer to the wall line than a ledger is thick taken as on it. */
@@ -130,7 +143,32 @@ function outer(at: number, width: number, edges: readonly number[]): number[] {
   return [at + (Math.sign(at - mid) * width) / 2];
 }
 
-function draw(ctx: SheetContext): SheetBody[] {
+/** How far past the roofs slabs are shown, inches: gutters and walls at the edge stay whole. */
+const PAST = 9;
+
+const within = (r: Rect, p: Vec2): boolean => p.x >= r.x && p.x <= r.x + r.w && p.y >= r.y && p.y <= r.y + r.h;
+
+/**
+ * What the plan shows: a cover far off the house stands alone on it, or its own words would have no room. The footing plan and
+ * the lot plan show where it stands.
+ */
+function shownOf(ctx: SheetContext): SheetContext {
+  const { project, structure } = ctx.input;
+  if (!standsOff(structure)) return ctx;
+  const near = structure.slabs.filter((s) => s.outline.some((p) => p.y > NEAR_HOUSE / 2));
+  return {
+    ...ctx,
+    pieces: ctx.pieces.filter((p) => p.role !== 'house-roof'),
+    input: {
+      ...ctx.input,
+      project: { ...project, house: { ...project.house, roofs: [] } },
+      structure: { ...structure, housePlanes: [], walls: [], slabs: near },
+    },
+  };
+}
+
+function draw(whole: SheetContext): SheetBody[] {
+  const ctx = shownOf(whole);
   const { structure, lot } = ctx.input;
   const { style, area } = ctx;
   const h = style.note;
@@ -185,12 +223,16 @@ function draw(ctx: SheetContext): SheetBody[] {
     snug: margin.y,
     plan: true,
   });
-  const notes = textBlock(measure(roofWords(ctx), side.w, style), { x: side.x, y: side.y + side.h });
+  const notes = textBlock(measure(roofWords(whole), side.w, style), { x: side.x, y: side.y + side.h });
+  // A slab may run on far past the roofs.
+  const seen = { x: model.x - PAST, y: model.y - PAST, w: model.w + 2 * PAST, h: model.h + 2 * PAST };
+  const runsOn = structure.slabs.some((s) => s.outline.some((p) => !within(seen, p)));
+  const viewport = runsOn ? { ...view.viewport, window: seen } : view.viewport;
   return [
     {
       title: 'Roof plan',
       scaleNote: view.scale.label,
-      viewports: [view.viewport],
+      viewports: [viewport],
       items: [...view.items, ...notes.items],
     },
   ];

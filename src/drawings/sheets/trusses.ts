@@ -5,10 +5,19 @@ import { type TrussOrder, trussOrders } from '../../report/truss-order.js';
 import { webLayout } from '../../structure/framing/webs.js';
 import type { Member } from '../../structure/model.js';
 import { type Block, heightOf, measure, slopeTriangle, tag, textBlock } from '../annotate/index.js';
-import type { Primitive, Rect } from '../ir/index.js';
+import type { DrawingScale, Primitive, Rect } from '../ir/index.js';
 import { hull } from '../views/cut.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
-import { DETAIL_SCALES, dims, type PlacedView, placeView, scaleFor, unique, withSideColumn } from './parts.js';
+import {
+  DETAIL_SCALES,
+  dims,
+  type PlacedView,
+  placeView,
+  scaleFor,
+  titleBand,
+  unique,
+  withSideColumn,
+} from './parts.js';
 
 /** The truss's pieces in its own plane: x from the outer face of the left beam, y above the bearing. */
 function outline(ctx: SheetContext, m: Member): Primitive[] {
@@ -34,11 +43,9 @@ function outline(ctx: SheetContext, m: Member): Primitive[] {
     });
 }
 
-function profile(ctx: SheetContext, m: Member, box: Rect, number: string): PlacedView {
-  const { style } = ctx;
+/** Extents of a profile in its own plane, and its peak above the bearing, inches. */
+function frameOf(m: Member): { readonly top: number; readonly model: Rect } {
   const t = m.truss!;
-  const { joints, bars } = webLayout(t, m.role === 'gable-truss');
-  const h = style.note;
   const top = t.heel + (t.span / 2) * Math.tan(t.topPitch);
   const model: Rect = {
     x: -t.overhang[0],
@@ -46,7 +53,28 @@ function profile(ctx: SheetContext, m: Member, box: Rect, number: string): Place
     w: t.span + t.overhang[0] + t.overhang[1],
     h: top - Math.min(0, t.heel - t.overhang[0] * Math.tan(t.topPitch) - t.chordDepth),
   };
-  const scale = scaleFor(ctx, model, box, { x: 14 * h, y: 13 * h }, DETAIL_SCALES);
+  return { top, model };
+}
+
+const scaleOf = (ctx: SheetContext, model: Rect, box: Rect): DrawingScale =>
+  scaleFor(ctx, model, box, { x: 14 * ctx.style.note, y: 13 * ctx.style.note }, DETAIL_SCALES);
+
+/** Whether a profile, the strings over and under it and its title have room in a box, at the smallest scale if need be. */
+function fits(ctx: SheetContext, m: Member, box: Rect): boolean {
+  const { model } = frameOf(m);
+  const { dimFirst, dimStep, note } = ctx.style;
+  // The view is centred: the side with two strings counts on both.
+  const strings = 2 * (dimFirst + dimStep + note);
+  return model.h * scaleOf(ctx, model, box).ratio + strings + titleBand(ctx) <= box.h;
+}
+
+function profile(ctx: SheetContext, m: Member, box: Rect, number: string): PlacedView {
+  const { style } = ctx;
+  const t = m.truss!;
+  const { joints, bars } = webLayout(t, m.role === 'gable-truss');
+  const h = style.note;
+  const { top, model } = frameOf(m);
+  const scale = scaleOf(ctx, model, box);
   const on = (role: 'top' | 'bottom'): number[] =>
     unique(bars.filter((b) => b.role === role).flatMap((b) => [joints[b.from]!.x, joints[b.to]!.x]));
   const common = { scale: scale.ratio, layer: 'S-ANNO-DIMS' } as const;
@@ -210,9 +238,11 @@ function draw(ctx: SheetContext): SheetBody[] {
       side.w,
       style,
     );
-  // Two profiles share a sheet where their orders fit beside them.
+  // Two profiles share a sheet where they have room and their orders fit beside them.
+  const half = { ...main, h: main.h / 2 };
   const pairs = marks.flatMap((_, i) => (i % 2 === 0 ? [marks.slice(i, i + 2)] : []));
-  const perSheet = pairs.every((p) => heightOf(notesOf(p)) <= side.h) ? 2 : 1;
+  const isRoomy = marks.every((m) => fits(ctx, m, half)) && pairs.every((p) => heightOf(notesOf(p)) <= side.h);
+  const perSheet = isRoomy ? 2 : 1;
   const bodies: SheetBody[] = [];
   for (let i = 0; i < marks.length; i += perSheet) {
     const shown = marks.slice(i, i + perSheet);

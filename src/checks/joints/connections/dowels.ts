@@ -18,6 +18,7 @@ import { memberUse, plateUse } from './member-limits.js';
 import { endGrain, isPlumb, memberPiece, type Piece, platePiece, plateSection } from './pieces.js';
 import { axisOf } from './place.js';
 import { Tally } from './tally.js';
+import { crowded } from './washer-room.js';
 import { pullOut, together } from './withdrawal.js';
 
 const MORE = 'use more or larger fasteners';
@@ -170,6 +171,7 @@ function throughPlates(
       return;
     }
     holes = Math.max(holes, isPlumb(over) ? main.pattern.acrossGrain : main.pattern.alongGrain);
+    for (const fault of crowded(part, f, [side], axis)) tally.fault(fault);
     rec?.heading(`${f.name} in ${main.name}`);
     const made = make(part, f, axis, main, side, plates.count, tally);
     const s = strain(made.group, V, level > TRACE ? level * e : 0, CD, place, rec);
@@ -243,6 +245,8 @@ function lapped(part: Dowels, place: Place, force: Vec3, CD: number, tally: Tall
     tally.fault(
       `${upper.name} and ${lower.name} share their fasteners: as many, at one spacing, along the grain of one as across that of the other`,
     );
+  // A driven fastener has its head on one side only.
+  for (const fault of crowded(part, f, driven(part) ? [side] : [side, main], axis)) tally.fault(fault);
   rec?.heading(`${f.name}: ${side.name} to ${main.name}`);
   const made = make(part, f, axis, main, side, 1, tally);
   const s = strain(made.group, V, 0, CD, place, rec);
