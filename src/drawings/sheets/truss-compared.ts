@@ -44,7 +44,7 @@ export function comparedRows(ctx: SheetContext, o: TrussOrder, p: TrussPaper | u
           ? AGREES
           : r.agreement === 'short'
             ? `SHORT by ${lb(r.ours - r.sealed)}`
-            : `differs by ${formatForce(r.sealed - r.ours, u, 0)}, covers ours`,
+            : `differs by ${formatForce(r.sealed - Math.ceil(r.ours - 1e-6), u, 0)}, covers ours`,
     ]);
   };
   const blank = (v: string | undefined): string => v ?? '';
@@ -95,7 +95,7 @@ export function comparedRows(ctx: SheetContext, o: TrussOrder, p: TrussPaper | u
               : p.chordForce < o.chordForce - 0.5
                 ? `SHORT by ${lb(o.chordForce - p.chordForce)}`
                 : p.chordForce - o.chordForce > 0.5
-                  ? `differs by ${formatForce(p.chordForce - o.chordForce, u, 0)}, covers ours`
+                  ? `differs by ${formatForce(p.chordForce - Math.ceil(o.chordForce - 1e-6), u, 0)}, covers ours`
                   : AGREES,
           ],
         ]
