@@ -156,6 +156,8 @@ const OVERLAY: readonly string[] = [
   'overlay-rafter-deflection',
   'overlay-load',
   'overlay-point',
+  'overlay-thrust',
+  'overlay-joints',
   'overlay-uplift',
   'overlay-side',
   'overlay-base',

@@ -1,6 +1,7 @@
 import type { Check } from '../contract.js';
 import { overlayRafter, overlayRafterDeflection } from './fill-rafter.js';
 import { overlayBase, overlayWater } from './overlay-base.js';
+import { overlayJoints, overlayThrust } from './overlay-joints.js';
 import { overlayLoad, overlayPoint } from './overlay-load.js';
 import { overlaySide, overlayUplift } from './overlay-wind.js';
 
@@ -10,6 +11,8 @@ export const OVERLAY_CHECKS: readonly Check[] = [
   overlayRafterDeflection,
   overlayLoad,
   overlayPoint,
+  overlayThrust,
+  overlayJoints,
   overlayUplift,
   overlaySide,
   overlayBase,

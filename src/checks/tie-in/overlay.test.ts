@@ -69,6 +69,29 @@ describe('the overlay on the old roof', () => {
     expect(run('overlay-uplift', contextOf(up)).status).toBe('fail');
   });
 
+  it('leaves the push at the seats open unless the statement names it, and fails where it states less', () => {
+    expect(run('overlay-thrust')).toMatchObject({ status: 'pass', demand: q.worst.thrust, capacity: 2000 });
+    const none = contextOf(overlayWith({}, { statement: { ...statement, thrust: undefined } }));
+    expect(run('overlay-thrust', none).status).toBe('not-evaluated');
+    const less = contextOf(
+      overlayWith({}, { statement: { ...statement, thrust: given(q.worst.thrust - 1, 'letter') } }),
+    );
+    expect(run('overlay-thrust', less).status).toBe('fail');
+    const nobody = contextOf(overlayWith({}, { statement: { ...statement, thrust: given(2000, '') } }));
+    expect(run('overlay-thrust', nobody).status).toBe('not-evaluated');
+  });
+
+  it('wants the fastening of every joint stated', () => {
+    expect(run('overlay-joints').status).toBe('pass');
+    for (const key of ['rafterToPlate', 'rafterToRidge', 'ridgeToFrame', 'fastening'] as const) {
+      const f = run('overlay-joints', contextOf(overlayWith({}, { statement: { ...statement, [key]: '' } })));
+      expect(f.status, key).toBe('not-evaluated');
+    }
+    expect(run('overlay-joints', contextOf(overlayWith({}, { statement: undefined }))).note).toContain(
+      'Fill rafters FR',
+    );
+  });
+
   it('is outside scope without a statement: far over 5 percent', () => {
     const bare = contextOf(overlayWith({}, { statement: undefined }));
     for (const id of ['overlay-load', 'overlay-point', 'overlay-uplift', 'overlay-side'])
@@ -144,5 +167,9 @@ const statement = {
   up: given(40, 'letter'),
   point: given(900, 'letter'),
   side: given(true, 'letter'),
+  thrust: given(2000, 'letter'),
+  rafterToPlate: 'nails a',
+  rafterToRidge: 'nails b',
+  ridgeToFrame: 'nails c',
   fastening: 'as in the letter',
 };

@@ -6,9 +6,10 @@
 import { formatLength } from '../../base/quantity/index.js';
 import type { Recorder } from '../../base/trace.js';
 import type { TrussPaper } from '../../project/model.js';
-import type { Joint, Member } from '../../structure/model.js';
+import type { Member } from '../../structure/model.js';
 import type { Check, CheckContext } from '../contract.js';
 import { failed, measured, notApplicable, notEvaluated } from '../finding.js';
+import { REACTION_TRACE, reactionPairs } from './reactions.js';
 
 const CLAUSE = 'IRC 2018 R802.10';
 /**
@@ -21,47 +22,14 @@ const SAME_HEIGHT = 0.5;
 const SAME_LENGTH = 0.5;
 /** Slopes that agree to this are the same, rise over run. Common practice, no source. */
 const SAME_SLOPE = 0.25 / 12;
-/** Reactions that differ by more than this share of ours are worth a word. Common practice, no source. */
-export const REACTION_TOLERANCE = 0.1;
-/** Reactions nearer than this are alike whatever their share, lb. */
-const REACTION_TRACE = 25;
-
-/** Greatest force of our own combinations through the bearings of a mark at one side, down or up, lb. */
-function ours(ctx: CheckContext, joints: readonly Joint[], up: boolean): number {
-  let most = 0;
-  for (const j of joints) {
-    const force = ctx.effects.joints.get(j.id)?.force;
-    if (!force) continue;
-    for (const { terms } of ctx.loads.combinations) {
-      if (terms.some((t) => ctx.loads.cases[t.case]?.papers !== undefined)) continue;
-      let z = 0;
-      for (const t of terms) z += t.factor * force[t.case]!.z;
-      most = Math.max(most, up ? z : -z);
-    }
-  }
-  return most;
-}
-
-/** Joints of the trusses of one mark, at their first and at their second bearing. */
-function bearingsOf(ctx: CheckContext, mark: string): Readonly<Record<'left' | 'right', readonly Joint[]>> {
-  const left: Joint[] = [];
-  const right: Joint[] = [];
-  for (const m of ctx.structure.members) {
-    if (m.mark !== mark) continue;
-    const own = ctx.structure.joints
-      .filter((j) => j.kind === 'truss-to-beam' && j.ties[0]?.part === m.id)
-      .sort((a, b) => a.ties[0]!.along - b.ties[0]!.along);
-    if (own[0]) left.push(own[0]);
-    if (own[1]) right.push(own[1]);
-  }
-  return { left, right };
-}
 
 interface Compared {
   /** Stops the set: the sheet is for another truss. */
   readonly wrong: string[];
   /** Worth a word; the larger number is used below. */
   readonly said: string[];
+  /** Pushes that ours has and the sheet does not print. */
+  readonly unsaid: string[];
 }
 
 function shapeFaults(ctx: CheckContext, m: Member, p: TrussPaper): string[] {
@@ -92,36 +60,39 @@ function shapeFaults(ctx: CheckContext, m: Member, p: TrussPaper): string[] {
 function compare(ctx: CheckContext, m: Member, p: TrussPaper, rec?: Recorder): Compared {
   const wrong = shapeFaults(ctx, m, p);
   const said: string[] = [];
-  const at = bearingsOf(ctx, m.mark);
-  for (const side of ['left', 'right'] as const) {
-    for (const kind of ['gravity', 'uplift'] as const) {
-      const mine = ours(ctx, at[side], kind === 'uplift');
-      const rows = p.reactions.filter((r) => r.bearing === side && r.kind === kind);
-      if (rows.length === 0) {
-        if (kind === 'gravity' || mine > REACTION_TRACE)
-          wrong.push(`no ${kind} reaction of the ${side} bearing is entered; ours is ${mine.toFixed(0)} lb`);
-        continue;
-      }
-      const theirs = Math.max(...rows.map((r) => r.amount));
-      rec?.step({
-        symbol: kind === 'gravity' ? 'R' : 'U',
-        meaning: `${kind} reaction at the ${side} bearing of ${m.mark}: the sheet’s beside ours`,
-        formula: 'sheet; ours from the governing combination',
-        substituted: `${theirs.toFixed(0)} lb; ${mine.toFixed(0)} lb`,
-        value: theirs,
-        unit: 'lb',
-        clause: CLAUSE,
-        from: [p.path],
-      });
-      const gap = theirs - mine;
-      if (Math.abs(gap) <= Math.max(REACTION_TRACE, REACTION_TOLERANCE * mine)) continue;
-      const text = `${kind} at the ${side} bearing ${theirs.toFixed(0)} lb on the sheet, ${mine.toFixed(0)} lb here`;
-      // A truss designed for less than what this roof puts on it is the wrong truss.
-      if (gap < 0) wrong.push(`${text}: the sheet’s loads are too small for this roof`);
-      else said.push(`${text}${p.govern ? `, set aside: ${p.govern.why}` : ''}`);
+  const unsaid: string[] = [];
+  for (const r of reactionPairs(ctx, m.mark, p)) {
+    const { bearing, way, ours, sealed } = r;
+    const need = `${Math.ceil(ours - 1e-6)} lb ${way}`;
+    if (sealed === undefined) {
+      // Every sheet gives what stands on a bearing. A push is none of the truss’s own where its sheet lets a bearing move.
+      if (way === 'down' || (way === 'up' && ours > REACTION_TRACE))
+        wrong.push(
+          `no reaction ${way} of the ${bearing} bearing is entered: enter it, or have the plant reseal ${m.mark} for at least ${need} there`,
+        );
+      else if (way === 'outward' && ours > REACTION_TRACE) unsaid.push(`${bearing} bearing, ${need}`);
+      continue;
     }
+    rec?.step({
+      symbol: way === 'down' ? 'R' : way === 'up' ? 'U' : 'H',
+      meaning: `reaction ${way} at the ${bearing} bearing of ${m.mark}: the sheet’s beside ours`,
+      formula: 'sheet; ours from the governing combination',
+      substituted: `${sealed.toFixed(0)} lb; ${ours.toFixed(0)} lb`,
+      value: sealed,
+      unit: 'lb',
+      clause: CLAUSE,
+      from: [p.path],
+    });
+    if (r.agreement === 'short')
+      wrong.push(
+        `${bearing} bearing sealed for ${sealed.toFixed(0)} lb ${way}, too small for this roof: have the plant reseal ${m.mark} for at least ${need} there`,
+      );
+    else if (r.agreement === 'larger')
+      said.push(
+        `${way} at the ${bearing} bearing ${sealed.toFixed(0)} lb on the sheet, ${ours.toFixed(0)} lb here${p.govern ? `, set aside: ${p.govern.why}` : ''}`,
+      );
   }
-  return { wrong, said };
+  return { wrong, said, unsaid };
 }
 
 export const trussPapers: Check = {
@@ -140,6 +111,7 @@ export const trussPapers: Check = {
     const open = papers.filter((p) => marks.has(p.mark) && p.sealedBy === '').map((p) => p.mark);
     const wrong: string[] = [];
     const said: string[] = [];
+    const unsaid: string[] = [];
     let count = 0;
     const seen = new Set<string>();
     for (const p of papers) {
@@ -154,23 +126,24 @@ export const trussPapers: Check = {
       const c = compare(ctx, m, p, rec);
       wrong.push(...c.wrong.map((w) => `${p.mark}: ${w}`));
       said.push(...c.said.map((w) => `${p.mark}: ${w}`));
+      unsaid.push(...c.unsaid.map((w) => `${p.mark}: ${w}`));
     }
     if (wrong.length > 0) {
       return failed(
         CLAUSE,
-        `The truss papers do not fit this set: ${wrong.join('; ')}. Have the plant correct its sheets, or correct this file to them.`,
+        `The truss papers do not fit this set: ${wrong.join('; ')}. Have the plant correct and reseal its sheets, or correct this file to them.`,
       );
     }
     if (missing.length > 0 || open.length > 0) {
       const { deferred } = ctx.project.cover;
       // Only a named source counts: a deferral is the office's to give.
+      const what = missing.length > 0 ? `${missing.join(', ')} not entered` : `${open.join(', ')} not sealed`;
       if (deferred?.state === 'given' && deferred.from !== '' && deferred.value.includes('trusses')) {
         return notApplicable(
           CLAUSE,
-          `deferred submittal accepted by ${deferred.from}; trusses may not be set before the sealed papers are entered`,
+          `${what}: deferred submittal accepted by ${deferred.from}; trusses may not be set before the sealed papers are entered`,
         );
       }
-      const what = missing.length > 0 ? `${missing.join(', ')} not entered` : `${open.join(', ')} not sealed`;
       return notEvaluated(
         CLAUSE,
         `Trusses are designed and sealed by the truss plant’s engineer; sheets of ${what} yet. Needed: the sealed sheets under cover/trussPapers, or the office’s word under cover/deferred that they may come later.`,
@@ -183,7 +156,14 @@ export const trussPapers: Check = {
         unit: 'sheets that disagree',
         clause: CLAUSE,
         formula: 'sheets that disagree with this set ≤ 0',
-        note: said.length > 0 ? `Larger on the sheet and used below: ${said.join('; ')}.` : '',
+        note: [
+          said.length > 0 ? `Larger on the sheet and used below: ${said.join('; ')}.` : '',
+          unsaid.length > 0
+            ? `Not printed on the sheets, and carried by beams and joints as worked out here: ${unsaid.join('; ')}.`
+            : '',
+        ]
+          .filter((t) => t !== '')
+          .join(' '),
         remedy: '',
       },
       rec,

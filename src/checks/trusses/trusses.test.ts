@@ -10,6 +10,7 @@ import { jointDemands } from '../joints/demands.js';
 import { LOT } from '../testing.js';
 import { trussPapers } from './papers.js';
 import { trussPreliminary } from './preliminary.js';
+import { reactionPairs } from './reactions.js';
 import { scissorSpread } from './spread.js';
 import { scissorThrust, thrustEnvelope } from './thrust.js';
 
@@ -85,7 +86,11 @@ describe('truss papers', () => {
   });
 
   it('pass when they are sealed and agree', () => {
-    expect(run(contextOf(agreeing()))).toMatchObject({ status: 'pass', note: '' });
+    const f = run(contextOf(agreeing()));
+    expect(f.status).toBe('pass');
+    // Scissor trusses with both bearings fastened push; a sheet that says nothing of it is told of, never called larger.
+    expect(f.note).toContain('Not printed on the sheets');
+    expect(f.note).not.toContain('Larger');
   });
 
   it.each([
@@ -107,6 +112,41 @@ describe('truss papers', () => {
     expect(run(light).note).toContain('too small');
     const odd = contextOf(agreeing((m) => (m === 'T2' ? { mark: 'T9' } : {})));
     expect(run(odd).note).toContain('T9');
+  });
+
+  it('fail where any one reaction of any mark is sealed for a few pounds less than ours', () => {
+    for (const kind of ['gravity', 'uplift'] as const) {
+      const { down, up } = own(plain, 'T2');
+      const most = kind === 'gravity' ? down : up;
+      const short = agreeing((m) => {
+        const whole = sheet(plain, m, own(plain, m).down, own(plain, m).up);
+        const reactions = whole.reactions.map((r) =>
+          m === 'T2' && r.bearing === 'right' && r.kind === kind ? { ...r, amount: r.amount - 10 } : r,
+        );
+        return { reactions };
+      });
+      const f = run(contextOf(short));
+      expect(f.status, kind).toBe('fail');
+      expect(f.note).toContain(
+        `T2: right bearing sealed for ${(most - 10).toFixed(0)} lb ${kind === 'gravity' ? 'down' : 'up'}`,
+      );
+      expect(f.note).toContain(`reseal T2 for at least ${Math.ceil(most - 1e-6)} lb`);
+      expect(f.note).not.toContain('T1:');
+    }
+  });
+
+  it('compare the push of a truss whose bearings are both fastened, where the sheet prints one', () => {
+    const push = reactionPairs(plain, 'T1', sheet(plain, 'T1', 1, 1)).find((r) => r.way === 'outward')!;
+    expect(push.ours).toBeGreaterThan(25);
+    const side = (by: number) =>
+      contextOf(
+        agreeing((m) => {
+          const whole = sheet(plain, m, own(plain, m).down, own(plain, m).up);
+          return m === 'T1' ? { reactions: whole.reactions.map((r) => ({ ...r, side: push.ours + by })) } : {};
+        }),
+      );
+    expect(run(side(-10)).note).toContain('lb outward, too small');
+    expect(run(side(0)).status).toBe('pass');
   });
 
   it('may come later only on the word of a named office', () => {

@@ -138,7 +138,7 @@ function draw(ctx: SheetContext): SheetBody[] {
       ? [
           {
             kind: 'para' as const,
-            text: 'Every mandatory check of this kind of structure was evaluated and passes; every joint has a product or a calculated connection.',
+            text: `Every mandatory check of this kind of structure was evaluated and passes; every joint has a product or a calculated connection${ctx.input.structure.overlays?.length ? ', and those of the roof over the house the fastening that the named professional states' : ''}.`,
           },
         ]
       : [

@@ -1,6 +1,7 @@
 /** Fastening schedule: nails of sheathing, blocks and plies, and the ledger's fasteners, for whoever drives and whoever counts them. */
 import { findFastener } from '../../catalog/index.js';
 import { shankText } from '../../checks/house/calculated.js';
+import { NOT_STATED, overlayJointsOf } from '../../checks/tie-in/overlay-fastening.js';
 import { markList } from '../../report/path/table.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import { SHEET_IDS, type SheetContext } from './contract.js';
@@ -60,6 +61,13 @@ function ledgers({ input, len }: SheetContext): TableRow[] {
   });
 }
 
+/** Of a roof that goes on over the house: in the words of the statement, or said to be missing. */
+function overlays({ input }: SheetContext): TableRow[] {
+  return (input.structure.overlays ?? []).flatMap((o) =>
+    overlayJointsOf(input, o).map((j): TableRow => [j.what, j.how || NOT_STATED, j.from]),
+  );
+}
+
 /** Joints have their fasteners on the joint plan, each with its loads: named here so that nobody looks for them in vain. */
 function joints({ input }: SheetContext): TableRow[] {
   const marks = [
@@ -89,6 +97,6 @@ export function fasteningTable(ctx: SheetContext): Block {
       { head: 'With', max: 44 * h },
       { head: 'How', grow: true },
     ],
-    rows: [...sheathing(ctx), ...plies(ctx), ...ledgers(ctx), ...joints(ctx)],
+    rows: [...sheathing(ctx), ...plies(ctx), ...ledgers(ctx), ...overlays(ctx), ...joints(ctx)],
   };
 }

@@ -1,5 +1,6 @@
 /** Table of joints for whoever buys connectors: what each must carry, on what basis, and what serves it. */
 import { type JointDemand, jointDemands } from '../../checks/joints/demands.js';
+import { NOT_STATED, overlayJointsOf } from '../../checks/tie-in/overlay-fastening.js';
 import { JOINT_WORDS } from '../../structure/joint-words.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import { sideText } from './bracing-table.js';
@@ -31,6 +32,26 @@ function basis(ctx: SheetContext, d: JointDemand): string {
   return [ways.length > 0 ? `CD ${ways.join(', ')}` : '', wood ? `G ${wood.section.values.G}${wet}` : '']
     .filter((t) => t !== '')
     .join('; ');
+}
+
+/** Joints of a roof that goes on over the house: no forces of the frame, but the words of the statement. */
+function overlayFastening({ input, style }: SheetContext): Block[] {
+  const rows = (input.structure.overlays ?? []).flatMap((o) =>
+    overlayJointsOf(input, o).map((j): TableRow => [j.what, j.how || NOT_STATED, j.from]),
+  );
+  if (rows.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      title: 'Joints over the old roof: by the professional’s statement',
+      columns: [
+        { head: 'Joint', max: 24 * style.note },
+        { head: 'Fastening', grow: true },
+        { head: 'By', max: 24 * style.note },
+      ],
+      rows,
+    },
+  ];
 }
 
 /** The table of the joint plan with its notes. */
@@ -67,6 +88,7 @@ export function jointTable(ctx: SheetContext): Block[] {
       ],
       rows: [...rows, ...ties],
     },
+    ...overlayFastening(ctx),
     {
       kind: 'para',
       text: `Largest force on any one joint of the mark, allowable-stress level, ${sideText(ctx)} All directions may act together. A product counts when its published allowable loads, for this wood (specific gravity G or more), moisture and load duration CD, are at least these in every direction.`,

@@ -1,6 +1,7 @@
 /** Schedules: every marked part once, with what it takes to buy, cut, place and connect it. */
 import { formatForce } from '../../base/quantity/index.js';
 import { type JointDemand, jointDemands } from '../../checks/joints/demands.js';
+import { NOT_STATED, overlayJointsOf } from '../../checks/tie-in/overlay-fastening.js';
 import { JOINT_WORDS } from '../../structure/joint-words.js';
 import type { Member } from '../../structure/model.js';
 import type { Block, TableRow } from '../annotate/index.js';
@@ -121,6 +122,20 @@ function draw(ctx: SheetContext): SheetBody[] {
     madeOf(ctx, d),
   ]);
   joints.push(...tieRows(ctx));
+  // Over the old roof no frame of ours gives forces: the words of the statement stand for the product.
+  for (const o of structure.overlays ?? [])
+    for (const j of overlayJointsOf(ctx.input, o))
+      joints.push([
+        '–',
+        'over the old roof',
+        j.what,
+        '–',
+        '–',
+        '–',
+        '–',
+        '–',
+        j.how ? `${j.how} (${j.from})` : NOT_STATED,
+      ]);
   const openings: TableRow[] = structure.walls.flatMap((w) =>
     w.openings.map(
       (o): TableRow => [

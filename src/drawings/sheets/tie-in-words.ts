@@ -1,5 +1,6 @@
 /** Tables and notes of the tie-in sheet: cuts, flashing, eaves, what the old roof is given. */
 import { formatAngle, formatArea } from '../../base/quantity/index.js';
+import { NOT_STATED, overlayJointsOf } from '../../checks/tie-in/overlay-fastening.js';
 import { oldRoofOf, overlayLoads, overlayOf } from '../../checks/tie-in/overlay-loads.js';
 import type { OverlayPlaced } from '../../structure/model.js';
 import { matchEaves } from '../../structure/tie-in/eaves.js';
@@ -157,14 +158,17 @@ export function tieInBlocks(ctx: SheetContext, o: OverlayPlaced): Block[] {
         { name: q.liveKind === 'S' ? 'Snow' : 'Roof live load', value: `${psf(q.live)}, moved from the old roof` },
         { name: 'Along the valley plates', value: `${Math.round(q.plate)} lb/ft at most` },
         { name: 'On one old rafter', value: `${Math.round(q.point)} lb at most, at ${q.worst.mark}` },
-        { name: 'Outward at a seat', value: `${Math.round(q.worst.thrust)} lb` },
+        {
+          name: 'Outward at a seat',
+          value: `${Math.round(q.worst.thrust)} lb; ${statement?.thrust?.state === 'given' ? `${Math.round(statement.thrust.value)} lb stated: ${statement.thrust.from || 'no source'}` : 'OPEN: no resistance stated'}`,
+        },
         {
           name: 'Stated',
           value: statement
             ? `${psf(statement.down.value)} dead, ${Math.round(statement.point.value)} lb on one rafter, ${psf(statement.up.value)} uplift: ${statement.down.from || 'no source'}`
             : 'OPEN: a licensed professional has to state what it may take',
         },
-        { name: 'Fastening', value: statement?.fastening ?? 'OPEN: by the same statement' },
+        ...overlayJointsOf(input, o).map((j) => ({ name: j.what, value: j.how || `OPEN: ${NOT_STATED}` })),
         ...(old?.framing
           ? [
               {

@@ -24,12 +24,21 @@ describe.each(['ARCH D', 'ANSI B'] as const)('%s', (size) => {
   });
 
   it('prints lengths, angles and marks of the tie-in as placed', () => {
-    const text = words(/^S-53/);
+    const text = words(/^S-54/);
     for (const f of o.fills) for (const x of [f.long, f.short]) if (x > 0) expect(text).toContain(len(x));
     for (const x of [o.shape.valley, o.plates.long, o.board.long, o.board.short, o.head, o.ridge])
       expect(text).toContain(len(x));
     expect(text).toContain(`${((o.shape.planAngle * 180) / Math.PI).toFixed(1)}°`);
     for (const m of o.members) expect(text).toContain(m.mark);
+  });
+
+  it('states how each joint over the old roof is fastened, and who says what takes the push at the seats', () => {
+    const flat = (id: RegExp): string => words(id).replace(/\s+/g, ' ');
+    for (const id of [/^S-54/, /^G-0/, /^S-60/]) {
+      for (const how of ['(4) 16d common toe-nails', '(3) 16d common nails into a block', '(2) 1/4 in x 4-1/2 in wood'])
+        expect(flat(id), String(id)).toContain(how);
+    }
+    expect(flat(/^S-54/)).toContain('2000 lb stated');
   });
 
   it('shows on the roof plan each slope, the valleys, and where the water goes', () => {

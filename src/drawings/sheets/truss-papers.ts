@@ -2,61 +2,13 @@
  * Truss papers: the page that the plant's sealed sheets go behind. What was ordered beside what the sealed sheets say, what is
  * deferred and by whose leave, what to compare on arrival, and the space for the note of conformity.
  */
-import { formatForce } from '../../base/quantity/index.js';
-import type { TrussPaper } from '../../project/model.js';
-import { type TrussOrder, trussOrders } from '../../report/truss-order.js';
-import { type Block, columnsFlow, heightOf, measure, pencil, splitColumns, type TableRow } from '../annotate/index.js';
+import { trussOrders } from '../../report/truss-order.js';
+import { type Block, columnsFlow, heightOf, measure, pencil, splitColumns } from '../annotate/index.js';
 import type { Primitive, Rect } from '../ir/index.js';
 import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { evened, flowOn } from './parts.js';
+import { comparedRows } from './truss-compared.js';
 import { deferredBy, paperState, papersComplete } from './truss-words.js';
-
-const pitch = (radians: number): string => `${Number((12 * Math.tan(radians)).toFixed(2))}/12`;
-
-/** Ordered and sealed values of a mark, line by line. */
-function compared(ctx: SheetContext, o: TrussOrder, p: TrussPaper | undefined): TableRow[] {
-  const { len } = ctx;
-  const u = ctx.input.project.job.units;
-  const lb = (x: number): string => (x > 0 ? formatForce(Math.ceil(x), u, 0) : 'none');
-  const t = o.shape;
-  const most = (kind: 'gravity' | 'uplift'): string =>
-    p ? lb(Math.max(0, ...p.reactions.filter((r) => r.kind === kind).map((r) => r.amount))) : '';
-  const blank = (v: string | undefined): string => v ?? '';
-  return [
-    ['Count, spacing', `${o.count} at ${len(o.spacing)}`, p ? `at ${len(p.spacing)}` : '', ''],
-    ['Span, out to out of bearings', len(t.span), blank(p && len(p.span)), ''],
-    [
-      'Pitch, top and bottom',
-      `${pitch(t.topPitch)}, ${pitch(t.bottomPitch)}`,
-      blank(p && `${pitch(p.pitch)}, ${pitch(p.bottomPitch)}`),
-      '',
-    ],
-    [
-      'Heel; overhang',
-      `${len(t.heel)}; ${t.overhang.map((x) => len(x)).join(' and ')}`,
-      blank(p && `${len(p.heel)}; ${len(p.overhang)}`),
-      '',
-    ],
-    ['Bearing width', len(t.bearing), blank(p && `${len(p.bearingWidth)} or wider`), ''],
-    [
-      'Top chord loads',
-      `live ${o.live.toFixed(0)}, snow ${o.snow.toFixed(0)}, dead ${o.topDead.toFixed(1)} psf`,
-      '',
-      '',
-    ],
-    ['Bottom chord dead', `${o.bottomDead.toFixed(1)} psf`, '', ''],
-    ['Wind', `${o.wind.speed} mph, exposure ${o.wind.exposure}, open below`, '', ''],
-    ['Reaction down, one bearing', lb(o.down), most('gravity'), ''],
-    ['Uplift, one bearing', lb(o.up), most('uplift'), ''],
-    ...(o.chordForce > 0
-      ? [['Side load along top chord', lb(o.chordForce), p && p.chordForce > 0 ? lb(p.chordForce) : '', '']]
-      : []),
-    ...(o.thrust > 0 ? [['Push outward, both bearings fast', lb(o.thrust), '', '']] : []),
-    ['Bracing asked', 'all of it stated', blank(p?.bracing), ''],
-    ['Deflection', 'within the limits of the set', blank(p?.deflection), ''],
-    ['Sheet; sealed by', '', p ? `${p.from}; ${p.sealedBy || 'not sealed'}` : '', ''],
-  ];
-}
 
 /** An empty frame with its words, to write in by hand. */
 function space(ctx: SheetContext, lines: readonly string[], height: number): Block {
@@ -126,9 +78,9 @@ function draw(ctx: SheetContext): SheetBody[] {
           { head: 'What', max: 18 * style.note },
           { head: 'Ordered by this set', max: 24 * style.note },
           { head: 'Sealed sheet says', grow: true },
-          { head: 'Agrees', width: 6 * style.note },
+          { head: 'Agrees', max: 13 * style.note },
         ],
-        rows: compared(
+        rows: comparedRows(
           ctx,
           o,
           papers.find((p) => p.mark === o.mark),

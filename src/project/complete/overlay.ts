@@ -29,6 +29,17 @@ export function completeOverlay(
       ...rest,
       statement: {
         fastening: statement.fastening,
+        rafterToPlate: statement.rafterToPlate,
+        rafterToRidge: statement.rafterToRidge,
+        ridgeToFrame: statement.ridgeToFrame,
+        ...(statement.thrust === undefined
+          ? {}
+          : {
+              thrust: note.office(statement.thrust, `${path}/thrust`, {
+                ...NOTHING,
+                question: `How much outward push of one fill rafter of ${mark} may its seat on the house roof be given?`,
+              }),
+            }),
         down: note.office(statement.down, `${path}/down`, {
           ...NOTHING,
           question: `How much dead load may the house roof under ${mark} be given?`,

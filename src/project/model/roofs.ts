@@ -160,8 +160,14 @@ export interface OverlayStatement {
   readonly point: Office<Pounds>;
   /** That the house may take the side load of the cover through the joined sheathing. */
   readonly side: Office<boolean>;
-  /** How plates, ridge board and end of the ridge are fastened to the old framing, as the statement says. */
+  /** Outward push of a fill rafter at its seat that plate, fasteners and old framing may be given, lb; absent: not stated. */
+  readonly thrust?: Office<Pounds> | undefined;
+  /** How valley plates and the end of the ridge board are fastened to the old framing, as the statement says. */
   readonly fastening: string;
+  /** How the pieces are fastened to each other; absent: not stated. */
+  readonly rafterToPlate?: string | undefined;
+  readonly rafterToRidge?: string | undefined;
+  readonly ridgeToFrame?: string | undefined;
 }
 
 export type ShedFall = '+x' | '-x' | '+y';

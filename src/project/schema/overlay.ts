@@ -8,6 +8,11 @@ import { areaLoad, force, length } from './quantities.js';
 
 const section = (what: string) => given(text(`Name of the section under choices for ${what}.`, 'rafter'));
 
+const joint = (what: string, sample: string) =>
+  given(
+    text(`Fastening of ${what}, as the statement says. Left out: not stated, and the set stays preliminary.`, sample),
+  ).optional();
+
 const statement = part(
   'What a named professional states of the house roof under the overlay, at allowable-stress level on its plan. Left out: the set stays preliminary.',
   {
@@ -17,12 +22,25 @@ const statement = part(
       office(force('Largest load on one old rafter or truss where a valley plate crosses it.', '600 lb', 0, 20000)),
     ),
     side: given(office(flag('Whether the house may take the side load of the cover through the joined sheathing.'))),
+    thrust: given(
+      office(
+        force(
+          'Outward push of one fill rafter at its seat that plate, fasteners and old framing may be given. Left out: not stated, and the set stays preliminary.',
+          '700 lb',
+          0,
+          20000,
+        ),
+      ),
+    ).optional(),
     fastening: given(
       text(
         'How valley plates and the end of the ridge are fastened to the old framing, as the statement says.',
         '(2) 1/4 in x 4-1/2 in wood screws into every old rafter crossed',
       ),
     ),
+    rafterToPlate: joint('a fill rafter to its valley plate', '(4) 16d common toe-nails'),
+    rafterToRidge: joint('a fill rafter to the ridge board', '(4) 16d common toe-nails'),
+    ridgeToFrame: joint('the ridge board to the last frame of the cover', '(3) 16d common nails into a block'),
   },
 );
 
