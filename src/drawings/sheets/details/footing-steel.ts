@@ -5,6 +5,7 @@ import { EARTH_COVER, type LaidSteel, TOP_COVER } from '../../../checks/footings
 import type { Footing } from '../../../structure/model.js';
 import type { Primitive, Rect } from '../../ir/index.js';
 import { see } from '../../views/camera.js';
+import { besideLine } from '../beside-house-words.js';
 import type { SheetContext } from '../contract.js';
 import { dims } from '../parts.js';
 import { anchorText, coverText, hookText, matText, steeled, tieText, uprightText } from '../steel-words.js';
@@ -301,18 +302,24 @@ function plan(ctx: SheetContext, { f, steel }: Made): DetailView {
 }
 
 export const footingSteelDetails = (ctx: SheetContext): readonly Detail[] =>
-  made(ctx).map((m) => ({
-    id: `footing-steel ${m.f.mark} ${m.f.choice}`,
-    title: `Concrete and steel of ${[...new Set(m.alike.map((g) => g.mark))].join(', ')}`,
-    views: [section(ctx, m), plan(ctx, m)],
-    words: [
-      `Uprights and ties are tied to one cage and stand on the pad steel before the pour; nothing is pushed into wet concrete. Upper ends ${ctx.len(TOP_COVER)} under the top of the pier.`,
-      'The inspector sees the cage, its supports and the anchor template before the pour. Cap upright bar ends while anyone works near them.',
-    ],
-    scales: ['1', '3/4', '1/2', '3/8'],
-    call: {
-      at: { ...m.f.at, z: m.f.bottom },
-      alike: m.alike.map((g) => ({ ...g.at, z: g.bottom })),
-      radius: 14,
-    },
-  }));
+  made(ctx).map((m) => {
+    // Footings made alike may lie at different distances: each near one is named.
+    const near = new Set(m.alike.map((g) => g.id));
+    const caution = besideLine(ctx, (f) => near.has(f.id));
+    return {
+      id: `footing-steel ${m.f.mark} ${m.f.choice}`,
+      title: `Concrete and steel of ${[...new Set(m.alike.map((g) => g.mark))].join(', ')}`,
+      views: [section(ctx, m), plan(ctx, m)],
+      words: [
+        ...(caution ? [caution] : []),
+        `Uprights and ties are tied to one cage and stand on the pad steel before the pour; nothing is pushed into wet concrete. Upper ends ${ctx.len(TOP_COVER)} under the top of the pier.`,
+        'The inspector sees the cage, its supports and the anchor template before the pour. Cap upright bar ends while anyone works near them.',
+      ],
+      scales: ['1', '3/4', '1/2', '3/8'],
+      call: {
+        at: { ...m.f.at, z: m.f.bottom },
+        alike: m.alike.map((g) => ({ ...g.at, z: g.bottom })),
+        radius: 14,
+      },
+    };
+  });
