@@ -2,6 +2,7 @@
  * The bars of a footing as they must lie so that the calculation holds: read from the steel the file names, placed in the
  * placed concrete with the cover and the hooks of the calculation. Inches.
  */
+import type { Vec2 } from '../../base/vec.js';
 import type { Footing } from '../../structure/model.js';
 import { BAR_YIELD, EARTH_COVER, hookLength, TIE } from '../codes/aci-318-14/index.js';
 
@@ -79,17 +80,27 @@ const barOf = (number: string | undefined, count: string | undefined): Bar => ({
   count: Number(count),
 });
 
-function hookOf(f: Footing, { bar, diameter: db }: Bar, ring: number): Hook | undefined {
+/** Direction of each upright from the middle, turned half a step so that four legs point to the corners of the pad. */
+export const uprightTurns = (count: number): Vec2[] =>
+  Array.from({ length: count }, (_, i) => {
+    const a = (2 * Math.PI * (i + 0.5)) / count;
+    return { x: Math.cos(a), y: Math.sin(a) };
+  });
+
+function hookOf(f: Footing, { bar, count, diameter: db }: Bar, ring: number): Hook | undefined {
   if (f.padThickness <= 0) return undefined;
   // Inside diameter 6·db to #8, extension 12·db past the bend; the calculation knows no larger bars.
   const bend = (bar <= 8 ? 6 : 8) * db;
   const leg = 12 * db + bend / 2 + db;
+  const reach = ring - db / 2 + leg;
+  // Toward a side of a square pad only a part of the reach counts.
+  const toSide = f.round ? 1 : Math.max(...uprightTurns(count).map((t) => Math.max(Math.abs(t.x), Math.abs(t.y))));
   return {
     bend,
     leg,
     room: f.padThickness - EARTH_COVER,
     need: hookLength(f.fc, db),
-    fits: ring - db / 2 + leg <= f.size / 2 - EARTH_COVER + 1e-9,
+    fits: reach * toSide + (f.round ? 0 : db / 2) <= f.size / 2 - EARTH_COVER + 1e-9,
   };
 }
 

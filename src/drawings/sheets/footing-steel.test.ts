@@ -34,7 +34,9 @@ describe('bars as they lie', () => {
     expect(ties).toMatchObject({ bar: 3, count: 5, outside: 10, at: [-2, -12, -22, -32, -42] });
   });
   it('a leg too long for its pad is said, not shortened', () => {
-    expect(laidSteel({ ...f, size: 26 }).uprights!.hook!.fits).toBe(false);
+    // Toward the corners, 14 in of reach take 14·cos 45° + 5/16 = 10.21 in to a side: a pad of 26.43 in.
+    expect(laidSteel({ ...f, size: 26.3 }).uprights!.hook!.fits).toBe(false);
+    expect(laidSteel({ ...f, size: 26.5 }).uprights!.hook!.fits).toBe(true);
   });
   it('without a pad the uprights are straight; words it does not know lay no bar', () => {
     expect(laidSteel({ ...f, padThickness: 0, size: 16, round: true }).uprights!.hook).toBeUndefined();

@@ -1,7 +1,6 @@
 /** Concrete and steel of a footing: section and plan with the bars where the calculation counts them. */
 
-import type { Vec2 } from '../../../base/vec.js';
-import { EARTH_COVER, type LaidSteel, TOP_COVER } from '../../../checks/footings/laid-steel.js';
+import { EARTH_COVER, type LaidSteel, TOP_COVER, uprightTurns } from '../../../checks/footings/laid-steel.js';
 import type { Footing } from '../../../structure/model.js';
 import type { Primitive, Rect } from '../../ir/index.js';
 import { see } from '../../views/camera.js';
@@ -28,13 +27,6 @@ function made(ctx: SheetContext): Made[] {
   }
   return [...found.values()];
 }
-
-/** Direction of each upright from the middle, turned half a step so that the legs pass beside a bar in the middle. */
-const turns = (count: number): Vec2[] =>
-  Array.from({ length: count }, (_, i) => {
-    const a = (2 * Math.PI * (i + 0.5)) / count;
-    return { x: Math.cos(a), y: Math.sin(a) };
-  });
 
 /** Places of the mat bars across their direction, about the middle. */
 const across = (mat: NonNullable<LaidSteel['mat']>): number[] =>
@@ -70,7 +62,7 @@ export function steelInSection(f: Footing, steel: LaidSteel, x: number): Primiti
     );
   }
   if (u)
-    for (const t of turns(u.count)) {
+    for (const t of uprightTurns(u.count)) {
       const a = x + u.ring * t.x;
       const z = u.foot + u.diameter / 2;
       const end = u.hook ? [{ x: a + (u.hook.leg - u.diameter / 2) * t.x, y: z }] : [];
@@ -122,7 +114,7 @@ function section(ctx: SheetContext, { f, steel, alike }: Made): DetailView {
     ...(u
       ? [
           {
-            at: { x: c.x + u.ring * turns(u.count)[0]!.x, y: padTop + (u.head - padTop) * 0.4 },
+            at: { x: c.x + u.ring * uprightTurns(u.count)[0]!.x, y: padTop + (u.head - padTop) * 0.4 },
             text: `Uprights: ${uprightText(steel, len)}. Foot: ${hookText(steel, len)}.${u.hook ? ` The legs lie at the same ${len(EARTH_COVER)} cover as the pad bars, turned to pass between them, not on top of them.` : ''}`,
             mark: f.mark,
             off: { x: 8, y: 1 },
@@ -252,7 +244,7 @@ function plan(ctx: SheetContext, { f, steel }: Made): DetailView {
       : []),
     ...(ties ? [round(ties.outside / 2, 'new', 'tie')] : []),
     ...(u
-      ? turns(u.count).flatMap((t): Primitive[] => {
+      ? uprightTurns(u.count).flatMap((t): Primitive[] => {
           const at = { x: u.ring * t.x, y: u.ring * t.y };
           const r = u.ring + (u.hook ? u.hook.leg - u.diameter / 2 : 0);
           return [
@@ -317,7 +309,8 @@ export const footingSteelDetails = (ctx: SheetContext): readonly Detail[] =>
       ],
       scales: ['1', '3/4', '1/2', '3/8'],
       call: {
-        at: { ...m.f.at, z: m.f.bottom },
+        // The last of them: at the first stands the call of its post base.
+        at: { ...m.alike.at(-1)!.at, z: m.alike.at(-1)!.bottom },
         alike: m.alike.map((g) => ({ ...g.at, z: g.bottom })),
         radius: 14,
       },
