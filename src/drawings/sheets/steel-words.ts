@@ -88,7 +88,10 @@ export function steelSchedule(ctx: SheetContext): Block[] {
       ],
       rows,
     },
-    { kind: 'para', text: `${coverText(ctx.len)}. Lengths to the nearest eighth; steel detail on the detail sheet.` },
+    {
+      kind: 'para',
+      text: `${coverText(ctx.len)}. Lengths to the nearest eighth; steel detail as called on the footing plan.`,
+    },
   ];
 }
 

@@ -304,7 +304,7 @@ export const footingSteelDetails = (ctx: SheetContext): readonly Detail[] =>
       views: [section(ctx, m), plan(ctx, m)],
       words: [
         ...(caution ? [caution] : []),
-        `Uprights and ties are tied to one cage and stand on the pad steel before the pour; nothing is pushed into wet concrete. Upper ends ${ctx.len(TOP_COVER)} under the top of the pier.`,
+        `Uprights and ties are tied to one cage and stand on supports in the pad before the pour; nothing is pushed into wet concrete. Upper ends ${ctx.len(TOP_COVER)} under the top of the pier.`,
         'The inspector sees the cage, its supports and the anchor template before the pour. Cap upright bar ends while anyone works near them.',
       ],
       scales: ['1', '3/4', '1/2', '3/8'],
@@ -312,6 +312,7 @@ export const footingSteelDetails = (ctx: SheetContext): readonly Detail[] =>
         // The last of them: at the first stands the call of its post base.
         at: { ...m.alike.at(-1)!.at, z: m.alike.at(-1)!.bottom },
         alike: m.alike.map((g) => ({ ...g.at, z: g.bottom })),
+        below: true,
         radius: 14,
       },
     };
