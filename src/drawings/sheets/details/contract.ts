@@ -43,6 +43,8 @@ export interface Call {
   readonly at: Vec3;
   /** Places made alike, the drawn one among them or not: a section shows the nearest to its plane. */
   readonly alike?: readonly Vec3[];
+  /** Called on the footing plan and not on the joint plan. */
+  readonly below?: true;
   /** Of the dashed circle in a section, inches. */
   readonly radius: number;
 }
