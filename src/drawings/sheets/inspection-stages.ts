@@ -108,6 +108,7 @@ export function stages(ctx: SheetContext): TableRow[] {
   const { structure, project, lot } = input;
   const slabs = structure.slabs.filter((s) => s.state === 'new');
   const trusses = structure.members.some((m) => m.truss);
+  const wired = (project.cover.electrical?.devices ?? []).some((d) => d.state === 'new');
   const atHouse = housePlaces(input).length > 0 || (project.cover.houseTies ?? []).length > 0;
   const ties = (project.cover.houseTies ?? []).map((t) => t.mark);
   const near = lot.distances
@@ -171,7 +172,7 @@ export function stages(ctx: SheetContext): TableRow[] {
           : 'Seat cuts no deeper than drawn',
       ]),
     ],
-    [
+    wired && [
       'Electrical, own permit',
       'rough, then final',
       join([

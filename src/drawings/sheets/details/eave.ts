@@ -169,7 +169,7 @@ function detailOf(ctx: SheetContext, { marks, roof, surface, frame, bearing }: E
         keys: [
           {
             at: { x: edge.x - 3, y: edge.y + 3 * slope + deck / cos / 2 + 0.1 },
-            text: `${facts.covering}: starter over the drip edge, overhang as its maker says; courses and fasteners by the maker’s instructions.`,
+            text: `${facts.covering}: ${facts.panels ? 'panels hooked over the drip edge or its cleat' : 'starter over the drip edge'}, overhang as its maker says; ${facts.panels ? 'seams, clips' : 'courses'} and fasteners by the maker’s instructions.`,
             off: { x: 1, y: 5 },
           },
           {
