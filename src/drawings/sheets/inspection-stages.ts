@@ -7,6 +7,7 @@ import { GROUND } from '../../checks/roof/slab-fall.js';
 import { markList } from '../../report/path/table.js';
 import type { TableRow } from '../annotate/index.js';
 import type { SheetContext } from './contract.js';
+import { meetsHouse } from './details/slab-edge.js';
 import { footingSize, pierSize } from './footing-words.js';
 import { briefly } from './joint-text.js';
 
@@ -140,7 +141,7 @@ export function stages(ctx: SheetContext): TableRow[] {
         grouped(
           slabs.map((s) => [s.mark, `${len(s.thickness)} thick on compacted ground, falling away from the house`]),
         ).join('; '),
-        'Joints round piers and against the house; conduit in open trench',
+        `Joints round piers${slabs.some(meetsHouse) ? ' and against the house' : ''}; conduit in open trench`,
       ]),
     ],
     [
