@@ -92,7 +92,7 @@ export function gableForce(
   });
   rec?.step({
     symbol: 'AS',
-    meaning: `solid area of the end, gable ${open ? 'open, half of it counted for framing (own figure, no source)' : said ? 'closed' : 'taken as closed, finish.gableEnd does not say'}: gable, band down to the beams’ underside, posts of one frame`,
+    meaning: `solid area of the end, gable ${open ? 'open, half of it counted for framing (own figure, no source)' : said ? 'closed' : 'taken as closed, the harder case: whether it is open is not stated'}: gable, band down to the beams’ underside, posts of one frame`,
     formula: open ? 'gable / 2 + band + posts' : 'gable + band + posts',
     substituted: `${ft2(open ? gable / 2 : gable)} + ${ft2(band)} + ${ft2(solid - gable - band)}`,
     value: AS / 144,

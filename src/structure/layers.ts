@@ -80,8 +80,7 @@ export function layersOf(roof: CoverRoof, issues: Issue[]): RoofLayers | undefin
     if (ceiling === undefined) return unknown('ceiling', finish.ceiling, '"gypsum-1-2" or "plywood-3-8"');
     layers.push({ name: ceiling.name, psf: ceiling.weight, source: source(ceiling), under: true });
   }
-  if (finish.allowance !== 0)
-    layers.push({ name: 'Allowance', psf: finish.allowance, source: `project file ${at('allowance')}` });
+  if (finish.allowance !== 0) layers.push({ name: 'Allowance', psf: finish.allowance, source: 'stated by the owner' });
 
   const sheathing = panel?.thickness ?? 0;
   return { covering, panel, layers, sheathing, thickness: sheathing + (DRAWN[covering.id] ?? 0.25) };

@@ -156,7 +156,10 @@ export const jointProducts: Check = {
     const { own } = JOINT_TRAITS[d.kind];
     if (own !== undefined) return notApplicable(CLAUSE, `its fasteners are answered by the check ${own}`);
     if (!JOINT_TRAITS[d.kind].carries) {
-      return notApplicable(CLAUSE, 'it holds trim, not the roof: face nails as the general notes say');
+      return notApplicable(
+        CLAUSE,
+        'it holds trim, not the roof: nailed at every tail by the code’s fastening schedule',
+      );
     }
     rec?.heading(`${d.mark}: ${d.count} × ${JOINT_WORDS[d.kind]}`);
     record(ctx, 'Pd', 'allowable load needed downward', 'z', d.down, d.path, rec);

@@ -4,18 +4,39 @@ import { type HousePlace, housePlaces } from '../../checks/house/places.js';
 import { type Block, columnsFlow, heightOf, measure, noteColumn, type TableRow } from '../annotate/index.js';
 import { type DrawingScale, type Primitive, type Rect, SCALES, type ScaleName, toPaper } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
+import { edgesOf, isMetal } from './details/wall-edges.js';
 import { housePicture } from './house-pictures.js';
 import { DETAIL_SCALES, flowSheets, placeView, scaleFor, titleBand } from './parts.js';
 
 /** Order of work where the wall is opened. Common practice, no source, where no section is named. */
-const FLASHING = [
+const flashingOrder = (atWalls: string): string[] => [
   'Find the framing first: open the wall or look from inside. Stop when it is not what this sheet says.',
   'Cut the cladding away, not the sheathing; find wires, pipes and ducts before cutting.',
   'Fasten ledger, post or connector; fill no gap that should drain.',
   'Self-adhering flashing on the sheathing, then metal over the new part, its upper leg under the water barrier: each layer laps over the one below (IRC 2018 R703.4, recalled).',
-  'Step flashing along sloping edges, kick-out at the low end. Sealant is no flashing.',
+  `${atWalls} Sealant is no flashing.`,
   'Leave all of it open until the inspector has seen it; then close the cladding with a gap above the roof.',
 ];
+
+/** How the roof's edges at walls are flashed, in the words of the edge details; step flashing where no edge is placed. */
+function atWalls(ctx: SheetContext): string {
+  const edges = edgesOf(ctx);
+  const covering = (mark: string): string =>
+    ctx.input.project.cover.roofs.find((r) => r.mark === mark)?.finish.covering ?? '';
+  const sloping = edges.filter((e) => e.sloping);
+  const metal = sloping.filter((e) => isMetal(covering(e.roof.mark)));
+  return [
+    ...(edges.some((e) => !e.sloping)
+      ? ['Apron flashing in one run along level edges, its ends turned up as dams.']
+      : []),
+    ...(metal.length > 0
+      ? ['Sidewall flashing of the panel maker in one run along sloping edges, kick-out at the low end.']
+      : []),
+    ...(metal.length < sloping.length || edges.length === 0
+      ? ['Step flashing along sloping edges, kick-out at the low end.']
+      : []),
+  ].join(' ');
+}
 
 const CAUTIONS = [
   'Cutting a wall can bring down what stands on it: shore the floor or roof above before a stud, plate or header is cut or loaded.',
@@ -140,7 +161,7 @@ function words(ctx: SheetContext): Block[] {
     },
     { kind: 'gap' },
     { kind: 'heading', text: 'Order of work at the wall' },
-    { kind: 'numbered', items: FLASHING },
+    { kind: 'numbered', items: flashingOrder(atWalls(ctx)) },
     { kind: 'heading', text: 'Cautions' },
     { kind: 'bullets', items: CAUTIONS },
   ];

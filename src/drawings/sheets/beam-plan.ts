@@ -143,6 +143,7 @@ function blocks(ctx: SheetContext): Block[] {
   const { len } = ctx;
   const h = ctx.style.note;
   const braces = structure.members.some((m) => m.role === 'brace');
+  const lengths = new Set(structure.members.filter((m) => m.role === 'post').map((m) => len(m.length))).size;
   const rows: TableRow[] = structure.members
     .filter((m) => ['beam', 'ledger', 'post', 'strut'].includes(m.role))
     .map((m) => [
@@ -167,7 +168,7 @@ function blocks(ctx: SheetContext): Block[] {
     },
     {
       kind: 'para',
-      text: 'Levels are from the finished house floor; below it is negative. Each post has its own length because the ground falls: measure again after the piers are set and cut to the measured length.',
+      text: `Levels are from the finished house floor; below it is negative. ${lengths > 1 ? 'Posts differ in length: measure' : 'Measure'} again after the piers are set and cut each post to the measured length.`,
     },
     { kind: 'heading', text: 'Notes' },
     {

@@ -124,7 +124,7 @@ function keys(ctx: SheetContext, cut: Cutting): Key[] {
     push(
       { x: 0, y: ledger.start.y, z: ledger.start.z },
       ledger.mark,
-      `${ledger.mark}: ledger ${ledger.section.label} on the wall framing with the siding removed; ${wall?.mark ?? ''} into the house as on ${SHEET_IDS['at-house']}, ${hang?.mark ?? ''} rafter hangers. Flash: wall membrane over the ledger flashing, step and kick-out at the ends.`,
+      `${ledger.mark}: ledger ${ledger.section.label} on the wall framing with the siding removed; ${wall?.mark ?? ''} into the house as on ${SHEET_IDS['at-house']}, ${hang?.mark ?? ''} rafter hangers. Flash: wall membrane over the ledger flashing, its ends turned up as dams.`,
     );
   }
   return out;

@@ -5,8 +5,8 @@ import { laidSteel } from '../../checks/footings/laid-steel.js';
 import { deriveProject, drawingInput } from '../../index.js';
 import { place } from '../../structure/place.js';
 import { gableProject } from '../../structure/testing.js';
+import { sheetContext } from './context.js';
 import { footingSteelDetails } from './details/footing-steel.js';
-import { sheetContext } from './set.js';
 import { steelNotes, steelSchedule } from './steel-words.js';
 
 const structure = place(gableProject, {}).value!;

@@ -172,7 +172,7 @@ function ledger(ctx: SheetContext, place: HousePlace): HousePicture {
       {
         at: { x: 0.1, y: top + LEG },
         mark: 'house',
-        text: 'Flashing up behind cladding and water barrier, over the underlayment, kick-out at both ends.',
+        text: 'Flashing up behind cladding and water barrier, over the roofing, its ends turned up as dams.',
       },
       ...(rafter
         ? [

@@ -8,6 +8,7 @@ import { markList } from '../../report/path/table.js';
 import type { TableRow } from '../annotate/index.js';
 import { besideLine } from './beside-house-words.js';
 import type { SheetContext } from './contract.js';
+import { meetsHouse } from './details/slab-edge.js';
 import { footingSize, pierSize } from './footing-words.js';
 import { briefly } from './joint-text.js';
 import { steelNotes } from './steel-words.js';
@@ -110,6 +111,7 @@ export function stages(ctx: SheetContext): TableRow[] {
   const { structure, project, lot } = input;
   const slabs = structure.slabs.filter((s) => s.state === 'new');
   const trusses = structure.members.some((m) => m.truss);
+  const wired = (project.cover.electrical?.devices ?? []).some((d) => d.state === 'new');
   const atHouse = housePlaces(input).length > 0 || (project.cover.houseTies ?? []).length > 0;
   const ties = (project.cover.houseTies ?? []).map((t) => t.mark);
   const near = lot.distances
@@ -143,7 +145,7 @@ export function stages(ctx: SheetContext): TableRow[] {
         grouped(
           slabs.map((s) => [s.mark, `${len(s.thickness)} thick on compacted ground, falling away from the house`]),
         ).join('; '),
-        'Joints round piers and against the house; conduit in open trench',
+        `Joints round piers${slabs.some(meetsHouse) ? ' and against the house' : ''}; conduit in open trench`,
       ]),
     ],
     [
@@ -175,7 +177,7 @@ export function stages(ctx: SheetContext): TableRow[] {
           : 'Seat cuts no deeper than drawn',
       ]),
     ],
-    [
+    wired && [
       'Electrical, own permit',
       'rough, then final',
       join([

@@ -5,6 +5,7 @@ import { SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './
 import { fasteningTable } from './fastening-table.js';
 import { stages } from './inspection-stages.js';
 import { evened, flowOn } from './parts.js';
+import { clearOfWires } from './service-words.js';
 import { paperState, trussesDeferred } from './truss-words.js';
 
 /** What is open, deferred or for a professional, each from its own place in the model. */
@@ -35,12 +36,12 @@ const FAILURES = [
   'Post end on concrete or soil; wood not treated as scheduled.',
 ];
 
-const CAUTIONS: readonly string[] = [
+const cautions = (wires: string): readonly string[] => [
   'Digging: call the utility locating service some days ahead, wait for the marks, dig by hand near them. Septic, private gas, irrigation and low-voltage lines are not marked. Shore or slope deep or caving holes; cover them overnight.',
   'Lifting: beams and trusses are heavier than they look; use a lift or enough hands, tag lines, nobody under a load. Unbraced trusses fall over: brace the first to the ground, tie each next one before letting go, no load on them before they are sheathed.',
   'Ladders and roofs: level footing, tied off, three feet above the edge; fall protection on the roof; none in wind, rain or frost.',
   'Cutting treated wood: goggles, gloves, dust mask, outdoors; do not burn the offcuts; wash before eating.',
-  'Electricity: turn off and test before work near wires; keep ladders and trusses ten feet from the service drop; own permit for electrical work.',
+  `Electricity: turn off and test before work near wires; keep ladders and trusses ten feet from ${wires}; own permit for electrical work.`,
   'The house: shore before a stud, plate or header is cut; find cables, pipes and gas first; old paint, stucco and siding may hold lead or asbestos.',
 ];
 
@@ -121,7 +122,7 @@ function notes(ctx: SheetContext): Block[] {
     },
     ...trades(ctx),
     { kind: 'heading', text: 'Cautions' },
-    { kind: 'bullets', items: CAUTIONS },
+    { kind: 'bullets', items: cautions(clearOfWires(input.project)) },
     {
       kind: 'para',
       text: `Sizes: schedules, sheet ${SHEET_IDS.schedules} on. Joints: joint plan, sheet ${SHEET_IDS['joint-plan']}. What is not on these sheets is asked, not guessed.`,

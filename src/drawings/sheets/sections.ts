@@ -117,19 +117,34 @@ function drawSection(ctx: SheetContext, number: number, plane: SectionPlane, spo
   return { ...placed, viewport: { ...placed.viewport, window } };
 }
 
-/** Clear height at the lowest of the beams over the walking surface below it, drawn as a dimension. */
+/** Beams and cross members this near to the cut are in it, inches. */
+const AT_CUT = 8;
+
+/** Clear height under the lowest beam or cross member in the cut, over the walking surface below it, drawn as a dimension. */
 function headroom(ctx: SheetContext, cut: Cutting, ratio: number, beams: readonly Member[]): Primitive[] {
   const { structure } = ctx.input;
   const camera = CAMERAS[cut.name];
-  const beam = [...beams].sort((p, q) => p.start.z - q.start.z)[0];
   const slab = structure.slabs.find((s) => s.state !== 'removed');
-  if (!beam || !slab) return [];
-  const y = cut.name === 'rear' ? cut.cutAt : beam.start.y;
-  const floor = slab.top.z0 + slab.top.gy * y + slab.top.gx * beam.start.x;
-  const under = beam.start.z - beam.section.depth / 2;
-  const center = see(camera, { x: beam.start.x, y, z: 0 }).a;
+  const key = cut.name === 'rear' ? 'y' : 'x';
+  const inCut = (m: Member): boolean =>
+    Math.min(m.start[key], m.end[key]) < cut.cutAt + AT_CUT && Math.max(m.start[key], m.end[key]) > cut.cutAt - AT_CUT;
+  const struts = structure.members.filter((m) => m.role === 'strut');
+  const crossing = [...beams, ...struts].filter(inCut);
+  const underside = (m: Member): number => m.start.z - m.section.depth / 2;
+  const low = [...(crossing.length > 0 ? crossing : beams)].sort((p, q) => underside(p) - underside(q))[0];
+  if (!low || !slab) return [];
+  const under = underside(low);
+  const [a, b] = [see(camera, low.start).a, see(camera, low.end).a];
+  // One seen along its length is measured a quarter along it, one seen end on beside it.
+  const lengthwise = Math.abs(a - b) > low.section.width;
+  const at = lengthwise
+    ? { x: 0.75 * low.start.x + 0.25 * low.end.x, y: 0.75 * low.start.y + 0.25 * low.end.y }
+    : low.start;
+  const y = cut.name === 'rear' ? cut.cutAt : at.y;
+  const floor = slab.top.z0 + slab.top.gy * y + slab.top.gx * at.x;
+  const center = see(camera, { x: at.x, y, z: 0 }).a;
   const inward = center > 0 || cut.name === 'right' ? -1 : 1;
-  const x = center + inward * (beam.section.width / 2 + 14);
+  const x = lengthwise ? center : center + inward * (low.section.width / 2 + 14);
   return [
     {
       kind: 'dimension',
@@ -140,7 +155,7 @@ function headroom(ctx: SheetContext, cut: Cutting, ratio: number, beams: readonl
       base: { x, y: floor },
       offset: 0,
       value: under - floor,
-      text: `${ctx.len(under - floor)} clear`,
+      text: `${ctx.len(under - floor)} clear under ${low.mark}`,
       height: ctx.style.note,
       noExtensionA: true,
       noExtensionB: true,

@@ -4,10 +4,11 @@ import { NOT_STATED, overlayJointsOf } from '../../checks/tie-in/overlay-fasteni
 import { oldRoofOf, overlayLoads, overlayOf } from '../../checks/tie-in/overlay-loads.js';
 import type { OverlayPlaced } from '../../structure/model.js';
 import { matchEaves } from '../../structure/tie-in/eaves.js';
-import { flashingRuns } from '../../structure/tie-in/flashing.js';
+import { type FlashingRun, flashingRuns } from '../../structure/tie-in/flashing.js';
 import { commonDifference, fillCuts } from '../../structure/tie-in/overlay-shape.js';
 import type { Block, TableRow } from '../annotate/index.js';
 import type { SheetContext } from './contract.js';
+import { isMetal } from './details/wall-edges.js';
 
 const member = (o: OverlayPlaced, mark: string) => o.members.find((m) => m.mark === mark);
 const count = (o: OverlayPlaced, mark: string): number => o.members.filter((m) => m.mark === mark).length;
@@ -78,23 +79,29 @@ const KIND: Readonly<Record<string, string>> = {
   'drip-edge': 'drip edge',
 };
 
+const SIDEWALL =
+  'sidewall flashing of the panel maker in one run from the eave up, 4 in up the wall, behind cladding and water barrier';
+
 /** Runs of one kind and place added up; single pieces counted. */
 export function flashingTable(ctx: SheetContext): Block[] {
   const runs = flashingRuns(ctx.input.structure);
+  // Panels have their maker's flashing beside a wall instead of pieces by courses.
+  const oneRun = (r: FlashingRun): boolean =>
+    r.kind === 'step' && isMetal(ctx.input.project.cover.roofs.find((x) => x.mark === r.roof)?.finish.covering ?? '');
   const groups = new Map<string, typeof runs>();
   for (const r of runs) {
     // Valleys are one run each and alike; the rest is told by its place.
-    const key = r.kind === 'valley' ? r.kind : `${r.kind}|${r.at}`;
+    const key = r.kind === 'valley' ? r.kind : `${r.kind}|${r.at}|${oneRun(r)}`;
     groups.set(key, [...(groups.get(key) ?? []), r]);
   }
   const rows = [...groups.values()].map((g): TableRow => {
     const total = g.reduce((t, r) => t + r.length, 0);
     return [
-      KIND[g[0]!.kind]!,
+      oneRun(g[0]!) ? 'sidewall flashing' : KIND[g[0]!.kind]!,
       [...new Set(g.map((r) => r.at))].join(', '),
       String(g.length),
       total > 0 ? ctx.len(total) : '–',
-      g[0]!.what,
+      oneRun(g[0]!) ? SIDEWALL : g[0]!.what,
     ];
   });
   return [

@@ -29,12 +29,13 @@ export function tieRows({ input }: SheetContext): TableRow[] {
       { text: t.mark, mark: t.mark, path: t.path },
       t.nailer === '' ? 'end frame to house' : 'nailer to house',
       `${t.roof} to ${house.walls[t.wall]?.name ?? 'house'} wall`,
-      String(places * t.fastener.rows),
+      // One joint along its whole length, like the other rows' counts; its fasteners stand in the words.
+      '1',
       '–',
       '–',
       d ? lb(largest(d.along)) : '–',
       d ? lb(largest(d.square)) : '–',
-      `${board}at ${formatLength(tieLevel(input, t))} above the floor: ${tieText(t, name)}; loads and a couple of ${d ? Math.ceil(largest(d.couple) / 12) : 0} lb·ft are for all of them together; sheathing's edge nailed to it as at boundaries`,
+      `${board}at ${formatLength(tieLevel(input, t))} above the floor: ${tieText(t, name)}, ${places * t.fastener.rows} in all; loads and a couple of ${d ? Math.ceil(largest(d.couple) / 12) : 0} lb·ft are for all of them together; sheathing's edge nailed to it as at boundaries`,
     ];
   });
 }

@@ -38,7 +38,7 @@ export const SITE_PLAN: readonly OfficeRow[] = [
   row('street', 7, 'Street names and right of way', (s) => {
     const { name } = s.project.lot.street;
     const found = s.sheets.filter((x) => site(s).includes(x.id)).map((x) => x.id);
-    const named = says(s, new RegExp(name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')), SITE);
+    const named = says(s, new RegExp(name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'), 'i'), SITE);
     return shownOr(both(found, named), missing(`${name} is not lettered on the site plan`));
   }),
   row('north', 6, 'North arrow', (s) => on(s, /(^|\s)N(\s|$)/, missing(none))),
@@ -62,12 +62,19 @@ export const SITE_PLAN: readonly OfficeRow[] = [
   ),
   row('coverage', 4, 'Coverage of the lot', (s) => on(s, /Coverage of the/, missing(none))),
   row('utilities', 3, 'Utility lines and where they come in', (s) =>
-    lists(s, ['meter', 'service-drop'])
+    s.project.lot.utilities.length > 0 || lists(s, ['meter', 'gas-meter', 'water-meter', 'service-drop'])
       ? shownOr(inked(s, /^C-UTIL$/), missing(none))
       : ask('Where do they come in? None is entered.', '/lot/items'),
   ),
   row('overhangs', 1, 'Overhangs counted in the distance', (s) => on(s, /To eave/, missing(none))),
-  row('drainage', 1, 'Drainage pattern, corner elevations', (s) => on(s, /water is led|drain|swale/i, missing(none))),
+  row('drainage', 1, 'Drainage pattern, corner elevations', (s) => {
+    const ways = on(s, /water is led|drain|swale/i, missing(none));
+    if (ways.state !== 'shown' || s.project.lot.courses.some((c) => c.elevation !== undefined)) return ways;
+    return ask(
+      `Does the office ask corner elevations? None are entered; how water is led is on ${ways.sheets.join(', ')}.`,
+      '/lot/courses',
+    );
+  }),
   row('equipment', 1, 'Window wells, outdoor units', (s) =>
     lists(s, ['air-conditioner'])
       ? shownOr(inked(s, /^C-UTIL$/), missing(none))

@@ -42,7 +42,7 @@ export const roofing: Stage = {
             'Drip edge along the rakes, over the underlayment.',
             ...(attached
               ? [
-                  'At the house: flashing behind the siding or stucco, never over it; step flashing 4 in up the wall and 4 in out, a piece a course.',
+                  'At the house: flashing behind the siding or stucco, never over it; flashing 4 in up the wall and 4 in out, a piece a course beside shingles, the maker’s sidewall flashing in one run beside metal panels.',
                   'Kick-out at the low end of a wall, so that water does not run into the siding.',
                 ]
               : []),

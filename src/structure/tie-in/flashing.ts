@@ -28,7 +28,7 @@ const WHAT: Readonly<Record<FlashingKind, string>> = {
   valley: 'valley lining, open metal 24 in wide or more, or closed on 36 in of roll (IRC 2018 R905.2.8.2)',
   step: 'step flashing, 4 in up the wall and 4 in out, one piece a course, behind cladding and water barrier',
   apron: 'apron flashing, 4 in up the wall behind the water barrier, out over the covering',
-  'kick-out': 'kick-out at the low end of the step flashing, into the gutter',
+  'kick-out': 'kick-out at the low end of the flashing along the wall, into the gutter',
   'drip-edge':
     'drip edge, 2 in up the roof, lapped 2 in; underlayment over it at eaves, under it at rakes (IRC 2018 R905.2.8.5)',
 };

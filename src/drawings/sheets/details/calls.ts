@@ -79,8 +79,9 @@ export const callsOnPlan = (
     'S-ANNO-SYMB',
   );
 
-/** How far before or behind the cut a place may lie to be shown by a section, inches. */
+/** How far behind the cut a place may lie to be shown by a section, and before it: half a post and its metal. Inches. */
 const IN_SECTION = 40;
+const BEFORE = 8;
 
 /** In a section: the details whose places lie near its plane, inside the window. */
 export function callsInSection(
@@ -99,9 +100,11 @@ export function callsInSection(
     return { x: s.a, y: s.b, depth: s.depth };
   };
   const near = detailCalls(ctx).flatMap((call): Marked[] => {
+    const { right } = o.camera;
+    if (call.runs && Math.abs(call.runs.x * right.x + call.runs.y * right.y) < 0.7) return [];
     const places = [call.at, ...(call.alike ?? [])]
       .map(spot)
-      .filter((at) => Math.abs(at.depth - o.cutAt) < IN_SECTION && o.shown(at))
+      .filter((at) => at.depth > o.cutAt - IN_SECTION && at.depth < o.cutAt + BEFORE && o.shown(at))
       .sort((p, q) => Math.abs(p.depth - o.cutAt) - Math.abs(q.depth - o.cutAt) || q.x - p.x);
     const at = places[0];
     return at ? [{ call, at, radius: call.radius }] : [];

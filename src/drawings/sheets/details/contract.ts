@@ -45,6 +45,8 @@ export interface Call {
   readonly alike?: readonly Vec3[];
   /** Called on the footing plan and not on the joint plan. */
   readonly below?: true;
+  /** Direction in plan in which the detail's picture runs: a section that runs across it does not show its parts. */
+  readonly runs?: Vec2;
   /** Of the dashed circle in a section, inches. */
   readonly radius: number;
 }

@@ -1,5 +1,6 @@
 /** Eave of each roof: overhang, fascia, gutter, drip edge and the order of the layers. */
 import type { Vec3 } from '../../../base/vec.js';
+import { gutterOf } from '../../../checks/roof/gutter.js';
 import type { CoverRoof } from '../../../project/model.js';
 import type { Member, Surface } from '../../../structure/model.js';
 import { onSurface } from '../../../structure/surfaces.js';
@@ -8,7 +9,7 @@ import { see } from '../../views/camera.js';
 import type { SheetContext } from '../contract.js';
 import { dims } from '../parts.js';
 import type { Detail } from './contract.js';
-import { broken, facing, nearPicture, spot, stroke } from './picture.js';
+import { broken, facing, nearPicture, part, rect, spot, stroke } from './picture.js';
 import { DRIP, dripEdge, edgeFacts } from './roof-edge.js';
 
 /** Model inches shown inside the outer face of the bearing. */
@@ -87,7 +88,8 @@ function detailOf(ctx: SheetContext, { marks, roof, surface, frame, bearing }: E
   );
   const out = fascia?.section.b ?? 0;
   const face = bearing ? see(camera, bearing.start).a + bearing.section.width / 2 : edge.x - roof.eave;
-  const gutter = roof.finish.gutter ? 5.5 : 1;
+  const hung = gutterOf(ctx.input, roof.mark);
+  const gutter = hung ? hung.gutter + 0.5 : 1;
   const facts = edgeFacts(roof);
   const left = Math.min(face - IN, edge.x - 16);
   const down = Math.max(9, fascia ? fascia.section.d + 4 : 0);
@@ -100,6 +102,8 @@ function detailOf(ctx: SheetContext, { marks, roof, surface, frame, bearing }: E
   const depth = see(camera, corner).depth + frame.section.b / 2 + 0.05;
   const deck = surface.thickness - facts.thickness;
   const cos = Math.cos(surface.slope);
+  // Its top at the underside of the sheathing.
+  const under = edge.y - facts.thickness / cos;
   const felt = (x: number): number => edge.y + (edge.x - x) * slope + 0.12;
   const items: Primitive[] = [
     ...nearPicture(ctx, {
@@ -112,9 +116,14 @@ function detailOf(ctx: SheetContext, { marks, roof, surface, frame, bearing }: E
         p.part === frame.id ||
         p.part === bearing?.id ||
         (p.role === 'roof-surface' && p.part === surface.id) ||
-        p.part === `${surface.id}-gutter` ||
         p.part === fascia?.id,
     }),
+    ...(hung
+      ? part(rect(edge.x + out, under - hung.gutter, edge.x + out + hung.gutter, under), 'new', {
+          finish: true,
+          mark: 'gutter',
+        })
+      : []),
     dripEdge(edge, slope, out),
     stroke(
       [
@@ -169,7 +178,7 @@ function detailOf(ctx: SheetContext, { marks, roof, surface, frame, bearing }: E
         keys: [
           {
             at: { x: edge.x - 3, y: edge.y + 3 * slope + deck / cos / 2 + 0.1 },
-            text: `${facts.covering}: starter over the drip edge, overhang as its maker says; courses and fasteners by the maker’s instructions.`,
+            text: `${facts.covering}: ${facts.panels ? 'panels hooked over the drip edge or its cleat' : 'starter over the drip edge'}, overhang as its maker says; ${facts.panels ? 'seams, clips' : 'courses'} and fasteners by the maker’s instructions.`,
             off: { x: 1, y: 5 },
           },
           {
@@ -201,8 +210,8 @@ function detailOf(ctx: SheetContext, { marks, roof, surface, frame, bearing }: E
           ...(roof.finish.gutter
             ? [
                 {
-                  at: { x: edge.x + out + 3.5, y: edge.y - 4 },
-                  text: 'Gutter hung on the fascia behind the drip edge’s leg, falling to its leader; water led clear of footings and neighbours. Its size is checked with the calculations.',
+                  at: { x: edge.x + out + (hung?.gutter ?? 3) * 0.7, y: under - (hung?.gutter ?? 3) * 0.8 },
+                  text: `Gutter${hung ? ` ${len(hung.gutter)} wide or larger` : ''} hung on the fascia behind the drip edge’s leg, falling to its leader; water led clear of footings and neighbours. Its size is checked with the calculations.`,
                   off: { x: 2, y: -4 },
                 },
               ]

@@ -156,7 +156,7 @@ function detailOf(ctx: SheetContext, m: Member): Detail {
     title: `Plies of ${marks.join(', ')}`,
     views: [face(ctx, m, f, notes), section(ctx, m, notes)],
     words: [
-      ...(said !== '' && said !== '–' ? [`As the file says it: ${said}.`] : []),
+      ...(said !== '' && said !== '–' ? [`Fastening of the plies as stated: ${said.replace(/\.$/, '')}.`] : []),
       'Every ply runs the whole length between splices; butt joints of plies only over posts.',
     ],
     scales: ['3', '1-1/2', '1', '3/4', '1/2'],

@@ -1,6 +1,7 @@
 /** Foot of a post: base, standoff, what lies round it, clearances, and how a wrap stops short of it. */
 import { OVER_CONCRETE, OVER_EARTH } from '../../../checks/durability/rows.js';
 import { laidSteel } from '../../../checks/footings/laid-steel.js';
+import { markList } from '../../../report/path/table.js';
 import { heightAt, slabAt } from '../../../structure/ground.js';
 import type { Footing, Joint, Member } from '../../../structure/model.js';
 import type { Primitive, Rect } from '../../ir/index.js';
@@ -126,9 +127,13 @@ function detailOf(ctx: SheetContext, { marks, joint, post, footing }: Foot): Det
     ),
   ];
   const ground = footing.surface;
+  // All posts whose foot is made so: a section's bubble may stand at any of them.
+  const alike = structure.members
+    .filter((m) => structure.joints.some((j) => marks.includes(j.mark) && j.ties[0]?.part === m.id))
+    .map((m) => m.mark);
   return {
     id: `post-base ${joint.mark} ${footing.choice}`,
-    title: `Foot of ${post.mark} on ${footing.mark}`,
+    title: alike.length > 1 ? `Foot of ${markList(alike)}` : `Foot of ${post.mark} on ${footing.mark}`,
     views: [
       {
         frame,

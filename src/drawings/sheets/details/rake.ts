@@ -10,6 +10,13 @@ import type { Detail } from './contract.js';
 import { broken, facing, nearPicture, spot, stroke } from './picture.js';
 import { DRIP, dripEdge, edgeFacts } from './roof-edge.js';
 
+const GABLE_END = {
+  open: 'Gable end left open below the rake, as the wind loads have it.',
+  closed: 'Gable end closed below the rake, as the wind loads have it: framing and cladding on the end frame.',
+  unsaid:
+    'Whether the gable end is open or closed below the rake is not stated: ask the owner. No closing is drawn; the wind loads take it as closed, the harder case.',
+} as const;
+
 interface Rake {
   /** Marks of the roofs whose rakes are alike. */
   readonly marks: readonly string[];
@@ -182,13 +189,9 @@ function detailOf(ctx: SheetContext, r: Rake): Detail {
         ],
       },
     ],
-    words: [
-      roof.finish.gableEnd === 'open'
-        ? 'Gable end left open below the rake, as the loads have it.'
-        : 'Gable end closed below the rake, as the loads have it: framing and cladding on the end frame.',
-    ].slice(surface.shape === 'pitched' ? 0 : 1),
+    words: [GABLE_END[roof.finish.gableEnd ?? 'unsaid']].slice(surface.shape === 'pitched' ? 0 : 1),
     scales: ['3', '1-1/2', '1', '3/4'],
-    call: { at: { ...edgeAt, z: edgeAt.z - 2 }, radius: 9 },
+    call: { at: { ...edgeAt, z: edgeAt.z - 2 }, runs: { x: surface.u.x, y: surface.u.y }, radius: 9 },
   };
 }
 

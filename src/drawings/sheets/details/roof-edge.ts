@@ -5,6 +5,7 @@ import type { CoverRoof } from '../../../project/model.js';
 import { findPanel } from '../../../structure/layers.js';
 import type { Primitive } from '../../ir/index.js';
 import { stroke } from './picture.js';
+import { isMetal } from './wall-edges.js';
 
 /** Drip edge, inches: below the sheathing, back on the roof, lap and fastener spacing (IRC 2018 R905.2.8.5). */
 export const DRIP = { down: 0.25, back: 2, lap: 2, fasteners: 12 } as const;
@@ -17,6 +18,8 @@ export interface EdgeFacts {
   readonly underlayment: string;
   readonly sheathing: string;
   readonly thickness: number;
+  /** Long panels from eave to ridge, not courses. */
+  readonly panels: boolean;
   /** Two layers of underlayment are asked for at this slope. */
   readonly double: boolean;
 }
@@ -27,6 +30,7 @@ export function edgeFacts(roof: CoverRoof): EdgeFacts {
   const rule = covering?.underlayment;
   return {
     covering: covering?.name ?? roof.finish.covering,
+    panels: isMetal(roof.finish.covering),
     underlayment: roof.finish.underlayment.replaceAll('-', ' '),
     sheathing: panel ? `${panel.name} sheathing` : 'no sheathing',
     thickness: panel?.thickness ?? 0,

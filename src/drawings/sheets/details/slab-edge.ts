@@ -1,5 +1,6 @@
 /** Outer edge of each slab: thickness, fall, what is new and what is kept; joints and thickened edge of a new one. */
 import { formatSlope } from '../../../base/quantity/index.js';
+import type { Vec2, Vec3 } from '../../../base/vec.js';
 import { GROUND } from '../../../checks/roof/slab-fall.js';
 import { heightAt } from '../../../structure/ground.js';
 import type { SlabPlaced } from '../../../structure/model.js';
@@ -14,6 +15,21 @@ const JOINTS = 30;
 const JOINT_DEPTH = 1 / 4;
 /** A new slab's edge is made this deep and wide where it is not shuttered against something. Common practice, no source. */
 const EDGE = 8;
+
+/** A slab that begins within this of the house line meets the wall, inches. */
+const AT_HOUSE = 2;
+
+export const meetsHouse = (slab: SlabPlaced): boolean => slab.outline.some((p) => Math.abs(p.y) <= AT_HOUSE);
+
+/** Whether an outline turns both ways round. */
+function hasInnerCorner(outline: readonly Vec2[]): boolean {
+  const turns = outline.map((p, i) => {
+    const q = outline[(i + 1) % outline.length]!;
+    const r = outline[(i + 2) % outline.length]!;
+    return (q.x - p.x) * (r.y - q.y) - (q.y - p.y) * (r.x - q.x);
+  });
+  return turns.some((t) => t > 1e-6) && turns.some((t) => t < -1e-6);
+}
 
 function detailOf(ctx: SheetContext, slab: SlabPlaced): Detail {
   const { len } = ctx;
@@ -127,7 +143,7 @@ function detailOf(ctx: SheetContext, slab: SlabPlaced): Detail {
             ? [
                 {
                   at: { x: joint, y: heightAt(slab.top, { x, y: joint }) },
-                  text: `Control joints cut ${len(slab.thickness * JOINT_DEPTH)} deep within a day, no farther apart than ${len(JOINTS * slab.thickness)} (${JOINTS} thicknesses): ${bays > 1 ? `${bays} bays across the slab` : 'one bay across the slab'}; one at each inner corner (common practice, no source).`,
+                  text: `Control joints cut ${len(slab.thickness * JOINT_DEPTH)} deep within a day, no farther apart than ${len(JOINTS * slab.thickness)} (${JOINTS} thicknesses): ${bays > 1 ? `${bays} bays across the slab` : 'one bay across the slab'}${hasInnerCorner(slab.outline) ? '; one at each inner corner' : ''} (common practice, no source).`,
                   off: { x: -2, y: 4 },
                 },
                 {
@@ -147,12 +163,21 @@ function detailOf(ctx: SheetContext, slab: SlabPlaced): Detail {
       },
     ],
     words: [
-      'Isolation joint wherever the slab meets a pier or the house: compressible filler the full depth, sealed on top (common practice, no source).',
+      `Isolation joint wherever the slab meets a ${meetsHouse(slab) ? 'pier or the house' : 'pier'}: compressible filler the full depth, sealed on top (common practice, no source).`,
     ],
     scales: ['1-1/2', '1', '3/4'],
-    call: { at: { x, y: y1, z: top - 2 }, radius: 12 },
+    call: { at: { x, y: y1, z: top - 2 }, alike: alongEdge(slab, edge, y1), runs: { x: 0, y: 1 }, radius: 12 },
   };
 }
+
+/** Points along the outer edge, so that a section shows the one nearest to its plane. */
+const alongEdge = (slab: SlabPlaced, edge: readonly number[], y: number): Vec3[] => {
+  const [x0, x1] = [Math.min(...edge), Math.max(...edge)];
+  return Array.from({ length: 9 }, (_, i) => {
+    const x = x0 + ((i + 0.5) * (x1 - x0)) / 9;
+    return { x, y, z: heightAt(slab.top, { x, y }) - 2 };
+  });
+};
 
 export const slabEdgeDetails = (ctx: SheetContext): readonly Detail[] =>
   ctx.input.structure.slabs.filter((s) => s.state !== 'removed').map((s) => detailOf(ctx, s));

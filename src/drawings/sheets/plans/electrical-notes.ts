@@ -3,6 +3,7 @@ import type { CheckResult } from '../../../checks/contract.js';
 import type { Device } from '../../../project/model.js';
 import type { Block } from '../../annotate/index.js';
 import type { SheetContext } from '../contract.js';
+import { clearOfWires } from '../service-words.js';
 
 const SOURCE = 'numbers of the national electrical code as trade pages state them; the adopted code decides';
 
@@ -14,11 +15,11 @@ const RULES = [
   'A paddle fan hangs from a box rated for it and fastened to the framing; fans and lights are listed for the location they hang in.',
 ];
 
-const CAUTIONS = [
+const cautions = (wires: string): string[] => [
   'Electrical work has its own permit and inspection, rough and final. Who may do it is set by law: a licensed electrician where the law asks for one.',
   'Turn the circuit off at the panel, lock it, and prove it dead before opening any box. Never work on a live circuit.',
   'Circuits, loads, cable kinds, burial depths, bonding and protection are designed by the electrician and are not part of this sheet.',
-  'Call the utility locating service before trenching. Keep clear of the service drop while lifting beams, trusses and ladders.',
+  `Call the utility locating service before trenching. Keep clear of ${wires} while lifting beams, trusses and ladders.`,
   'Boxes and cable are not fastened to truss plates; no truss, beam or post is bored or notched for them beyond what its maker or the details allow.',
 ];
 
@@ -87,6 +88,6 @@ export function electricalBlocks(ctx: SheetContext, devices: readonly Device[]):
     { kind: 'numbered', items: RULES },
     { kind: 'para', text: `Source: ${SOURCE}.` },
     { kind: 'heading', text: 'Cautions' },
-    { kind: 'bullets', items: CAUTIONS },
+    { kind: 'bullets', items: cautions(clearOfWires(ctx.input.project)) },
   ];
 }

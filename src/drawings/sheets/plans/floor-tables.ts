@@ -5,8 +5,10 @@ import type { CheckResult } from '../../../checks/contract.js';
 import { type Placed, underCover } from '../../../checks/rooms/facts.js';
 import { isDoor } from '../../../checks/rooms/landing.js';
 import type { Opening } from '../../../project/model.js';
+import { heightAt } from '../../../structure/ground.js';
 import type { Block, TableRow } from '../../annotate/index.js';
 import type { SheetContext } from '../contract.js';
+import { meetsHouse } from '../details/slab-edge.js';
 
 const KIND: Readonly<Record<Opening['kind'], string>> = {
   window: 'window',
@@ -115,12 +117,14 @@ function findings(ctx: SheetContext): string[] {
 
 function slabNotes(ctx: SheetContext): string[] {
   const { len } = ctx;
-  return ctx.input.project.patio.slabs
+  return ctx.input.structure.slabs
     .filter((s) => s.state !== 'removed')
-    .map(
-      (s) =>
-        `Slab ${s.mark}, ${s.state}, ${len(s.thickness)}: top ${len(Math.abs(s.topAtHouse))} ${s.topAtHouse < 0 ? 'below' : 'above'} the finished floor at the house, falls ${formatSlope(s.fall)} away from it.`,
-    );
+    .map((s) => {
+      const near = s.outline.reduce((p, q) => (q.y < p.y ? q : p));
+      const top = heightAt(s.top, near);
+      const where = meetsHouse(s) ? 'at the house' : `at its near edge, ${len(near.y)} out from the house line`;
+      return `Slab ${s.mark}, ${s.state}, ${len(s.thickness)}: top ${len(Math.abs(top))} ${top < 0 ? 'below' : 'above'} the finished floor ${where}, falls ${formatSlope(-s.top.gy)} away from it.`;
+    });
 }
 
 export function floorBlocks(ctx: SheetContext, shown: readonly Placed[]): Block[] {
