@@ -33,16 +33,9 @@ describe('cover.houseTies', () => {
       },
     ]);
     expect(p.assumptions.map((a) => a.path)).toEqual(
-      expect.arrayContaining(['gap', 'G', 'fastener/rows'].map((key) => `/cover/houseTies/0/${key}`)),
+      expect.arrayContaining(['gap', 'G', 'level', 'fastener/rows'].map((key) => `/cover/houseTies/0/${key}`)),
     );
-    // A nailer follows the sheathing, so that its height is placed and not assumed.
-    expect(p.assumptions.map((a) => a.path)).not.toContain('/cover/houseTies/0/level');
     expect(p.questions.map((q) => q.path)).toContain('/cover/houseTies/0/verified');
-  });
-
-  it('assumes the height of a line through the end frame where none is given', () => {
-    const p = read(file(edit('"nailer": "ledger", ', '', TIE))).value!;
-    expect(p.assumptions.map((a) => a.path)).toContain('/cover/houseTies/0/level');
   });
 
   it.each([

@@ -2,7 +2,6 @@
 import type { Recorder } from '../../base/trace.js';
 import type { Combination } from '../../loads/model.js';
 import type { HouseTie } from '../../project/model.js';
-import { nailerLevel, placeNailer } from '../../structure/nailers.js';
 import { combinedLateralWithdrawal } from '../codes/nds-2018/index.js';
 import { say } from '../codes/say.js';
 import type { CheckContext, Finding } from '../contract.js';
@@ -14,13 +13,8 @@ import { type TieJoint, type TieValues, tieJoint, tieValues } from './tie-fasten
 
 const CLAUSE = 'NDS 2018 12.4';
 
-/**
- * Height of the line above finished floor: the mean of the middle of a nailer, which follows the sheathing; else as given,
- * else the lowest bearing of the roof's framing.
- */
-export function tieLevel(ctx: Pick<CheckContext, 'structure' | 'project'>, t: HouseTie): number {
-  const nailer = placeNailer(t, ctx.project, ctx.structure);
-  if (nailer) return nailerLevel(nailer);
+/** Height of the line above finished floor: as given, else the lowest bearing of the roof's framing. */
+export function tieLevel(ctx: Pick<CheckContext, 'structure'>, t: HouseTie): number {
   if (t.level !== undefined) return t.level;
   const ids = new Set(ctx.structure.members.filter((m) => m.roof === t.roof).map((m) => m.id));
   let least = Number.POSITIVE_INFINITY;

@@ -3,7 +3,6 @@ import type { Recorder } from '../../base/trace.js';
 import { dressedSize, type Fastener, LAG_SCREWS, LAG_THREAD, parseNominal, WOOD_SCREWS } from '../../catalog/index.js';
 import type { HouseTie } from '../../project/model.js';
 import type { RoofPlaced, Section, WallPlaced } from '../../structure/model.js';
-import { nailerUnderside, placeNailer } from '../../structure/nailers.js';
 import { makeSection } from '../../structure/sections.js';
 import {
   adjustedW,
@@ -148,12 +147,9 @@ function refusal(ctx: CheckContext, t: HouseTie, wall: WallPlaced, level: number
       `${t.mark} lies ${level.toFixed(1)} in above the floor and misses the plates of the ${wall.name} wall, whose top is ${wall.plate} in up: give its level, or fasten into studs.`,
     );
   }
-  const nailer = placeNailer(t, ctx.project, ctx.structure);
   for (const o of wall.openings) {
     const from = wall.start.x + o.offset;
-    // A nailer rises along the wall: over an opening its lower edge counts.
-    const low = nailer ? nailerUnderside(nailer, from, from + o.width) : level;
-    if (low > o.sill && low < o.head && from < t.to && from + o.width > t.from) {
+    if (level > o.sill && level < o.head && from < t.to && from + o.width > t.from) {
       return failed(CLAUSE, `${t.mark} runs across opening ${o.mark}: raise it over the head of the opening.`);
     }
   }

@@ -3,11 +3,9 @@ import { formatForce, formatLength } from '../../base/quantity/index.js';
 import { tieLevel, tieText } from '../../checks/lateral/house-tie.js';
 import { houseTieDemands } from '../../checks/lateral/side-loads.js';
 import type { SectionChoice } from '../../project/model.js';
-import { placeNailer } from '../../structure/nailers.js';
 import type { TableRow, TagWish } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetContext } from './contract.js';
-import { nailerWords } from './nailer-words.js';
 
 const largest = (values: Float64Array): number => values.reduce((most, x) => Math.max(most, Math.abs(x)), 0);
 
@@ -26,10 +24,6 @@ export function tieRows({ input }: SheetContext): TableRow[] {
     const d = demands.find((x) => x.mark === t.mark);
     const places = Math.floor((t.to - t.from) / t.fastener.spacing + 1e-6) + 1;
     const board = boardText(choices.sections[t.nailer]);
-    const nailer = placeNailer(t, input.project, input.structure);
-    const where = nailer
-      ? nailerWords(nailer, (v) => formatLength(v))
-      : `at ${formatLength(tieLevel(input, t))} above the floor`;
     const name = `${t.fastener.diameter.toFixed(3)} in ${t.fastener.kind === 'lag' ? 'lag screw' : 'wood screw'}`;
     return [
       { text: t.mark, mark: t.mark, path: t.path },
@@ -41,7 +35,7 @@ export function tieRows({ input }: SheetContext): TableRow[] {
       '–',
       d ? lb(largest(d.along)) : '–',
       d ? lb(largest(d.square)) : '–',
-      `${board}${where}: ${tieText(t, name)}, ${places * t.fastener.rows} in all; loads and a couple of ${d ? Math.ceil(largest(d.couple) / 12) : 0} lb·ft are for all of them together; sheathing's edge nailed to it as at boundaries`,
+      `${board}at ${formatLength(tieLevel(input, t))} above the floor: ${tieText(t, name)}, ${places * t.fastener.rows} in all; loads and a couple of ${d ? Math.ceil(largest(d.couple) / 12) : 0} lb·ft are for all of them together; sheathing's edge nailed to it as at boundaries`,
     ];
   });
 }
@@ -52,28 +46,19 @@ export function tiesOnPlan({ input, style }: SheetContext): {
   readonly tags: readonly TagWish[];
 } {
   const layer = 'S-ANNO-SYMB';
-  const placed = (input.project.cover.houseTies ?? []).map((t) => {
-    const pieces = placeNailer(t, input.project, input.structure)?.pieces;
-    return {
-      t,
-      y: input.structure.walls[t.wall]?.start.y ?? 0,
-      // A board is drawn whole, each piece of it; else the line of fasteners.
-      runs: pieces?.map((p) => [p.from.x, p.to.x] as const) ?? [[t.from, t.to] as const],
-    };
-  });
+  const placed = (input.project.cover.houseTies ?? []).map((t) => ({
+    t,
+    y: input.structure.walls[t.wall]?.start.y ?? 0,
+  }));
   return {
-    lines: placed.flatMap(({ t, y, runs }) =>
-      runs.map(
-        ([from, to]): Primitive => ({
-          kind: 'line',
-          layer,
-          pen: 'profile',
-          a: { x: from, y },
-          b: { x: to, y },
-          mark: t.mark,
-        }),
-      ),
-    ),
+    lines: placed.map(({ t, y }) => ({
+      kind: 'line',
+      layer,
+      pen: 'profile',
+      a: { x: t.from, y },
+      b: { x: t.to, y },
+      mark: t.mark,
+    })),
     tags: placed.map(({ t, y }) => ({
       kind: 'joint',
       text: t.mark,

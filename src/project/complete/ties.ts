@@ -5,8 +5,7 @@ import type { Notebook } from './notebook.js';
 type WrittenTie = NonNullable<WrittenCover['houseTies']>[number];
 
 function tie(w: WrittenTie, path: string, wallNames: readonly string[], note: Notebook): HouseTie {
-  // A nailer follows the sheathing: its height is placed, not assumed.
-  if (w.level === undefined && w.nailer === undefined) {
+  if (w.level === undefined) {
     note.assumptions.push({
       path: `${path}/level`,
       text: `${w.mark} fastened to the house at the level of the lowest bearing of ${w.roof}`,

@@ -20,7 +20,7 @@ export interface HouseTie {
   /** First and last fastener along the house x axis. */
   readonly from: Inches;
   readonly to: Inches;
-  /** Height of the line above finished floor, unless a nailer follows the sheathing; undefined: at the roof's lowest bearing. */
+  /** Height of the line above finished floor; undefined: at the roof's lowest bearing. */
   readonly level: Inches | undefined;
   /** Section of a board of its own flat against the wall under the sheathing's edge; empty: the roof's end frame. */
   readonly nailer: string;

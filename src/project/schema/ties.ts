@@ -16,14 +16,7 @@ export const houseTie = part(
     wall: given(text('Name of the house wall.', 'rear')),
     from: given(length('First fastener, along the house x axis.', '-9 ft', -FAR, FAR)),
     to: given(length('Last fastener.', '9 ft', -FAR, FAR)),
-    level: maybe(
-      length(
-        "Height above finished floor, where the end frame itself is fastened; a nailer follows the sheathing instead. Left out: at the roof's lowest bearing.",
-        '8 ft 6 in',
-        24,
-        480,
-      ),
-    ),
+    level: maybe(length("Height above finished floor. Left out: at the roof's lowest bearing.", '8 ft 6 in', 24, 480)),
     nailer: maybe(
       text(
         'Name of the section under choices of a board flat against the wall under the edge of the sheathing. Left out: the fasteners go through the end frame of the roof.',

@@ -15,7 +15,6 @@ import { rakeCarried } from './rake.js';
 import { coveringSlope, pitchInRange } from './roof-slope.js';
 import { roofsMeet } from './roofs-meet.js';
 import { sheathingSpan } from './sheathing-span.js';
-import { tieLevels } from './tie-level.js';
 import { water } from './water.js';
 
 /** What placing relies on: when one of these fails nothing is placed. */
@@ -30,7 +29,6 @@ export const STRUCTURE_RULES: readonly StructureRule[] = [
   houseRoofs,
   overlays,
   roofsMeet,
-  tieLevels,
   footingsApart,
   postFit,
   headroom,

@@ -1,21 +1,17 @@
 /** Boards flat against the house wall that a house tie's fasteners go through. */
-import { placeNailer } from '../../structure/nailers.js';
 import { makeSection } from '../../structure/sections.js';
 import type { TakeoffInput } from './input.js';
 import type { LooseCut } from './model.js';
 import { specOf } from './stock.js';
 
-export function nailerCuts({ project, structure, buying }: TakeoffInput): LooseCut[] {
+export function nailerCuts({ project, buying }: TakeoffInput): LooseCut[] {
   return (project.cover.houseTies ?? []).flatMap((t): LooseCut[] => {
     const choice = t.nailer === '' ? undefined : project.choices.sections[t.nailer];
     if (!choice) return [];
     const made = makeSection(choice, { choice: t.nailer, path: t.path });
     if (!made.ok) return [];
-    const lengths = placeNailer(t, project, structure)?.pieces.map((p) => p.length) ?? [t.to - t.from];
-    return lengths.map((length, i): LooseCut => {
-      const id = lengths.length > 1 ? `${t.mark}.nailer.${i + 1}` : `${t.mark}.nailer`;
-      const cut = { id, part: t.mark, mark: t.mark, what: 'nailer on the house wall', length };
-      return { spec: specOf(made.section, buying, length), phase: 'framing', cut };
-    });
+    const length = t.to - t.from;
+    const cut = { id: `${t.mark}.nailer`, part: t.mark, mark: t.mark, what: 'nailer on the house wall', length };
+    return [{ spec: specOf(made.section, buying, length), phase: 'framing', cut }];
   });
 }

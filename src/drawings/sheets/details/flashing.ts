@@ -1,15 +1,12 @@
 /** Order of the flashing where a roof meets the wall of the house, in section. */
-import type { Vec2 } from '../../../base/vec.js';
 import { findSize } from '../../../catalog/index.js';
 import type { HouseTie } from '../../../project/model.js';
 import { FLASHING } from '../../../structure/constants.js';
 import { findPanel } from '../../../structure/layers.js';
-import { type NailerPiece, placeNailer, plumbDepth } from '../../../structure/nailers.js';
 import { planeHeight } from '../../../structure/surfaces.js';
 import type { Primitive, Rect } from '../../ir/index.js';
 import { see } from '../../views/camera.js';
 import type { SheetContext } from '../contract.js';
-import { nailerWords } from '../nailer-words.js';
 import { dims } from '../parts.js';
 import type { Detail } from './contract.js';
 import { facing, nearPicture, part, rect, spot, stroke } from './picture.js';
@@ -46,10 +43,7 @@ export function flashing(ctx: SheetContext, e: WallEdge): Detail {
   const top = (x: number): number => deck - (x - out) * fall;
   const cover = surface.thickness - (findPanel(spec.finish.sheathing)?.thickness ?? 0);
   const tie = tieOf(ctx, e);
-  const nailer = tie && placeNailer(tie, project, structure);
-  // Where the section cuts it; a piece that slopes along the wall shows its plumb depth.
-  const piece = nailer?.pieces.find((p) => p.from.x - 1e-6 <= foot.x && foot.x <= p.to.x + 1e-6);
-  const board = piece && boardOf(piece, foot.x, piece.section.width);
+  const board = tie && boardOf(ctx, tie);
   const low = deck - (board?.d ?? 9) - ABOUT / 2 - 3;
   const frame: Rect = { x: x0 - 7, y: low, w: OUT + 7, h: deck + ABOUT + 3 - low };
   const depth = see(camera, { ...foot, z: 0 }).depth;
@@ -73,16 +67,12 @@ export function flashing(ctx: SheetContext, e: WallEdge): Detail {
           structure.members.some((m) => m.id === p.part && m.roof === roof.mark)),
     }),
     ...(board
-      ? part(
-          board.outline.map((p) => ({ x: x0 + p.x, y: p.y })),
-          'cut',
-          {
-            pattern: 'wood-cross',
-            fill: true,
-            finish: true,
-            ...(tie && { mark: tie.mark }),
-          },
-        )
+      ? part(rect(x0, top(0) - board.d - 0.7, x0 + board.b, top(0) - 0.7), 'cut', {
+          pattern: 'wood-cross',
+          fill: true,
+          finish: true,
+          mark: tie.mark,
+        })
       : []),
     // Cladding above and below what was opened.
     ...part(rect(x0, deck + cover + CLEAR, x0 + clad, high), 'existing-cut', { pattern: 'sand', finish: true }),
@@ -135,8 +125,8 @@ export function flashing(ctx: SheetContext, e: WallEdge): Detail {
     },
     {
       at: { x: x0 + (board?.b ?? 1.5) / 2, y: top(0) - (board?.d ?? 6) * 0.6 },
-      text: nailer
-        ? `${nailer.mark}: nailer ${nailer.pieces[0]!.section.label}, ${nailerWords(nailer, len)}; the edge of the sheathing nailed to it; fastened through the membrane, every screw sealed by it; loads in the joint schedule.`
+      text: board
+        ? `${tie.mark}: nailer ${board.label} fastened through the membrane, every screw sealed by it; loads in the joint schedule.`
         : e.sloping
           ? `End frame of ${roof.mark}, standing clear of the cladding line.`
           : `Ledger or frame of ${roof.mark}, fastened through the membrane.`,
@@ -193,17 +183,11 @@ export function flashing(ctx: SheetContext, e: WallEdge): Detail {
   };
 }
 
-/** A nailer where plumb plane x = const cuts it: breadth, plumb depth, and its outline from the face of the wall outward. */
-function boardOf(p: NailerPiece, x: number, b: number) {
-  const d = plumbDepth(p);
-  const z = p.from.z + Math.tan(p.rise) * (x - p.from.x);
-  // Bevelled so that its top lies flat under the sheathing.
-  const outer = z - b * Math.tan(p.bevel);
-  const outline: Vec2[] = [
-    { x: 0, y: z - d },
-    { x: b, y: z - d },
-    { x: b, y: outer },
-    { x: 0, y: z },
-  ];
-  return { b, d, outline };
+function boardOf(
+  ctx: SheetContext,
+  t: HouseTie,
+): { readonly b: number; readonly d: number; readonly label: string } | undefined {
+  const s = ctx.input.project.choices.sections[t.nailer];
+  const size = s !== undefined && 'size' in s ? findSize(s.size) : undefined;
+  return size && s && 'size' in s ? { b: size.b, d: size.d, label: `${s.size} ${s.species} ${s.grade}` } : undefined;
 }

@@ -15,7 +15,7 @@ export interface WallEdge extends EdgeAtWall {
   readonly sloping: boolean;
 }
 
-export function edgesOf(ctx: Pick<SheetContext, 'input'>): WallEdge[] {
+export function edgesOf(ctx: SheetContext): WallEdge[] {
   const { structure, project } = ctx.input;
   return edgesAtWalls(structure.surfaces, structure.walls).flatMap((e): WallEdge[] => {
     const house = project.house.walls[structure.walls.indexOf(e.wall)];

@@ -1,11 +1,9 @@
 /** Keyed notes of the existing and demolition plan, from what the file states and from what the new work cuts. */
 import { centroid, contains } from '../../../base/plane.js';
 import type { Vec2 } from '../../../base/vec.js';
-import { FLASHING } from '../../../structure/constants.js';
 import type { WallPlaced } from '../../../structure/model.js';
 import type { LayerName } from '../../ir/index.js';
 import type { DrawingInput } from '../contract.js';
-import { edgesOf } from '../details/wall-edges.js';
 import { WALL } from '../plan-base.js';
 
 export interface KeyedNote {
@@ -92,45 +90,16 @@ function slabDrafts({ structure }: DrawingInput, len: (v: number) => string): Dr
   return drafts;
 }
 
-/**
- * What is opened for a line of fasteners from `a` to `b` along a wall: the whole roof edge against the wall there, on the
- * wall's length, and the flashing's own size past each end of it for laps and kick-out; with the length of that edge.
- */
-function opened(input: DrawingInput, w: WallPlaced, a: number, b: number): { from: number; to: number; edge: number } {
-  const size = Math.hypot(w.end.x - w.start.x, w.end.y - w.start.y);
-  const edges = edgesOf({ input }).filter((e) => e.wall === w);
-  // The roof that lies over most of the line: a neighbour's overhang may reach over its end.
-  const over = (mark: string): number =>
-    edges
-      .filter((e) => e.roof.mark === mark)
-      .reduce((sum, e) => sum + Math.max(0, Math.min(b, e.to.along) - Math.max(a, e.from.along)), 0);
-  const [roof] = [...new Set(edges.map((e) => e.roof.mark))].sort((p, q) => over(q) - over(p));
-  const mine = edges.filter((e) => e.roof.mark === roof && over(e.roof.mark) > 0);
-  if (mine.length === 0) return { from: a, to: b, edge: 0 };
-  const low = Math.max(0, Math.min(...mine.map((e) => e.from.along)));
-  const high = Math.min(size, Math.max(...mine.map((e) => e.to.along)));
-  return {
-    from: Math.max(0, Math.min(a, low - FLASHING)),
-    to: Math.min(size, Math.max(b, high + FLASHING)),
-    edge: high - low,
-  };
-}
-
-function houseDrafts(input: DrawingInput, len: (v: number) => string): Draft[] {
-  const { project, structure } = input;
+function houseDrafts({ project, structure }: DrawingInput, len: (v: number) => string): Draft[] {
   const drafts: Draft[] = [];
   const open = (wall: number, from: number, to: number, what: string, mark: string): void => {
     const w = structure.walls[wall];
     if (!w) return;
-    const { from: a, to: b, edge } = opened(input, w, ...alongWall(w, from, to));
+    const [a, b] = alongWall(w, from, to);
     const ring = strip(w, a, b);
-    const flashed =
-      edge > 0
-        ? `: the ${len(edge)} of roof edge against it, and ${len(FLASHING)} past each free end for laps and kick-out; as high as the flashing of the details asks, following the roof`
-        : ', wide enough for the flashing of the details';
     const build = project.house.walls[wall]!.build.cladding.replace('-', ' ');
     drafts.push({
-      text: `${what} on the ${w.name} wall: take the ${build} off down to the sheathing over ${len(b - a)}${flashed}. Studs and sheathing stay; show the framing to the inspector before it is covered.`,
+      text: `${what} on the ${w.name} wall: take the ${build} off down to the sheathing over ${len(b - a)}, wide enough for the flashing of the details. Studs and sheathing stay; show the framing to the inspector before it is covered.`,
       places: [{ x: ring[0]!.x + 0.25 * (ring[1]!.x - ring[0]!.x), y: ring[0]!.y + 0.25 * (ring[1]!.y - ring[0]!.y) }],
       cuts: [ring],
       layer: 'A-WALL-DEMO',
