@@ -1,11 +1,9 @@
 /** What the footing plan lays out by: offsets from the house, diagonals that must agree, and its tables and notes. */
 import type { Block, TableRow } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
-import { besideBlocks } from './beside-house-words.js';
 import type { SheetContext } from './contract.js';
 import { unique } from './parts.js';
 import { houseCorners } from './plan-base.js';
-import { steelNotes } from './steel-words.js';
 
 export interface FootingLayout {
   /** Footing centers along and out from the house, each once. */
@@ -121,7 +119,6 @@ export function footingBlocks(
           ],
           rows: diagonalRows,
         },
-    ...besideBlocks(ctx),
     { kind: 'heading', text: 'Notes' },
     {
       kind: 'numbered',
@@ -145,7 +142,6 @@ export function footingBlocks(
               'Posts set in the ground: brace them plumb in their holes before the backfill goes in; concrete cast against undisturbed soil, or sand or soil in layers of at most 8 in, each tamped.',
             ]
           : []),
-        ...steelNotes(ctx),
         'Sizes, concrete and reinforcement: footing schedule. Deep or caving holes need shoring or sloping; keep people out of them.',
       ],
     },

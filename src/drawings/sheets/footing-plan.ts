@@ -2,7 +2,6 @@
 import { placeTags, type TagWish } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
-import { callsOnPlan } from './details/calls.js';
 import { type FootingLayout, footingBlocks, footingLayout } from './footing-layout.js';
 import { alongHouse, houseStretch, type Stretch, stretchPlan } from './house-stretch.js';
 import { dims, unique } from './parts.js';
@@ -133,7 +132,6 @@ function content(ctx: SheetContext, stretch: Stretch, { xs, ys, diagonals }: Foo
       ),
   );
   over.push(...placeTags(wishes, scale.ratio, over, [...items, ...diagonals]));
-  over.push(...callsOnPlan(ctx, scale.ratio, over, [...items, ...diagonals], true));
   return { items: [...items, ...diagonals], over };
 }
 

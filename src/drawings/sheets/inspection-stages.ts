@@ -6,12 +6,10 @@ import { servedBy } from '../../checks/joints/serving.js';
 import { GROUND } from '../../checks/roof/slab-fall.js';
 import { markList } from '../../report/path/table.js';
 import type { TableRow } from '../annotate/index.js';
-import { besideLine } from './beside-house-words.js';
 import type { SheetContext } from './contract.js';
 import { meetsHouse } from './details/slab-edge.js';
 import { footingSize, pierSize } from './footing-words.js';
 import { briefly } from './joint-text.js';
-import { steelNotes } from './steel-words.js';
 
 const words = (s: string): string => s.replaceAll('-', ' ');
 
@@ -131,9 +129,7 @@ export function stages(ctx: SheetContext): TableRow[] {
       'Footings',
       'before concrete',
       join([
-        besideLine(ctx),
         ...footings(ctx),
-        ...steelNotes(ctx),
         ...anchors(ctx),
         `Bottoms on undisturbed soil, clean and dry, at or below the frost depth of ${len(project.basis.frost.value)}; bars on supports, 3" off the soil (common practice, no source); NOT POURED`,
       ]),

@@ -97,9 +97,7 @@ export function jointTable(ctx: SheetContext): Block[] {
       kind: 'table',
       title: 'Details called for on this plan',
       columns: [{ head: 'Sheet' }, { head: 'No.', align: 'right' }, { head: 'Detail', grow: true }],
-      rows: detailCalls(ctx)
-        .filter((c) => !c.below)
-        .map((c): TableRow => [c.sheet, c.number, c.title]),
+      rows: detailCalls(ctx).map((c): TableRow => [c.sheet, c.number, c.title]),
     },
     { kind: 'heading', text: 'Buying connectors' },
     {

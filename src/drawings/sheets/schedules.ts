@@ -12,7 +12,6 @@ import { footingSize, pierSize } from './footing-words.js';
 import { isStatement } from './governing.js';
 import { madeOf, pounds, tied } from './joint-text.js';
 import { flowSheets } from './parts.js';
-import { steelSchedule } from './steel-words.js';
 import { overlaySchedule } from './tie-in-parts.js';
 import { tieRows } from './tie-rows.js';
 
@@ -171,7 +170,6 @@ function draw(ctx: SheetContext): SheetBody[] {
       ],
       rows: footings,
     },
-    ...steelSchedule(ctx),
     { kind: 'gap' },
     {
       kind: 'table',

@@ -99,7 +99,7 @@ describe('steel', () => {
     expect(left).toBe('');
     const by = (item: string) => cuts.filter((c) => c.spec.item === item).map((c) => c.cut.length);
     expect(by('#4 bar')).toEqual(Array(6).fill(f.size - 6));
-    expect(by('#5 bar')).toEqual(Array(4).fill(f.top - f.bottom - 5 + 16 * 0.625)); // leg: 12 db, bend 3 db, bar
+    expect(by('#5 bar')).toEqual(Array(4).fill(f.top - f.bottom - 5));
     expect(by('#3 bar').length).toBe(Math.floor((f.top - f.bottom - f.padThickness - 2) / 10) + 1);
   });
   it('what it does not know it leaves open, in the take-off too', () => {

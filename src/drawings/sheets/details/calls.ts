@@ -55,24 +55,21 @@ function marks(
   return placed;
 }
 
-/** On a plan: every detail at its place; those of the ground on the footing plan, the others on the joint plan. */
+/** On a plan: every detail at its place. */
 export const callsOnPlan = (
   ctx: SheetContext,
   scale: number,
   over: readonly Primitive[],
   lines: readonly Primitive[],
-  below = false,
 ): readonly Primitive[] =>
   marks(
     ctx,
-    detailCalls(ctx)
-      .filter((call) => (call.below === true) === below)
-      .map((call) => ({
-        call,
-        at: { x: call.at.x, y: call.at.y },
-        // On a plan only the place is meant, not how much of it the detail shows.
-        radius: ctx.style.note / scale,
-      })),
+    detailCalls(ctx).map((call) => ({
+      call,
+      at: { x: call.at.x, y: call.at.y },
+      // On a plan only the place is meant, not how much of it the detail shows.
+      radius: ctx.style.note / scale,
+    })),
     scale,
     over,
     lines,

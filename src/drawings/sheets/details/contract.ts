@@ -43,8 +43,6 @@ export interface Call {
   readonly at: Vec3;
   /** Places made alike, the drawn one among them or not: a section shows the nearest to its plane. */
   readonly alike?: readonly Vec3[];
-  /** Called on the footing plan and not on the joint plan. */
-  readonly below?: true;
   /** Direction in plan in which the detail's picture runs: a section that runs across it does not show its parts. */
   readonly runs?: Vec2;
   /** Of the dashed circle in a section, inches. */

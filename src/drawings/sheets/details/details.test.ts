@@ -9,7 +9,7 @@ import { rakeProject } from '../../../structure/testing-rake.js';
 import { ridgeProject } from '../../../structure/testing-ridge.js';
 import type { Dimension, Primitive } from '../../ir/index.js';
 import { sheetContext } from '../context.js';
-import { idsOf, type SheetContext } from '../contract.js';
+import { idsOf, SHEET_IDS, type SheetContext, type SheetKindId } from '../contract.js';
 import { bearingDetails } from './bearing.js';
 import { connectorOver } from './connectors.js';
 import type { Detail, DetailView } from './contract.js';
@@ -204,8 +204,9 @@ it('packs details onto few sheets, and numbers them from one on each', () => {
 });
 
 it('moves ids past those that a longer cover has taken', () => {
-  expect(idsOf(['cover', 'inspections', 'trusses', 'truss-papers'])).toEqual(['G-001', 'G-002', 'S-502', 'S-503']);
-  expect(idsOf(['cover', 'cover', 'inspections', 'inspections', 'trusses', 'trusses', 'truss-papers'])).toEqual([
+  const ids = (kinds: readonly SheetKindId[]): string[] => idsOf(kinds.map((k) => SHEET_IDS[k]));
+  expect(ids(['cover', 'inspections', 'trusses', 'truss-papers'])).toEqual(['G-001', 'G-002', 'S-502', 'S-503']);
+  expect(ids(['cover', 'cover', 'inspections', 'inspections', 'trusses', 'trusses', 'truss-papers'])).toEqual([
     'G-001',
     'G-002',
     'G-003',

@@ -1,6 +1,5 @@
 /** Foot of a post: base, standoff, what lies round it, clearances, and how a wrap stops short of it. */
 import { OVER_CONCRETE, OVER_EARTH } from '../../../checks/durability/rows.js';
-import { laidSteel } from '../../../checks/footings/laid-steel.js';
 import { markList } from '../../../report/path/table.js';
 import { heightAt, slabAt } from '../../../structure/ground.js';
 import type { Footing, Joint, Member } from '../../../structure/model.js';
@@ -11,7 +10,6 @@ import { footOfPost } from '../footing-words.js';
 import { briefly, needText } from '../joint-text.js';
 import { dims } from '../parts.js';
 import type { Detail } from './contract.js';
-import { steelInSection } from './footing-steel.js';
 import { broken, facing, nearPicture, part, rect, soilIn, spot, stroke } from './picture.js';
 
 /** Thickness of a wrap board, the gap behind it and the gap below it, inches. Common practice, no source. */
@@ -77,7 +75,6 @@ function detailOf(ctx: SheetContext, { marks, joint, post, footing }: Foot): Det
       finish: true,
       keep: (p) => p.part === post.id || p.part === footing.id || (p.role === 'slab' && p.state !== 'removed'),
     }),
-    ...steelInSection(footing, laidSteel(footing), c.x),
     // Plate and stirrup of the base: their place only.
     {
       kind: 'polyline',

@@ -4,7 +4,6 @@ import { idAt, SHEET_IDS } from '../contract.js';
 import { bearingDetails } from './bearing.js';
 import type { Call, Detail, DetailMaker } from './contract.js';
 import { eaveDetails } from './eave.js';
-import { footingSteelDetails } from './footing-steel.js';
 import { ledgerDetails } from './ledger.js';
 import { type Packed, packDetails } from './pack.js';
 import { plyDetails } from './plies.js';
@@ -29,15 +28,7 @@ const FAMILIES: Readonly<Record<Family, Sheets>> = {
   'joint-details': {
     title: 'Connection and bracing details',
     discipline: 'S',
-    makers: [
-      postBeamDetails,
-      plyDetails,
-      bearingDetails,
-      tiedRafterDetails,
-      trussBracingDetails,
-      ledgerDetails,
-      footingSteelDetails,
-    ],
+    makers: [postBeamDetails, plyDetails, bearingDetails, tiedRafterDetails, trussBracingDetails, ledgerDetails],
   },
   'edge-details': {
     title: 'Edge and weather details',
