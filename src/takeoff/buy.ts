@@ -15,6 +15,7 @@ import { strayPapers, type TrussSheet, trussSheets } from './orders/truss.js';
 import { type Costs, costsOf } from './prices/costs.js';
 import { INVENTED, inventedPrices } from './prices/invented.js';
 import { takeOff } from './take-off.js';
+import { wholeRoof } from './whole-roof.js';
 
 export interface BuyOptions {
   readonly solve?: Solve | undefined;
@@ -42,11 +43,12 @@ export interface Buy {
 }
 
 /** @param ctx everything derived, for the loads of the truss order; without it that order is left out */
-export function buyOf(project: Project, structure: Structure, ctx: CheckContext | undefined, o: BuyOptions = {}): Buy {
+export function buyOf(project: Project, placed: Structure, ctx: CheckContext | undefined, o: BuyOptions = {}): Buy {
+  const structure = wholeRoof(placed);
   const buying = project.buying ?? USUAL_BUYING;
   const own = o.prices === 'invented' ? undefined : (o.prices ?? project.prices);
-  const prices = own ?? inventedPrices(takeOff(project, structure));
-  const takeoff = takeOff(project, structure, { solve: o.solve, prices });
+  const prices = own ?? inventedPrices(takeOff(project, placed));
+  const takeoff = takeOff(project, placed, { solve: o.solve, prices });
   const scopes = scopesOf({ project, structure, takeoff });
   return {
     project,
