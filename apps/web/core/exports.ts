@@ -27,6 +27,8 @@ async function pdf({ d, fonts }: Job, sheets: readonly Sheet[], name: string): P
   const data = await pdfOf(sheets, fonts, {
     title: `${job.title}, ${job.address}`,
     author: job.preparedBy,
+    subject: d.verdict.issuable ? 'For permit' : 'PRELIMINARY – NOT FOR PERMIT',
+    keywords: sheets.map((s) => s.id).join(', '),
     date: new Date(`${job.date}T00:00:00Z`),
   });
   return { name, mime: 'application/pdf', bytes: data };
