@@ -1,10 +1,11 @@
 /** The built app served on a free port, and a Chromium of the system's to look at it with. */
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, rmdirSync, statSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmdirSync, statSync } from 'node:fs';
 import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll } from 'vitest';
 import { serve } from '../../apps/cli/commands/app.js';
 
 export const root = join(import.meta.dirname, '../..');
@@ -85,6 +86,38 @@ export async function site(): Promise<Site> {
   const server = await serve(0, join(root, 'dist/web'));
   return { server, url: `http://127.0.0.1:${(server.address() as AddressInfo).port}/` };
 }
+
+/** Browser and built app of a test file, there from its first test to its last. */
+export interface Here {
+  readonly browser: Browser;
+  readonly url: string;
+}
+
+/** Opens both before the tests of the file that calls it, and closes them after. */
+export function here(): Here {
+  const now: { browser?: Browser; site?: Site } = {};
+  beforeAll(async () => {
+    await built();
+    [now.browser, now.site] = await Promise.all([launch(), site()]);
+  }, 120_000);
+  afterAll(async () => {
+    await now.browser?.close();
+    now.site?.server.close();
+  });
+  return {
+    get browser() {
+      return now.browser!;
+    },
+    get url() {
+      return now.site!.url;
+    },
+  };
+}
+
+/** The largest example. */
+export const L = '05-l-shape-two-roofs';
+export const fileOf = (example: string): string => join(root, 'examples', example, 'project.json');
+export const textOf = (example: string): string => readFileSync(fileOf(example), 'utf8');
 
 export const DESKTOP = { width: 1440, height: 900 };
 export const PHONE = { width: 390, height: 844 };

@@ -4,8 +4,8 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
 import { main } from '../../apps/cli/main.js';
 import {
   compareChoices,
@@ -17,36 +17,26 @@ import {
   stakeOf,
 } from '../../src/index.js';
 import {
-  built,
   desk,
   drawn,
   example,
-  launch,
+  fileOf,
+  here,
+  L,
   opened,
   PHONE,
   panel,
   root,
-  type Site,
   settled,
   site,
+  textOf,
 } from './browser.testing.js';
 
-let browser: Browser;
-let s: Site;
+const app = here();
 const dir = mkdtempSync(join(tmpdir(), 'eavewright-'));
-beforeAll(async () => {
-  await built();
-  [browser, s] = await Promise.all([launch(), site()]);
-}, 120_000);
-afterAll(async () => {
-  await browser?.close();
-  s?.server.close();
-  rmSync(dir, { recursive: true });
-});
+afterAll(() => rmSync(dir, { recursive: true }));
 
-const L = '05-l-shape-two-roofs';
-const file = join(root, 'examples', L, 'project.json');
-const text = readFileSync(file, 'utf8');
+const text = textOf(L);
 const SMALL = { width: 360, height: 740 };
 const SLOW = { timeout: 60_000 };
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -54,7 +44,7 @@ const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 const quiet = { out: () => {}, err: () => {}, progress: () => {} };
 /** Bytes that a command writes for the example. */
 async function commanded(command: string, name: string): Promise<Buffer> {
-  await main([command, file, '-o', join(dir, command)], quiet);
+  await main([command, fileOf(L), '-o', join(dir, command)], quiet);
   return readFileSync(join(dir, command, name));
 }
 
@@ -102,7 +92,7 @@ async function against(page: Page): Promise<string[]> {
 describe('the site view on a phone without a network', () => {
   it('ticks a card, keeps it over a reload, and undoes it', async () => {
     const own = await site();
-    const { page, context } = await desk(browser, own.url, SMALL);
+    const { page, context } = await desk(app.browser, own.url, SMALL);
     await page.evaluate(() => navigator.serviceWorker.ready);
     await page.waitForFunction(async () => (await caches.keys()).length === 1);
     await page.reload();
@@ -146,7 +136,7 @@ describe('the site view on a phone without a network', () => {
 
   it('buys too: the solver is at hand', async () => {
     const own = await site();
-    const { page, context, faults } = await desk(browser, own.url, SMALL);
+    const { page, context, faults } = await desk(app.browser, own.url, SMALL);
     await page.evaluate(() => navigator.serviceWorker.ready);
     await page.reload();
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
@@ -176,7 +166,7 @@ describe('a measured blunder', () => {
     }));
     const wrong = layout.readings.findIndex((r) => r.kind === 'along' && r.to === 'F2');
     const kept = rows.filter((_, i) => i !== wrong);
-    const { page, context, faults } = await desk(browser, s.url, PHONE);
+    const { page, context, faults } = await desk(app.browser, app.url, PHONE);
     await opened(page, 'read.json', editText(text, [{ path: '/log/asBuilt', value: { readings: kept } }]).value!);
     await drawn(page);
     await view(page, 'Site', 'Stake out');
@@ -208,7 +198,7 @@ describe('the buy view', () => {
       readonly cuts: readonly { readonly item: string; readonly boards: readonly unknown[] }[];
       readonly lines: readonly { readonly id: string; readonly buy: { readonly quantity: number } }[];
     };
-    const { page, context, faults } = await desk(browser, s.url, PHONE);
+    const { page, context, faults } = await desk(app.browser, app.url, PHONE);
     await example(page, L);
     await view(page, 'Buy');
     const seen = await page
@@ -241,7 +231,7 @@ describe('the buy view', () => {
   });
 
   it('takes a price typed in place and a filled list, and a line picks its part', async () => {
-    const { page, context } = await desk(browser, s.url, PHONE);
+    const { page, context } = await desk(app.browser, app.url, PHONE);
     await example(page, L);
     await view(page, 'Buy');
     const bags = page.locator('[data-line^="concrete:footings"]').first();
@@ -277,7 +267,7 @@ describe('other ways to build it', () => {
   it('stand side by side with the checks that would fail, at prices that say they are invented', async () => {
     const { project } = derive(text);
     const rows = compareChoices(project!, deriveProject, { priceList: inventedPrices });
-    const { page, context, faults } = await desk(browser, s.url, PHONE);
+    const { page, context, faults } = await desk(app.browser, app.url, PHONE);
     await example(page, L);
     await view(page, 'Buy', 'Cost');
     await page.locator('.buy-view .choice input').check();
@@ -300,7 +290,7 @@ describe('other ways to build it', () => {
 describe('both views', () => {
   for (const colorScheme of ['light', 'dark'] as const)
     it(`fit 360 px, have keys for gloves, and nothing is against WCAG 2.2 AA, ${colorScheme}`, async () => {
-      const { page, context } = await desk(browser, s.url, SMALL);
+      const { page, context } = await desk(app.browser, app.url, SMALL);
       await page.emulateMedia({ colorScheme });
       await example(page, L);
       const pages = {
@@ -325,7 +315,7 @@ describe('both views', () => {
 describe('the single file', () => {
   it('plans the cuts with the solver as well', async () => {
     const { page, context, faults } = await desk(
-      browser,
+      app.browser,
       pathToFileURL(join(root, 'dist/eavewright.html')).href,
       PHONE,
     );

@@ -1,39 +1,13 @@
-/** What is kept: a killed tab, two tabs, no network, files that are damaged or too new, the single file. */
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import {
-  built,
-  desk,
-  drawn,
-  example,
-  launch,
-  opened,
-  root,
-  type Site,
-  settled,
-  site,
-  thing,
-} from './browser.testing.js';
+import { describe, expect, it } from 'vitest';
+import { desk, drawn, example, here, L, opened, root, settled, site, textOf, thing } from './browser.testing.js';
 
-let browser: Browser;
-let s: Site;
-beforeAll(async () => {
-  await built();
-  [browser, s] = await Promise.all([launch(), site()]);
-}, 120_000);
-afterAll(async () => {
-  await browser?.close();
-  s?.server.close();
-});
-
-const L = '05-l-shape-two-roofs';
+const app = here();
 
 describe('keeping', () => {
   it('a killed tab loses nothing, not even what can be undone', async () => {
-    const { page, context } = await desk(browser, s.url);
+    const { page, context } = await desk(app.browser, app.url);
     await example(page, L);
     await thing(page, 'Move post P4').focus();
     await page.keyboard.press('ArrowLeft');
@@ -54,7 +28,7 @@ describe('keeping', () => {
   });
 
   it('two tabs do not write over each other silently', async () => {
-    const { page, context } = await desk(browser, s.url);
+    const { page, context } = await desk(app.browser, app.url);
     await example(page, L);
     await settled(page);
     const other = await context.newPage();
@@ -75,7 +49,7 @@ describe('keeping', () => {
 
   it('reloads without a network', async () => {
     const own = await site();
-    const { page, context } = await desk(browser, own.url);
+    const { page, context } = await desk(app.browser, own.url);
     await page.evaluate(() => navigator.serviceWorker.ready);
     await page.waitForFunction(async () => (await caches.keys()).length === 1);
     await page.reload();
@@ -93,8 +67,8 @@ describe('keeping', () => {
 
 describe('files', () => {
   it('a damaged one shows every issue with its place and what would be right', async () => {
-    const { page, context } = await desk(browser, s.url);
-    await opened(page, 'broken.json', readFileSync(join(root, 'examples/03-broken-on-purpose/project.json'), 'utf8'));
+    const { page, context } = await desk(app.browser, app.url);
+    await opened(page, 'broken.json', textOf('03-broken-on-purpose'));
     await page.waitForSelector('.issues li');
     expect(await page.locator('.issues li').count()).toBe(5);
     const said = await page.innerText('.issues');
@@ -104,7 +78,7 @@ describe('files', () => {
   });
 
   it('one that is no JSON at all names the slip', async () => {
-    const { page, context } = await desk(browser, s.url);
+    const { page, context } = await desk(app.browser, app.url);
     await opened(page, 'cut.json', '{ "eavewright": 1, "job": { "title": "half a fi');
     await page.waitForSelector('.issues li');
     expect(await page.innerText('.issues')).toContain('syntax');
@@ -112,7 +86,7 @@ describe('files', () => {
   });
 
   it('one of a newer version is refused with the reason', async () => {
-    const { page, context } = await desk(browser, s.url);
+    const { page, context } = await desk(app.browser, app.url);
     await opened(page, 'new.json', '{ "eavewright": 99 }');
     await page.waitForSelector('.issues li');
     expect(await page.innerText('.issues')).toMatch(/newer-version[\s\S]*later version of the program/);
@@ -122,7 +96,7 @@ describe('files', () => {
 
 describe('the single HTML file', () => {
   it('opens from the disk and works everything out', async () => {
-    const { page, context, faults } = await desk(browser, pathToFileURL(join(root, 'dist/eavewright.html')).href);
+    const { page, context, faults } = await desk(app.browser, pathToFileURL(join(root, 'dist/eavewright.html')).href);
     await example(page, L);
     await thing(page, `Dimension 11'-1`).waitFor({ state: 'attached' });
     expect(await page.innerText('[data-testid="stamp"]')).toMatch(/for permit/i);

@@ -3,40 +3,28 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { main } from '../../apps/cli/main.js';
 import { editText } from '../../src/index.js';
 import {
-  built,
   DESKTOP,
   desk,
   drawn,
   example,
-  launch,
+  fileOf,
+  here,
+  L,
   opened,
   PHONE,
   panel,
-  root,
-  type Site,
   settled,
-  site,
+  textOf,
   thing,
 } from './browser.testing.js';
 
-let browser: Browser;
-let s: Site;
-beforeAll(async () => {
-  await built();
-  [browser, s] = await Promise.all([launch(), site()]);
-}, 120_000);
-afterAll(async () => {
-  await browser?.close();
-  s?.server.close();
-});
+const app = here();
 
-const L = '05-l-shape-two-roofs';
-const file = (name: string): string => join(root, 'examples', name, 'project.json');
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** What axe finds against WCAG 2.2 A and AA, in words. */
@@ -62,7 +50,7 @@ async function faults(page: Page): Promise<string[]> {
 describe('axe', () => {
   for (const scheme of ['light', 'dark'] as const)
     it(`finds nothing against WCAG 2.2 AA, ${scheme}`, async () => {
-      const { page, context } = await desk(browser, s.url);
+      const { page, context } = await desk(app.browser, app.url);
       await page.emulateMedia({ colorScheme: scheme });
       expect(await faults(page)).toEqual([]);
       await page.click('[data-roof="shed-free"]');
@@ -87,7 +75,7 @@ describe('axe', () => {
 
 describe('keyboard alone', () => {
   it('begins, turns sheets, changes a dimension, moves a post, undoes', async () => {
-    const { page, context } = await desk(browser, s.url);
+    const { page, context } = await desk(app.browser, app.url);
     await page.waitForSelector('[data-roof="shed-free"]');
     const focusOn = async (what: string): Promise<void> => {
       for (let i = 0; i < 80; i++) {
@@ -129,7 +117,7 @@ describe('keyboard alone', () => {
 describe('a phone', () => {
   for (const viewport of [PHONE, { width: 360, height: 740 }])
     it(`of ${viewport.width} px: nothing runs off the side, keys are large enough for gloves`, async () => {
-      const { page, context } = await desk(browser, s.url, viewport);
+      const { page, context } = await desk(app.browser, app.url, viewport);
       const fits = async (): Promise<void> => {
         const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
         expect(over).toBeLessThanOrEqual(0);
@@ -155,9 +143,9 @@ describe('a phone', () => {
 
 describe('a project file', () => {
   it('cannot run anything: its text is only ever text', async () => {
-    const { page, context, faults: said } = await desk(browser, s.url);
+    const { page, context, faults: said } = await desk(app.browser, app.url);
     const evil = '<img src=x onerror="window.ran=1"><script>window.ran=2</script><svg onload="window.ran=3">';
-    const text = editText(readFileSync(file(L), 'utf8'), [
+    const text = editText(textOf(L), [
       { path: '/job/title', value: evil },
       { path: '/job/owner', value: evil },
       { path: '/choices/joints/0/product', value: evil },
@@ -180,7 +168,7 @@ describe('a project file', () => {
   });
 
   it('and the page forbids scripts written into it', async () => {
-    const { page, context } = await desk(browser, s.url);
+    const { page, context } = await desk(app.browser, app.url);
     const blocked = await page.evaluate(
       () =>
         new Promise<string>((done) => {
@@ -198,7 +186,7 @@ describe('a project file', () => {
 
 describe('the permit set', () => {
   it('has the bytes the command line writes', async () => {
-    const { page, context } = await desk(browser, s.url, DESKTOP);
+    const { page, context } = await desk(app.browser, app.url, DESKTOP);
     await example(page, L);
     await settled(page);
     await panel(page, 'Print');
@@ -206,7 +194,7 @@ describe('the permit set', () => {
     const ours = readFileSync(await download.path());
     const dir = mkdtempSync(join(tmpdir(), 'eavewright-'));
     try {
-      await main(['draw', file(L), '-o', dir], { out: () => {}, err: () => {}, progress: () => {} });
+      await main(['draw', fileOf(L), '-o', dir], { out: () => {}, err: () => {}, progress: () => {} });
       expect(ours.equals(readFileSync(join(dir, 'set.pdf')))).toBe(true);
     } finally {
       rmSync(dir, { recursive: true });

@@ -1,19 +1,10 @@
 /** A new user's way: from an empty desk through the questions and findings to a set that may be issued, and its PDF. */
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { built, desk, drawn, launch, panel, type Site, settled, site } from './browser.testing.js';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { desk, drawn, here, panel, settled } from './browser.testing.js';
 
-let browser: Browser;
-let s: Site;
-beforeAll(async () => {
-  await built();
-  [browser, s] = await Promise.all([launch(), site()]);
-}, 120_000);
-afterAll(async () => {
-  await browser?.close();
-  s?.server.close();
-});
+const app = here();
 
 /** Answers as an invented office gives them, by the label of the question. */
 const OFFICE: readonly (readonly [label: string, answer: string])[] = [
@@ -77,7 +68,7 @@ const openChapter = async (page: Page, title: string): Promise<void> => {
 
 describe('from an empty desk', () => {
   it('the questions lead to a permit set', { timeout: 150_000 }, async () => {
-    const { page, context, faults } = await desk(browser, s.url);
+    const { page, context, faults } = await desk(app.browser, app.url);
     await page.click('[data-roof="shed-free"]');
     await drawn(page);
     expect(await page.textContent('[data-testid="six-answer"]')).toMatch(/to ask/);

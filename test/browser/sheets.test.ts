@@ -1,37 +1,9 @@
-/** Sheets as the workspace: change a dimension, drag and undo, cure a failing check. */
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { editText } from '../../src/index.js';
-import {
-  built,
-  desk,
-  drawn,
-  example,
-  launch,
-  opened,
-  panel,
-  root,
-  type Site,
-  settled,
-  site,
-  thing,
-} from './browser.testing.js';
+import { desk, drawn, example, here, L, opened, panel, settled, textOf, thing } from './browser.testing.js';
 
-let browser: Browser;
-let s: Site;
-beforeAll(async () => {
-  await built();
-  [browser, s] = await Promise.all([launch(), site()]);
-}, 120_000);
-afterAll(async () => {
-  await browser?.close();
-  s?.server.close();
-});
-
-const text = (name: string): string => readFileSync(join(root, 'examples', name, 'project.json'), 'utf8');
-const L = '05-l-shape-two-roofs';
+const app = here();
 
 /** What the panel of a part says of one of its checks. */
 async function ratio(page: Page, mark: string, check: string): Promise<number> {
@@ -44,7 +16,7 @@ async function ratio(page: Page, mark: string, check: string): Promise<number> {
 
 describe('a dimension', () => {
   it('is changed on the sheet, and the check of the beam follows', async () => {
-    const { page, context, faults } = await desk(browser, s.url);
+    const { page, context, faults } = await desk(app.browser, app.url);
     await example(page, L);
     const before = await ratio(page, 'B3', 'Beam bending');
     await thing(page, `Dimension 11'-1`).dispatchEvent('click');
@@ -63,7 +35,7 @@ describe('a dimension', () => {
   });
 
   it('says what is wrong with a length it cannot read, and changes nothing', async () => {
-    const { page, context } = await desk(browser, s.url);
+    const { page, context } = await desk(app.browser, app.url);
     await example(page, L);
     await thing(page, `Dimension 11'-1`).dispatchEvent('click');
     await page.fill('.edit-box input', 'wide');
@@ -82,7 +54,7 @@ describe('a dimension', () => {
   });
 
   it('of the house says where it comes from', async () => {
-    const { page, context } = await desk(browser, s.url);
+    const { page, context } = await desk(app.browser, app.url);
     await example(page, '04-free-gable-knee-braces');
     await page.locator('[role="tab"]', { hasText: 'A-201' }).click();
     await page.waitForSelector('canvas[aria-label*="A-201"]');
@@ -95,7 +67,7 @@ describe('a dimension', () => {
 
 describe('a tag', () => {
   it('opens its part, whose values change in place', async () => {
-    const { page, context, faults } = await desk(browser, s.url);
+    const { page, context, faults } = await desk(app.browser, app.url);
     await example(page, L);
     await thing(page, 'Part P4').dispatchEvent('click');
     await page.waitForSelector('.edit-box .field');
@@ -115,7 +87,7 @@ describe('a tag', () => {
 
 describe('dragging', () => {
   it('moves a post with live dimensions, and undo brings it back', async () => {
-    const { page, context, faults } = await desk(browser, s.url);
+    const { page, context, faults } = await desk(app.browser, app.url);
     await example(page, L);
     await thing(page, 'Move post P4').focus();
     const grip = (await page.locator('.grip').boundingBox())!;
@@ -141,8 +113,8 @@ describe('dragging', () => {
 
 describe('a finding', () => {
   it('that fails offers remedies that were tried, and one click cures it', async () => {
-    const { page, context, faults } = await desk(browser, s.url);
-    const weak = editText(text('01-gable-scissor-kept-slab'), [
+    const { page, context, faults } = await desk(app.browser, app.url);
+    const weak = editText(textOf('01-gable-scissor-kept-slab'), [
       { path: '/choices/sections/beam/depth', value: '7-1/2 in' },
     ]).value!;
     await opened(page, 'weak.json', weak);
