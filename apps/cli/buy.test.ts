@@ -1,32 +1,10 @@
 /** The command buy as a script sees it. */
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
-import { main } from './main.js';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { BROKEN, GABLE, run, SHED, scratch } from './cli.testing.js';
 
-const root = resolve(import.meta.dirname, '../..');
-const example = (name: string): string => join(root, 'examples', name, 'project.json');
-const GABLE = example('01-gable-scissor-kept-slab');
-const SHED = example('02-shed-snow-two-storey');
-const BROKEN = example('03-broken-on-purpose');
-
-const temp = mkdtempSync(join(tmpdir(), 'eavewright-buy-'));
-afterAll(() => rmSync(temp, { recursive: true, force: true }));
-
-async function run(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let [out, err] = ['', ''];
-  const code = await main(args, {
-    out: (t) => {
-      out += t;
-    },
-    err: (t) => {
-      err += t;
-    },
-    progress: () => {},
-  });
-  return { code, out, err };
-}
+const temp = scratch();
 
 describe('eavewright buy', () => {
   it('writes papers, workbook, text and JSON; the same bytes twice', { timeout: 120_000 }, async () => {

@@ -1,40 +1,19 @@
 /** The command line as a script sees it: exit codes, what is printed where, and what stands on disk afterwards. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
 import { STARTER_KINDS } from '../../src/index.js';
+import { BROKEN, GABLE, root, run, SHED, scratch } from './cli.testing.js';
 import { main } from './main.js';
 
-const root = resolve(import.meta.dirname, '../..');
-const example = (name: string): string => join(root, 'examples', name, 'project.json');
-const GABLE = example('01-gable-scissor-kept-slab');
-const SHED = example('02-shed-snow-two-storey');
-const BROKEN = example('03-broken-on-purpose');
-
-const temp = mkdtempSync(join(tmpdir(), 'eavewright-cli-'));
-afterAll(() => rmSync(temp, { recursive: true, force: true }));
+const temp = scratch();
 let folders = 0;
 const folder = (): string => {
   const path = join(temp, String(++folders));
   mkdirSync(path);
   return path;
 };
-
-async function run(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let [out, err] = ['', ''];
-  const code = await main(args, {
-    out: (t) => {
-      out += t;
-    },
-    err: (t) => {
-      err += t;
-    },
-    progress: () => {},
-  });
-  return { code, out, err };
-}
 
 const filesUnder = (dir: string): string[] =>
   readdirSync(dir, { recursive: true, withFileTypes: true })

@@ -1,30 +1,11 @@
 /** The site commands as a script sees them. */
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
-import { main } from './main.js';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { BROKEN, GABLE, root, run, scratch } from './cli.testing.js';
 
-const root = resolve(import.meta.dirname, '../..');
-const GABLE = join(root, 'examples/01-gable-scissor-kept-slab/project.json');
-const BROKEN = join(root, 'examples/03-broken-on-purpose/project.json');
 const BUILT = join(root, 'test/site/as-built.project.json');
-const temp = mkdtempSync(join(tmpdir(), 'eavewright-site-'));
-afterAll(() => rmSync(temp, { recursive: true, force: true }));
-
-async function run(...args: string[]): Promise<{ code: number; out: string; err: string }> {
-  let [out, err] = ['', ''];
-  const code = await main(args, {
-    out: (t) => {
-      out += t;
-    },
-    err: (t) => {
-      err += t;
-    },
-    progress: () => {},
-  });
-  return { code, out, err };
-}
+const temp = scratch();
 
 describe('stake', () => {
   it('writes pages, points and data, the same bytes each time', async () => {
