@@ -64,3 +64,19 @@ export function standsOn(s: Structure, footing: string): Member | undefined {
   }
   return undefined;
 }
+
+/** A post on its footing, with the joint between them. */
+export interface Standing {
+  readonly joint: Joint;
+  readonly post: Member;
+  readonly footing: Footing;
+}
+
+/** Every post that stands on a footing, in the order of the joints. */
+export const standings = (s: Structure): Standing[] =>
+  s.joints.flatMap((joint) => {
+    if (joint.kind !== 'post-to-footing') return [];
+    const post = memberOf(s, joint.ties[0]?.part ?? '');
+    const footing = footingOf(s, joint.ties.at(-1)?.part ?? '');
+    return post && footing ? [{ joint, post, footing }] : [];
+  });

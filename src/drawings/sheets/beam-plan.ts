@@ -1,38 +1,15 @@
 /** Column and beam plan: what carries. */
-import type { Structure } from '../../structure/model.js';
+
 import { type Block, placeTags, sectionMark, type TableRow, type TagWish } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
 import { idAt, SHEET_IDS, type SheetBody, type SheetContext, type SheetKind } from './contract.js';
 import { bar, jointTags } from './frame-parts.js';
 import { alongHouse, coverView, houseStretch, type Stretch, stretchPlan } from './house-stretch.js';
 import { dims, inflate, unique } from './parts.js';
-import { slabPlan, standsOff } from './plan-base.js';
+import { postsOnPlan, slabPlan, standsOff } from './plan-base.js';
 import { planSheet } from './plans/plan-sheet.js';
 import { sectionLayout } from './section-layout.js';
 import { sectionLines } from './section-plane.js';
-
-function posts(structure: Structure): Primitive[] {
-  return structure.members
-    .filter((m) => m.role === 'post')
-    .map((m) => {
-      const w = m.section.width / 2;
-      const { x, y } = m.start;
-      return {
-        kind: 'polyline',
-        layer: 'S-COLS',
-        pen: 'cut',
-        closed: true,
-        mark: m.mark,
-        fill: 'poche',
-        points: [
-          { x: x - w, y: y - w },
-          { x: x + w, y: y - w },
-          { x: x + w, y: y + w },
-          { x: x - w, y: y + w },
-        ],
-      };
-    });
-}
 
 function content(ctx: SheetContext, stretch: Stretch) {
   const { structure } = ctx.input;
@@ -48,7 +25,7 @@ function content(ctx: SheetContext, stretch: Stretch) {
   const braces = structure.members.filter((m) => m.role === 'brace');
   // Braces lie below what they brace.
   items.push(...[...struts, ...braces].map((m) => bar(m, 'S-BEAM', 'hidden')));
-  items.push(...beams.map((m) => bar(m, 'S-BEAM', 'new')), ...posts(structure));
+  items.push(...beams.map((m) => bar(m, 'S-BEAM', 'new')), ...postsOnPlan(structure, 'poche'));
   const mid = { x: model.x + model.w / 2, y: model.y + model.h / 2 };
   for (const m of [...beams, ...struts]) {
     const at = { x: m.start.x + 0.38 * (m.end.x - m.start.x), y: m.start.y + 0.38 * (m.end.y - m.start.y) };

@@ -9,7 +9,7 @@ import { detailCalls } from './details/sheets.js';
 import { bar } from './frame-parts.js';
 import { jointTable } from './joint-table.js';
 import { extents, flowOn, northOnPlan, PLAN_SCALES, type PlacedView, placeView, scaleFor, titleBand } from './parts.js';
-import { housePlan, slabPlan, standsOff } from './plan-base.js';
+import { housePlan, postsOnPlan, slabPlan, standsOff } from './plan-base.js';
 import { tiesOnPlan } from './tie-rows.js';
 
 /** Joints of one mark on one part below them, in the order they stand along it. */
@@ -123,26 +123,7 @@ function plan(ctx: SheetContext, box: Rect) {
     ...members.filter((m) => LIGHT[m.role]).map((m) => bar(m, 'S-FRAM', 'existing')),
     ...members.filter((m) => m.role === 'strut' || m.role === 'brace').map((m) => bar(m, 'S-BEAM', 'hidden')),
     ...members.filter((m) => m.role === 'beam' || m.role === 'ledger').map((m) => bar(m, 'S-BEAM', 'new')),
-    ...members
-      .filter((m) => m.role === 'post')
-      .map((m): Primitive => {
-        const w = m.section.width / 2;
-        const { x, y } = m.start;
-        return {
-          kind: 'polyline',
-          layer: 'S-COLS',
-          pen: 'cut',
-          closed: true,
-          mark: m.mark,
-          fill: 'poche',
-          points: [
-            { x: x - w, y: y - w },
-            { x: x + w, y: y - w },
-            { x: x + w, y: y + w },
-            { x: x - w, y: y + w },
-          ],
-        };
-      }),
+    ...postsOnPlan(structure, 'poche'),
     ...structure.joints
       .filter((j, i, all) => all.findIndex((o) => Math.hypot(o.at.x - j.at.x, o.at.y - j.at.y) < 1e-3) === i)
       .map((j) => place(j.at, (0.22 * h) / scale.ratio)),

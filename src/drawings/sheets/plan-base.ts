@@ -101,6 +101,30 @@ export function slabPlan(structure: Structure): Primitive[] {
 }
 
 /** Ends of the walls on the line y = 0, the one the cover faces. */
+/** Posts cut, each as wide and deep as it is and turned as it stands. */
+export const postsOnPlan = (structure: Structure, fill: 'poche' | 'ink'): Primitive[] =>
+  structure.members
+    .filter((m) => m.role === 'post')
+    .map((m) => {
+      const [w, d] = [m.section.width / 2, m.section.depth / 2];
+      const [a, b] = Math.abs(m.up.x) > 0.5 ? [d, w] : [w, d];
+      const { x, y } = m.start;
+      return {
+        kind: 'polyline',
+        layer: 'S-COLS',
+        pen: 'cut',
+        closed: true,
+        mark: m.mark,
+        fill,
+        points: [
+          { x: x - a, y: y - b },
+          { x: x + a, y: y - b },
+          { x: x + a, y: y + b },
+          { x: x - a, y: y + b },
+        ],
+      };
+    });
+
 export const houseCorners = (structure: Structure): readonly Vec2[] =>
   structure.walls.flatMap((w) => [w.start, w.end]).filter((p) => Math.abs(p.y) < 1);
 

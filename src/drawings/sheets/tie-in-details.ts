@@ -5,11 +5,12 @@ import type { OverlayPlaced } from '../../structure/model.js';
 import { inOverlay } from '../../structure/tie-in/frame.js';
 import { fillCuts } from '../../structure/tie-in/overlay-shape.js';
 import { overlaySolid } from '../../structure/tie-in/pieces.js';
-import { alignedDimension, type ColumnNote, noteColumn } from '../annotate/index.js';
-import { type PatternName, type PenName, type Primitive, type Rect, type ScaleName, toPaper } from '../ir/index.js';
+import { alignedDimension } from '../annotate/index.js';
+import type { PatternName, PenName, Primitive, Rect, ScaleName } from '../ir/index.js';
 import { hull } from '../views/cut.js';
 import type { SheetContext } from './contract.js';
 import { dims, extents, type PlacedView, placeView, scaleFor } from './parts.js';
+import { notesBeside } from './tie-in-notes.js';
 
 export interface Detail {
   readonly view: PlacedView;
@@ -114,7 +115,7 @@ export function valleyDetail(ctx: SheetContext, o: OverlayPlaced, box: Rect, num
     over,
     snug: h * 6,
   });
-  const notes: ColumnNote[] = [
+  const notes = [
     { target: up(end * 0.8, 0.4), text: 'New covering, cut 3" back from the valley, over underlayment.', mark: o.roof },
     { target: up(end * 0.55, -ts / 2), text: `New sheathing ${len(ts)}, its edge on the old sheathing.`, mark: o.roof },
     {
@@ -133,17 +134,8 @@ export function valleyDetail(ctx: SheetContext, o: OverlayPlaced, box: Rect, num
       mark: o.plane,
     },
     { target: { x: -4, y: -1 }, text: 'Old sheathing stays whole.', mark: o.plane },
-  ].map((n) => ({ ...n, target: toPaper(placed.viewport, n.target) }));
-  const column = noteColumn({
-    notes,
-    x: view.x + view.w + style.gutter,
-    side: 'right',
-    top: box.y + box.h,
-    bottom: box.y,
-    width: noteWidth,
-    layer: 'S-ANNO-NOTE',
-    style,
-  });
+  ];
+  const column = notesBeside(ctx, { notes, viewport: placed.viewport, view, box, width: noteWidth });
   return { view: placed, notes: column.items };
 }
 
@@ -199,7 +191,7 @@ export function fillDetail(ctx: SheetContext, o: OverlayPlaced, box: Rect, numbe
     snug: h * 10,
   });
   const low = { x: top.x, y: Math.min(...ring.filter((p) => Math.abs(p.x - top.x) < 1e-6).map((p) => p.y)) };
-  const notes: ColumnNote[] = [
+  const notes = [
     {
       target: { x: seat.x - 0.2 * (seat.x - tip.x), y: tip.y },
       text: `Seat level, ${formatAngle(cuts.seat)} from the edge; saw tilted ${formatAngle(cuts.bevel)}, so that the uphill face is the shorter.`,
@@ -210,16 +202,7 @@ export function fillDetail(ctx: SheetContext, o: OverlayPlaced, box: Rect, numbe
       text: `Plumb cut ${formatAngle(cuts.plumb)}, square across, against ${o.board.mark}.`,
       mark: fill.mark,
     },
-  ].map((n) => ({ ...n, target: toPaper(placed.viewport, n.target) }));
-  const column = noteColumn({
-    notes,
-    x: view.x + view.w + style.gutter,
-    side: 'right',
-    top: box.y + box.h,
-    bottom: box.y,
-    width: noteWidth,
-    layer: 'S-ANNO-NOTE',
-    style,
-  });
+  ];
+  const column = notesBeside(ctx, { notes, viewport: placed.viewport, view, box, width: noteWidth });
   return { view: placed, notes: column.items };
 }

@@ -2,13 +2,14 @@
 import type { Vec2, Vec3 } from '../../base/vec.js';
 import type { OverlayPlaced, Piece } from '../../structure/model.js';
 import { oldAt, overlayPoint } from '../../structure/tie-in/frame.js';
-import { type ColumnNote, levelMark, noteColumn, slopeTriangle } from '../annotate/index.js';
-import { type Primitive, type Rect, type ScaleName, toPaper } from '../ir/index.js';
+import { levelMark, slopeTriangle } from '../annotate/index.js';
+import type { Primitive, Rect, ScaleName } from '../ir/index.js';
 import { CAMERAS, see } from '../views/camera.js';
 import { picture } from '../views/picture.js';
 import type { SheetContext } from './contract.js';
 import { dims, type PlacedView, placeView, scaleFor } from './parts.js';
 import { axisOf } from './tie-in-lines.js';
+import { notesBeside } from './tie-in-notes.js';
 
 const SCALES: readonly ScaleName[] = ['1', '3/4', '1/2', '3/8', '1/4', '3/16'];
 
@@ -154,20 +155,7 @@ export function tieInSection(ctx: SheetContext, o: OverlayPlaced, box: Rect, num
     snug: h * 8,
   });
   const viewport = { ...placed.viewport, window: frame };
-  const notes: ColumnNote[] = keys(ctx, o).map((k) => ({
-    target: toPaper(viewport, seen(k.at)),
-    text: k.text,
-    mark: k.mark,
-  }));
-  const column = noteColumn({
-    notes,
-    x: view.x + view.w + style.gutter,
-    side: 'right',
-    top: box.y + box.h,
-    bottom: box.y,
-    width: noteWidth,
-    layer: 'S-ANNO-NOTE',
-    style,
-  });
+  const notes = keys(ctx, o).map((k) => ({ target: seen(k.at), text: k.text, mark: k.mark }));
+  const column = notesBeside(ctx, { notes, viewport, view, box, width: noteWidth });
   return { view: { ...placed, viewport }, notes: column.items, bottom: column.bottom };
 }

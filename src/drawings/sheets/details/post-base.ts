@@ -2,7 +2,7 @@
 import { OVER_CONCRETE, OVER_EARTH } from '../../../checks/durability/rows.js';
 import { markList } from '../../../report/path/table.js';
 import { heightAt, slabAt } from '../../../structure/ground.js';
-import type { Footing, Joint, Member } from '../../../structure/model.js';
+import { type Standing, standings } from '../../../structure/lookup.js';
 import type { Primitive, Rect } from '../../ir/index.js';
 import { see } from '../../views/camera.js';
 import type { SheetContext } from '../contract.js';
@@ -17,23 +17,17 @@ const BOARD = 0.75;
 const AIR = 0.25;
 const FOOT_GAP = 0.5;
 
-interface Foot {
+interface Foot extends Standing {
   /** Marks of joints whose feet are made in the same way. */
   readonly marks: readonly string[];
-  readonly joint: Joint;
-  readonly post: Member;
-  readonly footing: Footing;
 }
 
 /** One foot of each way of making it, the first in the file. */
 function feet(ctx: SheetContext): Foot[] {
   const { structure } = ctx.input;
   const found = new Map<string, Foot>();
-  for (const joint of structure.joints) {
-    if (joint.kind !== 'post-to-footing') continue;
-    const post = structure.members.find((m) => m.id === joint.ties[0]?.part);
-    const footing = structure.footings.find((f) => f.id === joint.ties.at(-1)?.part);
-    if (!post || !footing || footing.embedded) continue;
+  for (const { joint, post, footing } of standings(structure)) {
+    if (footing.embedded) continue;
     const key = [
       briefly(ctx, joint.mark),
       post.section.label,

@@ -1,6 +1,7 @@
 /** Foot of a post that stands in the ground: hole, backfill, what lies under it, and how the surface sheds water. */
 import { surfaceAt } from '../../../structure/ground.js';
-import type { EmbeddedFoot, Footing, Joint, Member } from '../../../structure/model.js';
+import { type Standing, standings } from '../../../structure/lookup.js';
+import type { EmbeddedFoot } from '../../../structure/model.js';
 import type { Primitive, Rect } from '../../ir/index.js';
 import { see } from '../../views/camera.js';
 import type { SheetContext } from '../contract.js';
@@ -13,21 +14,15 @@ import { broken, facing, nearPicture, part, soilIn, spot } from './picture.js';
 /** Height of the backfill's cap against the post over the surface, inches: drawn only. Common practice, no source. */
 const CAP = 1;
 
-interface Hole {
-  readonly joint: Joint;
-  readonly post: Member;
-  readonly footing: Footing;
+interface Hole extends Standing {
   readonly foot: EmbeddedFoot;
 }
 
 function holes(ctx: SheetContext): Hole[] {
   const { structure } = ctx.input;
   const found = new Map<string, Hole>();
-  for (const joint of structure.joints) {
-    if (joint.kind !== 'post-to-footing') continue;
-    const post = structure.members.find((m) => m.id === joint.ties[0]?.part);
-    const footing = structure.footings.find((f) => f.id === joint.ties.at(-1)?.part);
-    if (!post || !footing?.embedded || found.has(`${joint.mark} ${footing.choice}`)) continue;
+  for (const { joint, post, footing } of standings(structure)) {
+    if (!footing.embedded || found.has(`${joint.mark} ${footing.choice}`)) continue;
     found.set(`${joint.mark} ${footing.choice}`, { joint, post, footing, foot: footing.embedded });
   }
   return [...found.values()];

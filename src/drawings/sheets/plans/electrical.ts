@@ -6,10 +6,10 @@ import type { Primitive } from '../../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from '../contract.js';
 import { bar } from '../frame-parts.js';
 import { dims, unique } from '../parts.js';
-import { slabPlan } from '../plan-base.js';
+import { postsOnPlan, slabPlan } from '../plan-base.js';
 import { electricalBlocks } from './electrical-notes.js';
 import { deviceSymbol, SYMBOLS } from './electrical-symbols.js';
-import { type NearHouse, nearHouse, nearHousePlan, postsCut, roofAbove } from './near-house.js';
+import { type NearHouse, nearHouse, nearHousePlan, roofAbove } from './near-house.js';
 import { doorLeaves, openingTags, shownOpenings } from './openings.js';
 import { planSheet } from './plan-sheet.js';
 
@@ -174,7 +174,7 @@ function draw(ctx: SheetContext): SheetBody[] {
         ...doorLeaves(shown),
         ...roofAbove(structure),
         ...structure.members.filter((m) => m.role === 'beam').map((m) => bar(m, 'S-BEAM', 'hidden')),
-        ...postsCut(structure),
+        ...postsOnPlan(structure, 'ink'),
         ...wires(drawn),
       ];
       const over: Primitive[] = [...strings(ctx, v, devices), ...drawn.map((d) => deviceSymbol(d, h))];

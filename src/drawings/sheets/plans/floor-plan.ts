@@ -6,10 +6,10 @@ import { leader, placeNote, placeTags, slopeArrow } from '../../annotate/index.j
 import type { Primitive, Rect } from '../../ir/index.js';
 import type { SheetBody, SheetContext, SheetKind } from '../contract.js';
 import { dims, extents, unique } from '../parts.js';
-import { slabPlan } from '../plan-base.js';
+import { postsOnPlan, slabPlan } from '../plan-base.js';
 import { floorBlocks } from './floor-tables.js';
 import { oldNames, oldThings, roofWords, steps } from './ground.js';
-import { type NearHouse, nearHouse, nearHousePlan, postsCut, roofAbove } from './near-house.js';
+import { type NearHouse, nearHouse, nearHousePlan, roofAbove } from './near-house.js';
 import { doorLeaves, openingTags, roomLines, roomNames, shownOpenings } from './openings.js';
 import { planSheet } from './plan-sheet.js';
 
@@ -158,7 +158,7 @@ function draw(ctx: SheetContext): SheetBody[] {
         ...nearHousePlan(ctx, v),
         ...doorLeaves(shown),
         ...roofAbove(structure),
-        ...postsCut(structure),
+        ...postsOnPlan(structure, 'ink'),
       ];
       const over: Primitive[] = strings(ctx, v, shown);
       over.push(...placeTags(openingTags(ctx, shown), v.scale.ratio, over, items));

@@ -103,28 +103,3 @@ export const roofAbove = (structure: Structure): Primitive[] =>
     mark: r.mark,
     points: [r.min, { x: r.max.x, y: r.min.y }, r.max, { x: r.min.x, y: r.max.y }],
   }));
-
-/** Posts cut. */
-export const postsCut = (structure: Structure): Primitive[] =>
-  structure.members
-    .filter((m) => m.role === 'post')
-    .map((m) => {
-      const [w, d] = [m.section.width / 2, m.section.depth / 2];
-      const { x, y } = m.start;
-      const turned = Math.abs(m.up.x) > 0.5;
-      const [a, b] = turned ? [d, w] : [w, d];
-      return {
-        kind: 'polyline',
-        layer: 'S-COLS',
-        pen: 'cut',
-        fill: 'ink',
-        closed: true,
-        mark: m.mark,
-        points: [
-          { x: x - a, y: y - b },
-          { x: x + a, y: y - b },
-          { x: x + a, y: y + b },
-          { x: x - a, y: y + b },
-        ],
-      };
-    });
