@@ -1,3 +1,4 @@
+/** What is kept: a killed tab, two tabs, no network, files that are damaged or too new, the single file. */
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';

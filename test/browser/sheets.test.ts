@@ -1,3 +1,4 @@
+/** Sheets as the workspace: change a dimension, drag and undo, cure a failing check. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { editText } from '../../src/index.js';
