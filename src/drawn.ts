@@ -31,7 +31,8 @@ function reasonsOf(findings: readonly SheetFinding[]): string[] {
 export function drawJudged(input: DrawingInput, size: SheetSize = input.project.job.sheetSize): Drawn {
   const sheets = drawSet(input, size);
   const findings = sheetFindings(drawnSet(sheets, input.structure));
-  if (findings.length === 0) return { sheets, findings, verdict: input.verdict };
-  const verdict = { issuable: false, reasons: [...input.verdict.reasons, ...reasonsOf(findings)] };
+  const faults = findings.filter((f) => !f.advice);
+  if (faults.length === 0) return { sheets, findings, verdict: input.verdict };
+  const verdict = { issuable: false, reasons: [...input.verdict.reasons, ...reasonsOf(faults)] };
   return { sheets: drawSet({ ...input, verdict }, size), findings, verdict };
 }

@@ -16,10 +16,16 @@ const HARMLESS: readonly RegExp[] = [
   // Words and records.
   /^\/(job|log|prices|\$schema)/,
   /^\/basis\/criteria/,
-  /\/(label|name|note|room|description|parcel|escape)$/,
+  /\/(label|name|note|room|description|parcel|escape|circuit|switchedBy|swing)$/,
+  /^\/(lot\/datum|house\/built)$/,
   // What stands on the lot or in the house: nobody can miss what the file never mentions.
-  /^\/lot\/(street|items|paving|buildings|easements)/,
-  /^\/patio\/steps/,
+  /^\/lot\/(street|items|paving|buildings|easements|utilities|drainage)/,
+  /^\/lot\/courses\/\d+\/elevation$/,
+  /^\/house\/(rooms|equipment)$/,
+  /^\/patio\/(steps|existing)/,
+  /^\/cover\/electrical$/,
+  // The kitchen's window lies beside the roof: that room keeps its light and is not asked for any.
+  /^\/house\/openings\/2\/(glass|opens)$/,
   // Printed as the sheet words it; the program works out its own.
   /^\/cover\/trussPapers\/\d+\/deflection$/,
   // A further proof. Without it the schedule sends the builder to the anchor in the source of the post base's loads.

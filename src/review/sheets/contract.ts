@@ -27,6 +27,8 @@ export interface SheetFault {
 export interface SheetCheck {
   /** The rule, as a sentence. */
   readonly title: string;
+  /** A fault misleads nobody: it is listed, and the set may be handed in all the same. */
+  readonly advice?: true;
   /** Every fault found; none when the set is right. */
   run(set: DrawnSet): readonly SheetFault[];
 }
@@ -53,4 +55,5 @@ export type SheetCheckId =
 export interface SheetFinding extends SheetFault {
   readonly check: SheetCheckId;
   readonly rule: string;
+  readonly advice?: true;
 }

@@ -24,8 +24,6 @@ export const scaleBars: SheetCheck = {
 const CELLS = 24;
 /** Least share of a sheet that its contents may take up. */
 const LEAST = 0.25;
-/** A view much taller or longer than the sheet's shape leaves its sides free: reaching this far one way, it needs half as much. */
-const REACH = 0.7;
 
 function boundsOf(f: Flat): Rect {
   if (f.kind === 'arc') return { x: f.x - f.r, y: f.y - f.r, w: 2 * f.r, h: 2 * f.r };
@@ -62,37 +60,18 @@ export function usedShare(flats: readonly Flat[], area: Rect): number {
   return used.reduce((sum, u) => sum + u, 0) / used.length;
 }
 
-/** How far the ink reaches over the drawing area, the longer way of the two, as a share. */
-function reachOf(flats: readonly Flat[], area: Rect): number {
-  const bounds = flats.map(boundsOf);
-  const reach = (lo: (b: Rect) => number, size: (b: Rect) => number): number =>
-    Math.max(...bounds.map((b) => lo(b) + size(b))) - Math.min(...bounds.map(lo));
-  return Math.max(
-    reach(
-      (b) => b.x,
-      (b) => b.w,
-    ) / area.w,
-    reach(
-      (b) => b.y,
-      (b) => b.h,
-    ) / area.h,
-  );
-}
-
 export const used: SheetCheck = {
-  title: 'No sheet is emptier than a quarter, the end of running text and long views aside',
+  title: 'No sheet is emptier than a quarter, the end of running text aside',
+  advice: true,
   run: ({ sheets, area }) =>
     sheets.flatMap((s, i) => {
       // Text that runs over several sheets must end somewhere.
       const ends =
         s.viewports.length === 0 && sheets[i - 1]?.discipline === s.discipline && s.title.endsWith('continued');
-      // Lists and letters are as long as they are.
-      const words = s.viewports.length === 0 && s.discipline === 'G';
-      if (ends || words) return [];
+      if (ends) return [];
       const flats = flatOf(s).filter((f) => f.layer !== 'G-ANNO-TTLB' && f.layer !== 'G-ANNO-STMP');
       const share = usedShare(flats, area);
-      const least = s.viewports.length > 0 && reachOf(flats, area) >= REACH ? LEAST / 2 : LEAST;
-      return share < least ? [{ sheet: s.id, what: `${Math.round(100 * share)} % used` }] : [];
+      return share < LEAST ? [{ sheet: s.id, what: `${Math.round(100 * share)} % used` }] : [];
     }),
 };
 

@@ -36,6 +36,9 @@ export const judgeSheets = (set: DrawnSet): Readonly<Record<SheetCheckId, readon
 export function sheetFindings(set: DrawnSet): SheetFinding[] {
   const order = new Map(set.sheets.map((s, i) => [s.id, i]));
   return (Object.entries(judgeSheets(set)) as [SheetCheckId, readonly SheetFault[]][])
-    .flatMap(([check, faults]) => faults.map((f) => ({ ...f, check, rule: SHEET_CHECKS[check].title })))
+    .flatMap(([check, faults]) => {
+      const { title: rule, advice } = SHEET_CHECKS[check];
+      return faults.map((f) => ({ ...f, check, rule, ...(advice && { advice }) }));
+    })
     .sort((a, b) => (order.get(a.sheet) ?? -1) - (order.get(b.sheet) ?? -1));
 }
