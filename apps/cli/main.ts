@@ -15,6 +15,11 @@ const processIo: Io = {
   },
 };
 
+// Whoever reads our output may stop before its end, as `head` does: that is no fault.
+process.stdout.on('error', (e: NodeJS.ErrnoException) => {
+  if (e.code !== 'EPIPE') throw e;
+});
+
 export async function main(args: readonly string[], io: Io = processIo): Promise<number> {
   let code: number = EXIT.issuable;
   const program = programOf(io, (c) => {

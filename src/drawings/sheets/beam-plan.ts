@@ -25,7 +25,7 @@ function content(ctx: SheetContext, stretch: Stretch) {
   const braces = structure.members.filter((m) => m.role === 'brace');
   // Braces lie below what they brace.
   items.push(...[...struts, ...braces].map((m) => bar(m, 'S-BEAM', 'hidden')));
-  items.push(...beams.map((m) => bar(m, 'S-BEAM', 'new')), ...postsOnPlan(structure, 'poche'));
+  items.push(...beams.map((m) => bar(m, 'S-BEAM', 'new')), ...postsOnPlan(structure, { pen: 'cut', fill: 'poche' }));
   const mid = { x: model.x + model.w / 2, y: model.y + model.h / 2 };
   for (const m of [...beams, ...struts]) {
     const at = { x: m.start.x + 0.38 * (m.end.x - m.start.x), y: m.start.y + 0.38 * (m.end.y - m.start.y) };

@@ -123,7 +123,7 @@ function plan(ctx: SheetContext, box: Rect) {
     ...members.filter((m) => LIGHT[m.role]).map((m) => bar(m, 'S-FRAM', 'existing')),
     ...members.filter((m) => m.role === 'strut' || m.role === 'brace').map((m) => bar(m, 'S-BEAM', 'hidden')),
     ...members.filter((m) => m.role === 'beam' || m.role === 'ledger').map((m) => bar(m, 'S-BEAM', 'new')),
-    ...postsOnPlan(structure, 'poche'),
+    ...postsOnPlan(structure, { pen: 'cut', fill: 'poche' }),
     ...structure.joints
       .filter((j, i, all) => all.findIndex((o) => Math.hypot(o.at.x - j.at.x, o.at.y - j.at.y) < 1e-3) === i)
       .map((j) => place(j.at, (0.22 * h) / scale.ratio)),
@@ -218,7 +218,9 @@ function draw(ctx: SheetContext): SheetBody[] {
   const ratio = (share: number): number =>
     scaleFor(ctx, modelOf(ctx), { ...area, w: area.w * share }, marginOf(ctx), PLAN_SCALES).ratio;
   const share = ratio(SHARES[1]) > ratio(SHARES[0]) ? SHARES[1] : SHARES[0];
-  const width = (area.w - style.gutter) * share;
+  // The plan takes no more than it fills at its scale; the table has the rest.
+  const filled = modelOf(ctx).w * ratio(share) + 2 * marginOf(ctx).x;
+  const width = Math.min((area.w - style.gutter) * share, filled);
   return beside(ctx, body, blocks, width, area.w - style.gutter - width);
 }
 

@@ -101,8 +101,11 @@ export function slabPlan(structure: Structure): Primitive[] {
 }
 
 /** Ends of the walls on the line y = 0, the one the cover faces. */
-/** Posts cut, each as wide and deep as it is and turned as it stands. */
-export const postsOnPlan = (structure: Structure, fill: 'poche' | 'ink'): Primitive[] =>
+/** Posts, each as wide and deep as it is and turned as it stands. */
+export const postsOnPlan = (
+  structure: Structure,
+  look: { readonly pen: PenName; readonly fill?: 'poche' | 'ink' },
+): Primitive[] =>
   structure.members
     .filter((m) => m.role === 'post')
     .map((m) => {
@@ -112,10 +115,9 @@ export const postsOnPlan = (structure: Structure, fill: 'poche' | 'ink'): Primit
       return {
         kind: 'polyline',
         layer: 'S-COLS',
-        pen: 'cut',
         closed: true,
         mark: m.mark,
-        fill,
+        ...look,
         points: [
           { x: x - a, y: y - b },
           { x: x + a, y: y - b },

@@ -86,7 +86,7 @@ export function roofWords(ctx: SheetContext): Block[] {
     {
       kind: 'numbered',
       items: [
-        'Arrows point down the slope; slopes are rise in 12. New edges heavy, the house’s thin, its walls dashed. Overhangs are level, from the outer face of beams and the end frames, and from the walls of the house. Heights are of the roof plane above the finished floor.',
+        'Arrows point down the slope; slopes are rise in 12. New edges heavy, the house’s thin, its walls and slabs dashed; small squares are posts below. Overhangs are level, from the outer face of beams and the end frames, and from the walls of the house. Heights are of the roof plane above the finished floor.',
         ...(standsOff(structure)
           ? [
               `The house stands well clear of the new roof and is not drawn here: for how they stand to each other see sheet ${SHEET_IDS['footing-plan']}.`,

@@ -11,7 +11,7 @@ import { CAMERAS } from '../views/camera.js';
 import { picture } from '../views/picture.js';
 import type { SheetBody, SheetContext, SheetKind } from './contract.js';
 import { dims, extents, northOnPlan, PLAN_SCALES, placeView, scaleFor, unique, withSideColumn } from './parts.js';
-import { NEAR_HOUSE, standsOff } from './plan-base.js';
+import { NEAR_HOUSE, postsOnPlan, standsOff } from './plan-base.js';
 import { edgesOf, houseValleys } from './roof-edges.js';
 import { annotations, leaderItems, outlines } from './roof-plan-notes.js';
 import { roofWords } from './roof-plan-words.js';
@@ -189,24 +189,8 @@ function draw(whole: SheetContext): SheetBody[] {
       (s): Primitive => ({ kind: 'polyline', layer: 'S-SLAB-EXST', pen: 'hidden', points: s.outline, closed: true }),
     ),
     ...roofItems(ctx),
-    ...structure.members
-      .filter((m) => m.role === 'post')
-      .map((m): Primitive => {
-        const k = m.section.width / 2;
-        return {
-          kind: 'polyline',
-          layer: 'S-COLS',
-          pen: 'hidden',
-          closed: true,
-          mark: m.mark,
-          points: [
-            { x: m.start.x - k, y: m.start.y - k },
-            { x: m.start.x + k, y: m.start.y - k },
-            { x: m.start.x + k, y: m.start.y + k },
-            { x: m.start.x - k, y: m.start.y + k },
-          ],
-        };
-      }),
+    // Not dashed though below the roof: so small a square would be corners without sides.
+    ...postsOnPlan(structure, { pen: 'new-fine' }),
   ];
   const leaders = leaderItems(ctx);
   const over = [...leaders, ...dimensions(ctx, model, scale.ratio)];

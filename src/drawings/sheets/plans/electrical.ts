@@ -174,7 +174,7 @@ function draw(ctx: SheetContext): SheetBody[] {
         ...doorLeaves(shown),
         ...roofAbove(structure),
         ...structure.members.filter((m) => m.role === 'beam').map((m) => bar(m, 'S-BEAM', 'hidden')),
-        ...postsOnPlan(structure, 'ink'),
+        ...postsOnPlan(structure, { pen: 'cut', fill: 'ink' }),
         ...wires(drawn),
       ];
       const over: Primitive[] = [...strings(ctx, v, devices), ...drawn.map((d) => deviceSymbol(d, h))];

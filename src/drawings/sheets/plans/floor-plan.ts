@@ -158,7 +158,7 @@ function draw(ctx: SheetContext): SheetBody[] {
         ...nearHousePlan(ctx, v),
         ...doorLeaves(shown),
         ...roofAbove(structure),
-        ...postsOnPlan(structure, 'ink'),
+        ...postsOnPlan(structure, { pen: 'cut', fill: 'ink' }),
       ];
       const over: Primitive[] = strings(ctx, v, shown);
       over.push(...placeTags(openingTags(ctx, shown), v.scale.ratio, over, items));
