@@ -1,6 +1,7 @@
 /** What the footing plan lays out by: offsets from the house, diagonals that must agree, and its tables and notes. */
 import type { Block, TableRow } from '../annotate/index.js';
 import type { Primitive } from '../ir/index.js';
+import { besideBlocks } from './beside-house-words.js';
 import type { SheetContext } from './contract.js';
 import { unique } from './parts.js';
 import { houseCorners } from './plan-base.js';
@@ -119,6 +120,7 @@ export function footingBlocks(
           ],
           rows: diagonalRows,
         },
+    ...besideBlocks(ctx),
     { kind: 'heading', text: 'Notes' },
     {
       kind: 'numbered',

@@ -6,6 +6,7 @@ import { servedBy } from '../../checks/joints/serving.js';
 import { GROUND } from '../../checks/roof/slab-fall.js';
 import { markList } from '../../report/path/table.js';
 import type { TableRow } from '../annotate/index.js';
+import { besideLine } from './beside-house-words.js';
 import type { SheetContext } from './contract.js';
 import { meetsHouse } from './details/slab-edge.js';
 import { footingSize, pierSize } from './footing-words.js';
@@ -129,6 +130,7 @@ export function stages(ctx: SheetContext): TableRow[] {
       'Footings',
       'before concrete',
       join([
+        besideLine(ctx),
         ...footings(ctx),
         ...anchors(ctx),
         `Bottoms on undisturbed soil, clean and dry, at or below the frost depth of ${len(project.basis.frost.value)}; bars on supports, 3" off the soil (common practice, no source); NOT POURED`,

@@ -24,6 +24,9 @@ export function tieRows({ input }: SheetContext): TableRow[] {
     const d = demands.find((x) => x.mark === t.mark);
     const places = Math.floor((t.to - t.from) / t.fastener.spacing + 1e-6) + 1;
     const board = boardText(choices.sections[t.nailer]);
+    const level = `${formatLength(tieLevel(input, t))} above the floor`;
+    // A nailer rakes with the roof, for the deck's edge is nailed to it; its level is the one its fasteners' couple is taken at.
+    const place = t.nailer === '' ? `at ${level}` : `set along the underside of the sheathing, reckoned at ${level}`;
     const name = `${t.fastener.diameter.toFixed(3)} in ${t.fastener.kind === 'lag' ? 'lag screw' : 'wood screw'}`;
     return [
       { text: t.mark, mark: t.mark, path: t.path },
@@ -35,7 +38,7 @@ export function tieRows({ input }: SheetContext): TableRow[] {
       '–',
       d ? lb(largest(d.along)) : '–',
       d ? lb(largest(d.square)) : '–',
-      `${board}at ${formatLength(tieLevel(input, t))} above the floor: ${tieText(t, name)}, ${places * t.fastener.rows} in all; loads and a couple of ${d ? Math.ceil(largest(d.couple) / 12) : 0} lb·ft are for all of them together; sheathing's edge nailed to it as at boundaries`,
+      `${board}${place}: ${tieText(t, name)}, ${places * t.fastener.rows} in all; loads and a couple of ${d ? Math.ceil(largest(d.couple) / 12) : 0} lb·ft are for all of them together; sheathing's edge nailed to it as at boundaries`,
     ];
   });
 }
